@@ -1,0 +1,10 @@
+package org.shedboard.app;
+
+/** Starts the program. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.out.println("Shedboard");
+    }
+}
