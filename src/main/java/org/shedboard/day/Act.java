@@ -1,0 +1,120 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.shedboard.hours.Activity;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Payer;
+
+/**
+ * Something a person does to the day. Ids are those of the shop's values; a machine, a person or a place that the day does not
+ * know is refused, as is whatever the shed would not allow.
+ */
+public sealed interface Act {
+    /** Opens the day: who is here, and each hoist checked by name or locked out. */
+    record OpenDay(String by, List<Here> here, List<Checked> checks) implements Act {
+        /** A person who is here, from when and until when. */
+        public record Here(String personId, Instant from, Instant until) {}
+
+        /** A hoist somebody looked at, or why it is locked out. */
+        public record Checked(String placeId, String by, Optional<String> lockedOut) {}
+    }
+
+    /**
+     * Takes a machine in, or books it.
+     *
+     * @param expected when it is expected; empty when it stands here now
+     * @param tag the number on its key; the lowest free one when empty
+     * @param depth how deep to look; as the work asks when empty
+     */
+    record TakeIn(
+            Whose whose,
+            Which which,
+            Mud mud,
+            Optional<Depth> depth,
+            Condition condition,
+            List<Wanted> wanted,
+            OptionalInt tag,
+            OptionalInt meterHours,
+            Optional<Instant> expected,
+            String note,
+            Optional<Said> said)
+            implements Act {
+        /** The owner: one we know by id, or a new one by name and telephone. */
+        public record Whose(Optional<String> ownerId, String name, String phone) {}
+
+        /** The machine: one we know by id, or a new one of this class. */
+        public record Which(
+                Optional<String> machineId, String classId, String label, OptionalInt modelYear, String number) {
+            public static Which known(String machineId) {
+                return new Which(Optional.of(machineId), "", "", OptionalInt.empty(), "");
+            }
+        }
+
+        /** A time said to the owner at once. */
+        public record Said(Instant at, String by, String to) {}
+    }
+
+    /** A piece of work wanted and who pays. */
+    record Wanted(String workId, Payer payer) {}
+
+    /** A booked machine has come. */
+    record Arrive(String visitId, Optional<Mud> mud, OptionalInt tag) implements Act {}
+
+    /** A time is promised, or changed with a reason. */
+    record SayPromise(String visitId, Instant at, String by, String to, String why, boolean ownersWish)
+            implements Act {}
+
+    /** A person starts, or goes on with, a task; the place is needed where the plan does not say it. */
+    record Start(String personId, String visitId, String taskId, Optional<String> placeId) implements Act {}
+
+    /** Whoever is on the task stops for now; the task waits half done. */
+    record Pause(String visitId, String taskId) implements Act {}
+
+    /** The hands-on work of a task is over. */
+    record Finish(String personId, String visitId, String taskId) implements Act {}
+
+    /** A finding at one inspection point. */
+    record Tick(String personId, String visitId, String pointId, Mark mark, OptionalDouble measured, String note)
+            implements Act {}
+
+    /** A visit cannot go on. */
+    record HoldVisit(String visitId, Hold.Reason reason, String note, Optional<Instant> until) implements Act {}
+
+    /** A held visit can go on. */
+    record Release(String visitId) implements Act {}
+
+    /** The rest of a begun task goes to another person, who starts on it at once. */
+    record HandOver(String visitId, String taskId, String toPersonId) implements Act {}
+
+    /** Work found on the way is added. */
+    record AddWork(String visitId, List<Wanted> wanted) implements Act {}
+
+    /** A person goes on to work that belongs to no machine. */
+    record DoOther(String personId, Activity.OtherWork.Kind kind) implements Act {}
+
+    /** A person stops what they are on, or changes until when they are here; gone when {@code leaves} is set. */
+    record Stop(String personId, boolean leaves) implements Act {}
+
+    /** A person comes, or stays until another time than was said at opening. */
+    record BeHere(String personId, Instant until) implements Act {}
+
+    /** A hoist is checked, or locked out, in the course of the day. */
+    record CheckHoist(OpenDay.Checked checked) implements Act {}
+
+    /** The machine went home. */
+    record Collect(String visitId) implements Act {}
+
+    /** A booking will not come: cancelled by the owner, or a no-show. */
+    record CallOff(String visitId, boolean noShow) implements Act {}
+
+    /** The day is over. */
+    record CloseDay(String by) implements Act {}
+}

@@ -1,0 +1,54 @@
+package org.shedboard.estimate;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the shop services and what that takes.
+ *
+ * @param usual the words of the tasks every visit has, one entry for each of them
+ * @param signOffMinutes minutes for the last look and the papers of any visit
+ * @param testDriveMinutes minutes for a test drive, without its inspection points
+ */
+public record Catalogue(
+        List<MachineClass> classes,
+        List<Work> works,
+        Map<Usual, Usual.Words> usual,
+        Spreads spreads,
+        int testDriveMinutes,
+        int signOffMinutes) {
+    public Catalogue {
+        classes = List.copyOf(classes);
+        works = List.copyOf(works);
+        usual = Map.copyOf(new EnumMap<>(usual));
+        for (Usual task : Usual.values()) {
+            if (!usual.containsKey(task)) {
+                throw new IllegalArgumentException("the catalogue has no words for %s".formatted(task));
+            }
+        }
+    }
+
+    public Optional<MachineClass> findClass(String id) {
+        return classes.stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
+    public MachineClass expectClass(String id) {
+        return findClass(id).orElseThrow(() -> new IllegalArgumentException("no machine class %s".formatted(id)));
+    }
+
+    public Optional<Work> findWork(String id) {
+        return works.stream().filter(work -> work.id().equals(id)).findFirst();
+    }
+
+    public Work expectWork(String id) {
+        return findWork(id)
+                .orElseThrow(() -> new IllegalArgumentException("no work %s in the catalogue".formatted(id)));
+    }
+
+    /** The work on offer for one class, in catalogue order. */
+    public List<Work> worksFor(String classId) {
+        return works.stream().filter(work -> work.isFor(classId)).toList();
+    }
+}

@@ -1,0 +1,38 @@
+package org.shedboard.estimate;
+
+import java.util.List;
+import org.shedboard.shop.Intake;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Step;
+import org.shedboard.shop.Task;
+
+/** Says what work takes, by the arithmetic of one catalogue. */
+public final class Estimator {
+    private final Catalogue catalogue;
+    private final Scatter scatter;
+
+    public Estimator(Catalogue catalogue) {
+        this.catalogue = catalogue;
+        this.scatter = new Scatter(catalogue.spreads());
+    }
+
+    /** The work of a visit with these lines, and what it takes. Every line names work of this catalogue. */
+    public Estimate estimate(String classId, Intake intake, List<Line> lines) {
+        Assembly assembly = new Assembly(catalogue, catalogue.expectClass(classId), intake, lines);
+        var stays = assembly.stays();
+        List<Task> tasks = stays.stream().flatMap(stay -> stay.tasks().stream()).toList();
+        return new Estimate(assembly.items(), stays, scatter.of(tasks));
+    }
+
+    /** Likely and safe minutes of any tasks, as for those a visit has left. */
+    public Estimate.Range rangeOf(List<Task> tasks) {
+        return scatter.of(tasks);
+    }
+
+    /** The inspection points that are looked at in one step at this visit's depth. */
+    public List<Point> pointsOf(String classId, Intake intake, Step step) {
+        return catalogue.expectClass(classId).pointsAt(intake.depth()).stream()
+                .filter(point -> point.step() == step)
+                .toList();
+    }
+}

@@ -1,0 +1,49 @@
+package org.shedboard.estimate;
+
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Step;
+
+/**
+ * Something to inspect on a class of machine.
+ *
+ * @param where the place on the machine, as said in the shed
+ * @param step the part of the visit in which it is looked at
+ * @param due the shallowest depth at which it is looked at
+ * @param inspectMinutes minutes to look at it
+ * @param uncoverMinutes minutes to clean it free at each mud grade, four of them
+ * @param caution what to mind, may be empty
+ * @param stopsRiding whether a fix found here marks the machine not to be ridden (brakes, steering, frame, fuel)
+ * @param measure the value to read off, where there is one
+ */
+public record Point(
+        String id,
+        String name,
+        String where,
+        Step step,
+        Depth due,
+        int inspectMinutes,
+        List<Integer> uncoverMinutes,
+        String caution,
+        boolean stopsRiding,
+        Optional<Measure> measure) {
+    /** A value read off at a point: good from low to high, both inclusive. */
+    public record Measure(String unit, double low, double high) {
+        public boolean isWithin(double value) {
+            return value >= low && value <= high;
+        }
+    }
+
+    public Point {
+        uncoverMinutes = List.copyOf(uncoverMinutes);
+        if (uncoverMinutes.size() != Mud.values().length) {
+            throw new IllegalArgumentException("point %s needs minutes for each mud grade".formatted(id));
+        }
+    }
+
+    public int uncoverMinutes(Mud mud) {
+        return uncoverMinutes.get(mud.grade());
+    }
+}

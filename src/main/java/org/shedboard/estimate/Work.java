@@ -1,0 +1,53 @@
+package org.shedboard.estimate;
+
+import java.util.List;
+import java.util.Set;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Part;
+import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.Skill;
+import org.shedboard.shop.Step;
+
+/**
+ * A line of work the shop offers: a service, a repair, an add-on.
+ *
+ * @param key one or two letters that choose it at take-in
+ * @param classes ids of the machine classes it is for
+ * @param depth the inspection it usually brings with it
+ */
+public record Work(
+        String id, String name, String key, Set<String> classes, Depth depth, List<WorkTask> tasks, List<Part> parts) {
+    public Work {
+        classes = Set.copyOf(classes);
+        tasks = List.copyOf(tasks);
+        parts = List.copyOf(parts);
+    }
+
+    public boolean isFor(String classId) {
+        return classes.contains(classId);
+    }
+
+    /**
+     * A task of a line of work. Two lines that name the same id in the same step share the task: it is done once.
+     *
+     * @param kinds kinds of place that will do; the step's usual ones when empty
+     * @param after ids of tasks of the same step that must be complete first; none means once the machine is in place
+     * @param checkedByAnother whether whoever did it may not sign the machine off
+     */
+    public record WorkTask(
+            String id,
+            String name,
+            Step step,
+            Skill skill,
+            List<PlaceKind> kinds,
+            int handsOn,
+            int unattended,
+            List<String> after,
+            boolean checkedByAnother,
+            String caution) {
+        public WorkTask {
+            kinds = List.copyOf(kinds);
+            after = List.copyOf(after);
+        }
+    }
+}

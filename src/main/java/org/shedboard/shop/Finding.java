@@ -1,0 +1,7 @@
+package org.shedboard.shop;
+
+import java.time.Instant;
+import java.util.OptionalDouble;
+
+/** What one person found at one inspection point of one visit. */
+public record Finding(String pointId, Mark mark, OptionalDouble measured, String note, String by, Instant at) {}

@@ -1,0 +1,4 @@
+package org.shedboard.shop;
+
+/** Whose machine it is and how to reach them. */
+public record Owner(String id, String name, String phone) {}

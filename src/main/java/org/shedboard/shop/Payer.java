@@ -1,0 +1,8 @@
+package org.shedboard.shop;
+
+/** Who pays for a line; our own account takes rework, goodwill and training. */
+public enum Payer {
+    OWNER,
+    MAKER,
+    OWN_ACCOUNT
+}
