@@ -106,7 +106,7 @@ final class Tally {
             points += overtime(task) + changes(task);
         }
         points += costs.handover() * Math.max(0, different - flat.crewOfStay[stay]);
-        boolean judged = !flat.stayHasBegun[stay] && flat.postedPlace[stay] != -1;
+        boolean judged = !flat.stayHasBegun[stay] && flat.postedPlace[stay] != -1 && decoder.placeOfStay[stay] >= 0;
         return points + (judged && decoder.placeOfStay[stay] != flat.postedPlace[stay] ? costs.swapped() : 0);
     }
 
