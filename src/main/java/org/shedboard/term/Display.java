@@ -103,7 +103,14 @@ public final class Display implements AutoCloseable {
     @Override
     public void close() throws IOException {
         if (closed.getAndSet(true)) return;
-        screen.stopScreen(false);
+        try {
+            screen.stopScreen(false);
+        } finally {
+            giveBack();
+        }
+    }
+
+    private void giveBack() throws IOException {
         try {
             terminal.close();
         } catch (IllegalStateException programEnds) {

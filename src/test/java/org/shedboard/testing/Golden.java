@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -102,7 +103,8 @@ public final class Golden {
         while (line < before.length && line < now.length && before[line].equals(now[line])) line++;
         String was = line < before.length ? before[line] : "";
         String is = line < now.length ? now[line] : "";
-        return """
+        return String.format(
+                Locale.ROOT, """
                 the screen %s differs from line %d on (update with -Dgolden.update=true once you have looked)
                 stored: %s
                 drawn:  %s
@@ -110,7 +112,7 @@ public final class Golden {
                 stored screen
                 %s
                 drawn screen
-                %s""".formatted(name, line + 1, was, is, " ".repeat(columnsAlike(was, is)), expected, actual);
+                %s""", name, line + 1, was, is, " ".repeat(columnsAlike(was, is)), expected, actual);
     }
 
     private static int columnsAlike(String one, String other) {
