@@ -1,19 +1,14 @@
 package org.shedboard.files;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
-import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
@@ -28,50 +23,35 @@ public final class CatalogueFile {
     private static final double WIDEST_SPREAD = 2;
     private static final double FURTHEST_LIMIT = 1_000_000;
 
-    private final List<Fault> faults = new ArrayList<>();
-    private final Fields root;
-
-    private CatalogueFile(String json) {
-        this.root = Json.parse(json, faults);
-    }
+    private CatalogueFile() {}
 
     public static Reading<Catalogue> read(String json) {
-        CatalogueFile file = new CatalogueFile(json);
-        return file.faults.isEmpty() ? file.read() : new Reading<>(Optional.empty(), file.faults);
+        return Reading.of(json, CatalogueFile::catalogue);
     }
 
-    private Reading<Catalogue> read() {
-        root.textOrNone("note");
-        List<MachineClass> classes = classes();
-        Set<String> ids = new HashSet<>(classes.stream().map(MachineClass::id).toList());
-        List<Work> works = new WorkFields(ids).read(root.someObjects("works"));
-        Map<Usual, Usual.Words> usual = usual(root.object("usual"));
-        Spreads spreads = spreads(root.object("spreads"));
-        int testDrive = root.whole("testDriveMinutes", 1, LONGEST_MINUTES);
-        int signOff = root.whole("signOffMinutes", 1, LONGEST_MINUTES);
-        root.end();
-        return Reading.of(faults, () -> new Catalogue(classes, works, usual, spreads, testDrive, signOff));
-    }
-
-    private List<MachineClass> classes() {
+    private static Catalogue catalogue(Fields root) {
+        root.findText("note");
         Map<String, String> seen = new HashMap<>();
-        return root.someObjects("classes").stream()
-                .map(fields -> machineClass(fields, seen))
-                .toList();
+        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen));
+        WorkFields works = new WorkFields(seen.keySet());
+        return new Catalogue(
+                classes,
+                root.someObjects("works", works::read),
+                root.object("usual", CatalogueFile::usual),
+                root.object("spreads", CatalogueFile::spreads),
+                root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
+                root.whole("signOffMinutes", 1, LONGEST_MINUTES));
     }
 
     private static MachineClass machineClass(Fields fields, Map<String, String> seen) {
-        String id = fields.text("id");
+        String id = fields.filled("id");
         fields.unique("id", id, seen);
-        String name = fields.text("name");
+        String name = fields.filled("name");
         int massKg = fields.whole("massKg", 20, HEAVIEST_KG);
         List<Integer> wash = byMud(fields, "washMinutes");
-        MachineClass.Moving moving = moving(fields.object("moving"));
+        MachineClass.Moving moving = fields.object("moving", CatalogueFile::moving);
         Map<String, String> pointsSeen = new HashMap<>();
-        List<Point> points = fields.someObjects("points").stream()
-                .map(each -> point(each, pointsSeen))
-                .toList();
-        fields.end();
+        List<Point> points = fields.someObjects("points", each -> point(each, pointsSeen));
         return new MachineClass(id, name, massKg, wash, moving, points);
     }
 
@@ -80,46 +60,42 @@ public final class CatalogueFile {
         int pushed = fields.whole("pushed", 1, LONGEST_MINUTES);
         int raise = fields.whole("raise", 1, LONGEST_MINUTES);
         int lower = fields.whole("lower", 1, LONGEST_MINUTES);
-        fields.end();
         return new MachineClass.Moving(driven, pushed, raise, lower);
     }
 
     private static Point point(Fields fields, Map<String, String> seen) {
-        String id = fields.text("id");
+        String id = fields.filled("id");
         fields.unique("id", id, seen);
         Step step = fields.oneOf("step", Step.class);
-        if (step == Step.WASH && fields.has("step") && fields.textOrNone("step").equals("wash")) {
+        if (isWash(fields)) {
             fields.fault("step", "nothing is inspected on the wash pad");
         }
-        Point point = new Point(
+        return new Point(
                 id,
-                fields.text("name"),
-                fields.text("where"),
+                fields.filled("name"),
+                fields.filled("where"),
                 step,
                 fields.oneOf("due", Depth.class),
                 fields.whole("inspectMinutes", 1, LONGEST_MINUTES),
                 byMud(fields, "uncoverMinutes"),
-                fields.textOrNone("caution"),
-                fields.flag("stopsRiding"),
-                fields.has("measure") ? Optional.of(measure(fields.object("measure"))) : Optional.empty());
-        fields.end();
-        return point;
+                fields.findText("caution").orElse(""),
+                fields.flag("stopsRiding", false),
+                fields.findObject("measure", CatalogueFile::measure));
     }
 
     private static Point.Measure measure(Fields fields) {
-        String unit = fields.text("unit");
-        double low = fields.number("low", -FURTHEST_LIMIT, FURTHEST_LIMIT);
-        double high = fields.number("high", -FURTHEST_LIMIT, FURTHEST_LIMIT);
+        String unit = fields.filled("unit");
+        double low = fields.decimal("low", -FURTHEST_LIMIT, FURTHEST_LIMIT);
+        double high = fields.decimal("high", -FURTHEST_LIMIT, FURTHEST_LIMIT);
         if (high < low) {
-            fields.fault("high", "must not be below \"low\"");
+            fields.fault("high", "is below \"low\"");
         }
-        fields.end();
         return new Point.Measure(unit, low, high);
     }
 
     /** Minutes at each mud grade: more mud never takes less time. */
     private static List<Integer> byMud(Fields fields, String key) {
-        List<Integer> minutes = fields.wholes(key, Mud.values().length, 0, LONGEST_MINUTES);
+        List<Integer> minutes = fields.wholeList(key, Mud.values().length, 0, LONGEST_MINUTES);
         for (int grade = 1; grade < minutes.size(); grade++) {
             if (minutes.get(grade) < minutes.get(grade - 1)) {
                 fields.fault(key + "[" + grade + "]", "more mud must not take less than the grade before");
@@ -131,28 +107,32 @@ public final class CatalogueFile {
     private static Map<Usual, Usual.Words> usual(Fields fields) {
         Map<Usual, Usual.Words> words = new EnumMap<>(Usual.class);
         for (Usual task : Usual.values()) {
-            words.put(task, words(fields.object(Fields.nameOf(task))));
+            words.put(task, fields.object(Fields.nameOf(task), CatalogueFile::words));
         }
-        fields.end();
         return words;
     }
 
     private static Usual.Words words(Fields fields) {
-        Usual.Words words = new Usual.Words(fields.text("name"), fields.textOrNone("caution"));
-        fields.end();
-        return words;
+        return new Usual.Words(fields.filled("name"), fields.findText("caution").orElse(""));
     }
 
     private static Spreads spreads(Fields fields) {
-        Fields kinds = fields.object("byKind");
-        Map<WorkKind, Double> byKind = new EnumMap<>(WorkKind.class);
-        for (WorkKind kind : WorkKind.values()) {
-            byKind.put(kind, kinds.number(Fields.nameOf(kind), 0, WIDEST_SPREAD));
-        }
-        kinds.end();
-        double machine = fields.number("machine", 0, WIDEST_SPREAD);
-        double person = fields.number("person", 0, WIDEST_SPREAD);
-        fields.end();
+        Map<WorkKind, Double> byKind = fields.object("byKind", CatalogueFile::byKind);
+        double machine = fields.decimal("machine", 0, WIDEST_SPREAD);
+        double person = fields.decimal("person", 0, WIDEST_SPREAD);
         return new Spreads(byKind, machine, person);
+    }
+
+    private static Map<WorkKind, Double> byKind(Fields fields) {
+        Map<WorkKind, Double> spreads = new EnumMap<>(WorkKind.class);
+        for (WorkKind kind : WorkKind.values()) {
+            spreads.put(kind, fields.decimal(Fields.nameOf(kind), 0, WIDEST_SPREAD));
+        }
+        return spreads;
+    }
+
+    /** Whether the file says so itself, rather than that the step could not be read. */
+    static boolean isWash(Fields fields) {
+        return fields.findText("step").filter(Fields.nameOf(Step.WASH)::equals).isPresent();
     }
 }

@@ -2,304 +2,409 @@ package org.shedboard.files;
 
 import java.time.DateTimeException;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.shedboard.pack.Fault;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
- * One object of a file while it is read, key by key.
- *
- * <p>Whatever is wrong is noted with its place and read as something harmless (an empty text, the lowest number), so that
- * reading goes on and all the faults of a file come out at once. Who reads must therefore drop what was built as soon as any
- * fault was noted, and ask {@link #end()} at the end of each object, which finds the keys nobody asked for.
+ * The fields of one JSON object, read strictly. It knows where in the file it stands ({@code jobs[3].stays[0]}), and what is wrong
+ * goes into one list of faults that all parts of the file share; in its stead comes a harmless value, so that reading goes on
+ * and finds the rest. {@link #end} reports the keys nobody asked for.
  */
-final class Fields {
-    private static final int SHOWN = 40;
-
+public final class Fields {
     private final JsonNode node;
-    private final String place;
+    private final String where;
     private final List<Fault> faults;
-    private final Set<String> asked = new LinkedHashSet<>();
+    private final Set<String> asked = new HashSet<>();
 
-    Fields(JsonNode node, String place, List<Fault> faults) {
+    private Fields(JsonNode node, String where, List<Fault> faults) {
         this.node = node;
-        this.place = place;
+        this.where = where;
         this.faults = faults;
     }
 
-    String place() {
-        return place;
+    /** The object a file consists of; empty when the text is no JSON or no object. */
+    public static Optional<Fields> parse(String text, List<Fault> faults) {
+        Optional<JsonNode> tree = JsonText.parse(text, faults);
+        if (tree.isPresent() && !tree.get().isObject()) {
+            faults.add(new Fault("", "is %s, not an object".formatted(nameOf(tree.get()))));
+            return Optional.empty();
+        }
+        return tree.map(node -> new Fields(node, "", faults));
     }
 
-    /** Notes that something is wrong with this key's value. */
-    void fault(String key, String what) {
-        faults.add(new Fault(at(key), what));
+    /** Where this object stands in the file. */
+    public String where() {
+        return where;
     }
 
-    boolean has(String key) {
-        asked.add(key);
-        return node.has(key) && !node.get(key).isNull();
+    /** Where a field of this object stands in the file. */
+    public String where(String name) {
+        return where.isEmpty() ? name : where + "." + name;
     }
 
-    /** Notes every key that was never asked for. */
-    void end() {
-        for (String key : node.propertyNames()) {
-            if (!asked.contains(key)) {
-                fault(key, "is not known here; known are " + String.join(", ", asked));
+    /** Adds a fault of one of the fields. */
+    public void fault(String name, String what) {
+        faults.add(new Fault(where(name), what));
+    }
+
+    /** To be called when all has been asked for. */
+    public void end() {
+        for (String name : node.propertyNames()) {
+            if (!asked.contains(name)) {
+                fault(name, "unknown key");
             }
         }
+    }
+
+    /** True when the field is there and not null. */
+    public boolean has(String name) {
+        return find(name).isPresent();
+    }
+
+    public String text(String name) {
+        return findText(name).orElseGet(() -> missing(name, "?" + where));
+    }
+
+    public Optional<String> findText(String name) {
+        return find(name).flatMap(value -> asText(value, where(name)));
+    }
+
+    public boolean flag(String name, boolean fallback) {
+        Optional<JsonNode> value = find(name);
+        if (value.isPresent() && !value.get().isBoolean()) {
+            wrong(where(name), value.get(), "true or false");
+            return fallback;
+        }
+        return value.map(JsonNode::booleanValue).orElse(fallback);
+    }
+
+    public int whole(String name, int least, int most) {
+        int before = faults.size();
+        OptionalInt number = findWhole(name, least, most);
+        return number.isPresent() || faults.size() > before ? number.orElse(least) : missing(name, least);
+    }
+
+    public int wholeOr(String name, int fallback, int least, int most) {
+        return findWhole(name, least, most).orElse(fallback);
+    }
+
+    public OptionalInt findWhole(String name, int least, int most) {
+        OptionalLong number = find(name)
+                .map(value -> asWhole(value, where(name), least, most))
+                .orElse(OptionalLong.empty());
+        return number.isPresent() ? OptionalInt.of((int) number.getAsLong()) : OptionalInt.empty();
+    }
+
+    public long longOr(String name, long fallback, long least, long most) {
+        return find(name)
+                .map(value -> asWhole(value, where(name), least, most))
+                .orElse(OptionalLong.empty())
+                .orElse(fallback);
+    }
+
+    public double decimalOr(String name, double fallback, double least, double most) {
+        Optional<JsonNode> value = find(name);
+        if (value.isEmpty()) {
+            return fallback;
+        }
+        if (!value.get().isNumber()) {
+            wrong(where(name), value.get(), "a number");
+            return fallback;
+        }
+        double number = value.get().doubleValue();
+        if (!(number >= least && number <= most)) {
+            fault(name, "%s is not from %s to %s".formatted(value.get().asString(), trim(least), trim(most)));
+            return fallback;
+        }
+        return number;
+    }
+
+    /** What is read from an object field; empty when it is left out. */
+    public <T> Optional<T> findObject(String name, Function<Fields, T> read) {
+        return find(name).flatMap(value -> asObject(value, where(name), read));
+    }
+
+    /** What is read from each object of a list that must be there. */
+    public <T> List<T> objects(String name, Function<Fields, T> read) {
+        return list(name, true, (value, place) -> asObject(value, place, read));
+    }
+
+    public <T> List<T> objectsOrNone(String name, Function<Fields, T> read) {
+        return list(name, false, (value, place) -> asObject(value, place, read));
+    }
+
+    public List<String> texts(String name) {
+        return list(name, true, this::asText);
+    }
+
+    public List<String> textsOrNone(String name) {
+        return list(name, false, this::asText);
+    }
+
+    /** Texts or, where the list is left out, empty: for lists whose absence means something. */
+    public Optional<List<String>> findTexts(String name) {
+        return has(name) ? Optional.of(texts(name)) : Optional.empty();
+    }
+
+    /** A list of pairs of whole numbers, each made into a value; {@code make} answers with what is wrong, or null. */
+    public <T> List<T> pairs(String name, boolean needed, int least, int most, PairReader<T> make) {
+        return list(name, needed, (value, place) -> asPair(value, place, least, most, make));
+    }
+
+    /** An object whose keys are names and whose values are whole numbers. */
+    public Map<String, Integer> wholes(String name, int least, int most) {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        Optional<JsonNode> value = find(name);
+        if (value.isPresent() && !value.get().isObject()) {
+            wrong(where(name), value.get(), "an object");
+            return numbers;
+        }
+        value.ifPresent(object -> object.properties().forEach(entry -> {
+            String place = where(name) + "." + entry.getKey();
+            asWhole(entry.getValue(), place, least, most)
+                    .ifPresent(number -> numbers.put(entry.getKey(), (int) number));
+        }));
+        return numbers;
     }
 
     /** A text with something in it. */
-    String text(String key) {
-        return find(key, JsonNode::isString, "a text")
-                .map(JsonNode::stringValue)
-                .filter(text -> !isBlank(key, text))
-                .orElse("");
-    }
-
-    /** A text that may be empty or left out. */
-    String textOrNone(String key) {
-        return has(key)
-                ? find(key, JsonNode::isString, "a text")
-                        .map(JsonNode::stringValue)
-                        .orElse("")
-                : "";
-    }
-
-    boolean flag(String key) {
-        return has(key)
-                && find(key, JsonNode::isBoolean, "true or false")
-                        .map(JsonNode::booleanValue)
-                        .orElse(false);
-    }
-
-    int whole(String key, int low, int high) {
-        return find(key).map(value -> wholeOf(at(key), value, low, high)).orElse(low);
-    }
-
-    int wholeOr(String key, int fallback, int low, int high) {
-        return has(key) ? whole(key, low, high) : fallback;
-    }
-
-    double number(String key, double low, double high) {
-        String wanted = "a number from " + plain(low) + " to " + plain(high);
-        return find(key, value -> value.isNumber() && value.doubleValue() >= low && value.doubleValue() <= high, wanted)
-                .map(JsonNode::doubleValue)
-                .orElse(low);
-    }
-
-    /** Exactly so many whole numbers. */
-    List<Integer> wholes(String key, int count, int low, int high) {
-        List<JsonNode> values = elements(key);
-        if (values.size() != count) {
-            if (isList(key)) {
-                fault(key, "must be " + count + " numbers, not " + values.size());
-            }
-            return IntStream.range(0, count).mapToObj(i -> low).toList();
+    String filled(String name) {
+        String text = text(name);
+        if (text.isBlank()) {
+            fault(name, "is empty");
         }
-        return IntStream.range(0, count)
-                .mapToObj(i -> wholeOf(at(key) + "[" + i + "]", values.get(i), low, high))
-                .toList();
+        return text;
     }
 
-    /** The constant of this name, said in small letters with hyphens. */
-    <E extends Enum<E>> E oneOf(String key, Class<E> type) {
-        E[] all = type.getEnumConstants();
-        return find(key).flatMap(value -> named(at(key), value, type)).orElse(all[0]);
+    double decimal(String name, double least, double most) {
+        return has(name) ? decimalOr(name, least, least, most) : missing(name, least);
     }
 
-    <E extends Enum<E>> List<E> allOf(String key, Class<E> type) {
-        return each(key, (where, value) -> named(where, value, type));
-    }
-
-    /** Texts with something in them; none when the key is left out. */
-    List<String> texts(String key) {
-        // a faulty one stays in its place as an empty text, so that the others keep their numbers
-        return each(key, (where, value) -> Optional.of(textOf(where, value).orElse("")));
-    }
-
-    /** A text that is put into a value; a sentence about the text is expected of whoever throws. */
-    <T> T parsed(String key, Function<String, T> parse, T fallback, String wanted) {
-        String text = text(key);
-        return text.isEmpty() ? fallback : parsed(at(key), text, parse, wanted).orElse(fallback);
-    }
-
-    /** Each text of a list put into a value; none when the key is left out. */
-    <T> List<T> parsedAll(String key, Function<String, T> parse, String wanted) {
-        return each(key, (where, value) -> textOf(where, value).flatMap(text -> parsed(where, text, parse, wanted)));
-    }
-
-    Fields object(String key) {
-        JsonNode value = find(key, JsonNode::isObject, "an object in braces").orElse(null);
-        // what is missing is noted once, here, and not again for each of its keys
-        return value == null
-                ? new Fields(JsonNodeFactory.instance.objectNode(), at(key), new ArrayList<>())
-                : new Fields(value, at(key), faults);
-    }
-
-    /** Objects in a list; none when the key is left out. */
-    List<Fields> objects(String key) {
-        return each(key, (where, value) -> {
-            if (!value.isObject()) {
-                faults.add(new Fault(where, "must be an object in braces, not %s".formatted(shown(value))));
-                return Optional.empty();
-            }
-            return Optional.of(new Fields(value, where, faults));
+    /** Exactly so many whole numbers; the least so many times when any of them is wrong. */
+    List<Integer> wholeList(String name, int count, int least, int most) {
+        int before = faults.size();
+        List<Integer> numbers = list(name, true, (value, place) -> {
+            OptionalLong number = asWhole(value, place, least, most);
+            return Optional.of((int) number.orElse(least));
         });
+        if (numbers.size() == count && faults.size() == before) {
+            return numbers;
+        }
+        if (faults.size() == before) {
+            fault(name, "has " + numbers.size() + " numbers, not " + count);
+        }
+        return Collections.nCopies(count, least);
     }
 
-    /** Objects in a list of at least one. */
-    List<Fields> someObjects(String key) {
-        List<Fields> all = objects(key);
-        if (all.isEmpty() && (!has(key) || isList(key) && node.get(key).isEmpty())) {
-            fault(key, has(key) ? "must not be empty" : "is missing");
+    /** The constant of this name, written small and with hyphens. */
+    <E extends Enum<E>> E oneOf(String name, Class<E> type) {
+        E first = type.getEnumConstants()[0];
+        return has(name)
+                ? find(name).flatMap(value -> asOneOf(value, where(name), type)).orElse(first)
+                : missing(name, first);
+    }
+
+    <E extends Enum<E>> List<E> someOf(String name, Class<E> type) {
+        return list(name, false, (value, place) -> asOneOf(value, place, type));
+    }
+
+    /** What a text stands for; {@code wanted} says what kind of text that is. */
+    <T> Optional<T> findParsed(String name, String wanted, Function<String, T> parse) {
+        return find(name).flatMap(value -> asParsed(value, where(name), wanted, parse));
+    }
+
+    <T> T parsed(String name, String wanted, T instead, Function<String, T> parse) {
+        return has(name) ? findParsed(name, wanted, parse).orElse(instead) : missing(name, instead);
+    }
+
+    <T> List<T> allParsed(String name, String wanted, Function<String, T> parse) {
+        return list(name, false, (value, place) -> asParsed(value, place, wanted, parse));
+    }
+
+    /** What is read from an object that must be there; of an object without any field where it is not. */
+    <T> T object(String name, Function<Fields, T> read) {
+        if (!has(name)) {
+            fault(name, "is missing");
+        }
+        return findObject(name, read)
+                .orElseGet(() ->
+                        read.apply(new Fields(JsonNodeFactory.instance.objectNode(), where(name), new ArrayList<>())));
+    }
+
+    /** What is read from each object of a list that must hold one at least. */
+    <T> List<T> someObjects(String name, Function<Fields, T> read) {
+        int before = faults.size();
+        List<T> all = objects(name, read);
+        if (all.isEmpty() && faults.size() == before) {
+            fault(name, "is empty");
         }
         return all;
     }
 
-    /** Notes a second use of what must be unique; {@code seen} remembers where each was used first. */
-    void unique(String key, String value, Map<String, String> seen) {
-        if (value.isEmpty()) {
-            return;
-        }
-        String first = seen.putIfAbsent(value, place);
+    /** Finds a second use of what must be unique; {@code seen} remembers where each was used first. */
+    void unique(String name, String value, Map<String, String> seen) {
+        String first = seen.putIfAbsent(value, where(name));
         if (first != null) {
-            fault(key, "\"%s\" is already used at %s".formatted(value, first));
+            fault(name, "\"%s\" is already at %s".formatted(value, first));
         }
     }
 
-    /** Notes a reference to something that does not exist. */
-    void known(String key, String value, Set<String> all, String what) {
-        if (!value.isEmpty() && !all.contains(value)) {
-            fault(key, "no %s \"%s\"".formatted(what, value));
+    /** Finds a reference to what does not exist; what could not be read is no such reference. */
+    void known(String name, String value, Collection<String> all, String what) {
+        if (!all.contains(value) && !isUnread(value)) {
+            fault(name, "no %s \"%s\"".formatted(what, value));
         }
     }
 
-    /** The same for each reference of a list. */
-    void allKnown(String key, List<String> values, Set<String> all, String what) {
+    void allKnown(String name, List<String> values, Collection<String> all, String what) {
         for (int i = 0; i < values.size(); i++) {
-            known(key + "[" + i + "]", values.get(i), all, what);
+            known(name + "[" + i + "]", values.get(i), all, what);
         }
+    }
+
+    /** Whether this stands for a text that could not be read. */
+    static boolean isUnread(String value) {
+        return value.startsWith("?");
     }
 
     static String nameOf(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static String shown(JsonNode value) {
-        String text = value.toString();
-        return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "...";
+    /** Makes a value of two whole numbers. */
+    public interface PairReader<T> {
+        T make(int first, int second);
     }
 
-    /** Reads one element of a list at its place, or notes what is wrong and gives nothing. */
-    private interface Element<T> {
-        Optional<T> read(String where, JsonNode value);
+    private interface Reader<T> {
+        Optional<T> read(JsonNode value, String place);
     }
 
-    private <T> List<T> each(String key, Element<T> element) {
-        List<JsonNode> values = elements(key);
-        return IntStream.range(0, values.size())
-                .mapToObj(i -> element.read(at(key) + "[" + i + "]", values.get(i)))
-                .flatMap(Optional::stream)
-                .toList();
+    private Optional<JsonNode> find(String name) {
+        asked.add(name);
+        JsonNode value = node.get(name);
+        return value == null || value.isNull() ? Optional.empty() : Optional.of(value);
     }
 
-    private List<JsonNode> elements(String key) {
-        return has(key)
-                ? find(key, JsonNode::isArray, "a list in brackets")
-                        .map(list -> List.copyOf(list.values()))
-                        .orElse(List.of())
-                : List.of();
-    }
-
-    private boolean isList(String key) {
-        return has(key) && node.get(key).isArray();
-    }
-
-    private Optional<JsonNode> find(String key) {
-        if (has(key)) {
-            return Optional.of(node.get(key));
+    private <T> T missing(String name, T instead) {
+        if (!has(name)) {
+            fault(name, "is missing");
         }
-        fault(key, "is missing");
-        return Optional.empty();
+        return instead;
     }
 
-    private Optional<JsonNode> find(String key, Predicate<JsonNode> fits, String wanted) {
-        Optional<JsonNode> found = find(key);
-        if (found.isPresent() && !fits.test(found.get())) {
-            fault(key, "must be %s, not %s".formatted(wanted, shown(found.get())));
-            return Optional.empty();
+    private <T> List<T> list(String name, boolean needed, Reader<T> reader) {
+        List<T> found = new ArrayList<>();
+        Optional<JsonNode> value = find(name);
+        if (value.isEmpty()) {
+            return needed ? missing(name, found) : found;
+        }
+        if (!value.get().isArray()) {
+            wrong(where(name), value.get(), "a list");
+            return found;
+        }
+        for (int index = 0; index < value.get().size(); index++) {
+            String place = where(name) + "[" + index + "]";
+            reader.read(value.get().get(index), place).ifPresent(found::add);
         }
         return found;
     }
 
-    private int wholeOf(String where, JsonNode value, int low, int high) {
-        boolean fits = value.isIntegralNumber()
-                && value.canConvertToInt()
-                && value.intValue() >= low
-                && value.intValue() <= high;
-        if (!fits) {
-            String wanted = "must be a whole number from " + low + " to " + high;
-            faults.add(new Fault(where, wanted + ", not " + shown(value)));
+    private <T> Optional<T> asObject(JsonNode value, String place, Function<Fields, T> read) {
+        if (!value.isObject()) {
+            wrong(place, value, "an object");
+            return Optional.empty();
         }
-        return fits ? value.intValue() : low;
+        Fields fields = new Fields(value, place, faults);
+        T result = read.apply(fields);
+        fields.end();
+        return Optional.of(result);
     }
 
-    private <E extends Enum<E>> Optional<E> named(String where, JsonNode value, Class<E> type) {
-        E[] all = type.getEnumConstants();
-        Optional<E> found = Arrays.stream(all)
+    private Optional<String> asText(JsonNode value, String place) {
+        if (!value.isString()) {
+            wrong(place, value, "a text");
+            return Optional.empty();
+        }
+        return Optional.of(value.stringValue());
+    }
+
+    private OptionalLong asWhole(JsonNode value, String place, long least, long most) {
+        if (!value.isIntegralNumber()) {
+            wrong(place, value, "a whole number");
+            return OptionalLong.empty();
+        }
+        if (!value.canConvertToLong() || value.longValue() < least || value.longValue() > most) {
+            faults.add(new Fault(place, value.asString() + " is not from " + least + " to " + most));
+            return OptionalLong.empty();
+        }
+        return OptionalLong.of(value.longValue());
+    }
+
+    private <T> Optional<T> asPair(JsonNode value, String place, int least, int most, PairReader<T> make) {
+        if (!value.isArray() || value.size() != 2) {
+            wrong(place, value, "a pair of whole numbers");
+            return Optional.empty();
+        }
+        OptionalLong first = asWhole(value.get(0), place + "[0]", least, most);
+        OptionalLong second = asWhole(value.get(1), place + "[1]", least, most);
+        if (first.isEmpty() || second.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(make.make((int) first.getAsLong(), (int) second.getAsLong()));
+        } catch (IllegalArgumentException refused) {
+            faults.add(new Fault(place, refused.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private <E extends Enum<E>> Optional<E> asOneOf(JsonNode value, String place, Class<E> type) {
+        List<E> all = List.of(type.getEnumConstants());
+        Optional<E> found = all.stream()
                 .filter(each -> value.isString() && nameOf(each).equals(value.stringValue()))
                 .findFirst();
         if (found.isEmpty()) {
-            String names = Arrays.stream(all).map(Fields::nameOf).collect(Collectors.joining(", "));
-            faults.add(new Fault(where, "must be one of %s, not %s".formatted(names, shown(value))));
+            wrong(place, value, all.stream().map(Fields::nameOf).collect(Collectors.joining(", ", "one of ", "")));
         }
         return found;
     }
 
-    private Optional<String> textOf(String where, JsonNode value) {
-        if (value.isString() && !value.stringValue().isBlank()) {
-            return Optional.of(value.stringValue());
-        }
-        faults.add(new Fault(where, "must be a text, not " + shown(value)));
-        return Optional.empty();
-    }
-
-    private <T> Optional<T> parsed(String where, String text, Function<String, T> parse, String wanted) {
+    private <T> Optional<T> asParsed(JsonNode value, String place, String wanted, Function<String, T> parse) {
         try {
-            return Optional.of(parse.apply(text));
+            return asText(value, place).map(parse);
         } catch (IllegalArgumentException | DateTimeException cannot) {
-            faults.add(new Fault(where, "must be %s, not \"%s\"".formatted(wanted, text)));
+            wrong(place, value, wanted);
             return Optional.empty();
         }
     }
 
-    private boolean isBlank(String key, String text) {
-        if (text.isBlank()) {
-            fault(key, "must not be empty");
-        }
-        return text.isBlank();
+    private void wrong(String place, JsonNode value, String wanted) {
+        faults.add(new Fault(place, "is %s, not %s".formatted(nameOf(value), wanted)));
     }
 
-    private String at(String key) {
-        if (key.isEmpty()) {
-            return place;
+    private static String nameOf(JsonNode value) {
+        if (value.isObject()) {
+            return "an object";
         }
-        return place.isEmpty() ? key : place + "." + key;
+        return value.isArray() ? "a list" : value.toString();
     }
 
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    private static String trim(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 }

@@ -1,9 +1,11 @@
 package org.shedboard.files;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.shedboard.pack.Fault;
 
 /** What came out of a file: its value, or all that is wrong with it; never both, never a part. */
 public record Reading<T>(Optional<T> value, List<Fault> faults) {
@@ -15,9 +17,15 @@ public record Reading<T>(Optional<T> value, List<Fault> faults) {
         }
     }
 
-    /** The value, made only when no fault was noted. */
-    static <T> Reading<T> of(List<Fault> faults, Supplier<T> value) {
-        return new Reading<>(faults.isEmpty() ? Optional.of(value.get()) : Optional.empty(), faults);
+    /** What is read from a file's outermost object, given only when nothing at all was wrong. */
+    static <T> Reading<T> of(String text, Function<Fields, T> read) {
+        List<Fault> faults = new ArrayList<>();
+        Optional<T> value = Fields.parse(text, faults).map(fields -> {
+            T all = read.apply(fields);
+            fields.end();
+            return all;
+        });
+        return new Reading<>(faults.isEmpty() ? value : Optional.empty(), faults);
     }
 
     /** The value of a file that is known to be sound. */

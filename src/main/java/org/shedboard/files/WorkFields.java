@@ -37,46 +37,42 @@ final class WorkFields {
     private final Map<String, String> keysSeen = new HashMap<>();
 
     private final Map<String, Named> tasks = new LinkedHashMap<>();
+    /** Tasks of the circles told so far: each is told once. */
+    private final Set<String> circled = new HashSet<>();
 
     /** The first naming of a task, and all that it waits for in any work. */
     private record Named(WorkTask task, String place, Set<String> after) {}
+
+    /** A task and the object it was read from. */
+    private record Placed(Fields fields, WorkTask task) {}
 
     WorkFields(Set<String> classIds) {
         this.classIds = classIds;
     }
 
-    List<Work> read(List<Fields> all) {
-        return all.stream().map(this::work).toList();
-    }
-
-    private Work work(Fields fields) {
-        String id = fields.text("id");
+    Work read(Fields fields) {
+        String id = fields.filled("id");
         fields.unique("id", id, worksSeen);
-        String name = fields.text("name");
+        String name = fields.filled("name");
         List<String> classes = fields.texts("classes");
-        fields.allKnown("classes", classes, classIds, "machine class");
-        if (classes.isEmpty()) {
-            fields.fault("classes", "must name a machine class");
+        if (classes.isEmpty() && fields.has("classes")) {
+            fields.fault("classes", "is empty");
         }
+        fields.allKnown("classes", classes, classIds, "machine class");
         String key = key(fields, classes);
         Depth depth = fields.oneOf("depth", Depth.class);
-        List<WorkTask> wanted = tasks(fields.someObjects("tasks"));
-        List<Part> parts =
-                fields.objects("parts").stream().map(WorkFields::part).toList();
-        fields.end();
+        List<WorkTask> wanted = tasks(fields.someObjects("tasks", each -> new Placed(each, task(each))));
+        List<Part> parts = fields.objectsOrNone("parts", WorkFields::part);
         return new Work(id, name, key, new HashSet<>(classes), depth, wanted, parts);
     }
 
     private String key(Fields fields, List<String> classes) {
-        String key = fields.text("key");
-        if (key.isEmpty()) {
-            return key;
-        }
-        if (!key.matches("[a-z]{1,2}")) {
-            fields.fault("key", "must be one or two small letters, not \"%s\"".formatted(key));
+        String key = fields.filled("key");
+        if (!Fields.isUnread(key) && !key.matches("[a-z]{1,2}")) {
+            fields.fault("key", "\"%s\" is not one or two small letters".formatted(key));
         }
         for (String each : classes) {
-            String first = keysSeen.putIfAbsent(each + " " + key, fields.place());
+            String first = keysSeen.putIfAbsent(each + " " + key, fields.where());
             if (first != null) {
                 fields.fault("key", "\"%s\" already chooses %s for %s".formatted(key, first, each));
             }
@@ -85,47 +81,43 @@ final class WorkFields {
     }
 
     private static Part part(Fields fields) {
-        Part part = new Part(fields.text("name"), fields.text("quantity"));
-        fields.end();
-        return part;
+        return new Part(fields.filled("name"), fields.filled("quantity"));
     }
 
-    private List<WorkTask> tasks(List<Fields> all) {
-        List<WorkTask> read = all.stream().map(WorkFields::task).toList();
+    private List<WorkTask> tasks(List<Placed> all) {
+        List<WorkTask> read = all.stream().map(Placed::task).toList();
         Map<String, String> seen = new HashMap<>();
-        for (int i = 0; i < all.size(); i++) {
-            all.get(i).unique("id", read.get(i).id(), seen);
-            checkStep(all.get(i), read.get(i));
-            checkAfter(all.get(i), read.get(i), read);
-            checkShared(all.get(i), read.get(i));
+        for (Placed placed : all) {
+            placed.fields().unique("id", placed.task().id(), seen);
+            checkStep(placed.fields(), placed.task());
+            checkAfter(placed.fields(), placed.task(), read);
+            checkShared(placed.fields(), placed.task());
         }
         return read;
     }
 
     private static WorkTask task(Fields fields) {
-        WorkTask task = new WorkTask(
-                fields.text("id"),
-                fields.text("name"),
+        return new WorkTask(
+                fields.filled("id"),
+                fields.filled("name"),
                 fields.oneOf("step", Step.class),
                 fields.oneOf("skill", Skill.class),
-                fields.allOf("kinds", PlaceKind.class),
+                fields.someOf("kinds", PlaceKind.class),
                 fields.whole("handsOn", 1, CatalogueFile.LONGEST_MINUTES),
                 fields.wholeOr("unattended", 0, 0, CatalogueFile.LONGEST_MINUTES),
-                fields.texts("after"),
-                fields.flag("checkedByAnother"),
-                fields.textOrNone("caution"));
-        fields.end();
-        return task;
+                fields.textsOrNone("after"),
+                fields.flag("checkedByAnother", false),
+                fields.findText("caution").orElse(""));
     }
 
     private static void checkStep(Fields fields, WorkTask task) {
         if (USUAL_IDS.contains(task.id())) {
             fields.fault("id", "\"%s\" is a task that every visit has".formatted(task.id()));
         }
-        if (task.step() == Step.WASH && fields.textOrNone("step").equals("wash")) {
+        if (CatalogueFile.isWash(fields)) {
             fields.fault("step", "work is not done on the wash pad");
         } else if (!task.step().kinds().containsAll(task.kinds())) {
-            fields.fault("kinds", "must be kinds of place that do for step " + Fields.nameOf(task.step()));
+            fields.fault("kinds", "not every kind does for step " + Fields.nameOf(task.step()));
         }
     }
 
@@ -138,17 +130,15 @@ final class WorkFields {
     }
 
     private void checkShared(Fields fields, WorkTask task) {
-        if (task.id().isEmpty()) {
-            return;
-        }
-        Named known = tasks.computeIfAbsent(task.id(), id -> new Named(task, fields.place(), new LinkedHashSet<>()));
+        Named known = tasks.computeIfAbsent(task.id(), id -> new Named(task, fields.where(), new LinkedHashSet<>()));
         if (!isSame(known.task(), task)) {
             String words = "\"%s\" has another name, step, skill or kind of place at %s";
             fields.fault("id", words.formatted(task.id(), known.place()));
         }
         known.after().addAll(task.after());
-        if (waitsForItself(task.id())) {
-            fields.fault("after", "goes in a circle: " + String.join(" after ", circle(task.id())));
+        List<String> circle = circle(task.id());
+        if (circled.addAll(circle)) {
+            fields.fault("after", "goes in a circle: " + String.join(" after ", circle));
         }
     }
 
@@ -157,10 +147,6 @@ final class WorkFields {
                 && one.step() == other.step()
                 && one.skill() == other.skill()
                 && one.kinds().equals(other.kinds());
-    }
-
-    private boolean waitsForItself(String id) {
-        return !circle(id).isEmpty();
     }
 
     /** The way from a task through what it waits for back to itself; empty when there is none. */

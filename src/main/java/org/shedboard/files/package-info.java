@@ -1,6 +1,6 @@
 /**
- * Files as people keep them, to and from values: the catalogue, a shop, its past visits. A file is read whole: either the value
- * comes out, or every fault in it with its place, and nothing half read. Knows no database and no screen; the text of a file is
- * handed in.
+ * Reads and writes files: the catalogue, a shop and its past visits, day files, plan files, and what other programs made. The
+ * commands call it with the text of a file; it answers with the core's values or with every fault it found, each with its place,
+ * and never with a part. It decides nothing and knows no screen.
  */
 package org.shedboard.files;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,7 @@ import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
 import org.shedboard.shop.Depth;
+import org.shedboard.shop.Skill;
 
 /** Whether the seed's catalogue is one a country workshop could believe; what it believes is common practice, no source. */
 @Tag("elsewhere")
@@ -84,9 +86,8 @@ class SeedTest {
 
     @Test
     void brakes_and_steering_are_checked_by_another() {
-        List<WorkTask> brakes = allTasks()
-                .filter(task -> task.skill() == org.shedboard.shop.Skill.BRAKES)
-                .toList();
+        List<WorkTask> brakes =
+                allTasks().filter(task -> task.skill() == Skill.BRAKES).toList();
         assertFalse(brakes.isEmpty());
         brakes.forEach(task -> assertTrue(task.checkedByAnother(), task.id()));
     }
@@ -97,7 +98,7 @@ class SeedTest {
                 allTasks().filter(task -> task.unattended() > 0).toList();
         assertFalse(unattended.isEmpty());
         unattended.forEach(task -> {
-            String words = (task.name() + " " + task.caution()).toLowerCase(java.util.Locale.ROOT);
+            String words = (task.name() + " " + task.caution()).toLowerCase(Locale.ROOT);
             assertFalse(words.contains("engine runs"), task.id());
         });
     }

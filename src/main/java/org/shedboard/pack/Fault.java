@@ -1,6 +1,6 @@
-package org.shedboard.files;
+package org.shedboard.pack;
 
-/** Something wrong with a file: its place ({@code classes[2].points[7].uncoverMinutes[1]}) and what is wrong there. */
+/** Something wrong with an input: its place ({@code jobs[3].stays[0]}) and what is wrong there. */
 public record Fault(String where, String what) {
     @Override
     public String toString() {
