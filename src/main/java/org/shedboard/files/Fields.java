@@ -70,6 +70,16 @@ public final class Fields {
         }
     }
 
+    /** To be called when nothing more can be asked, for it is not known what should be here. */
+    void leave() {
+        asked.addAll(node.propertyNames());
+    }
+
+    /** How many faults the file has so far. */
+    int faultCount() {
+        return faults.size();
+    }
+
     /** True when the field is there and not null. */
     public boolean has(String name) {
         return find(name).isPresent();

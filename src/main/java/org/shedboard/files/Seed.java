@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 
 /** The files that come inside the program: the invented catalogue, shop and history of the demonstration. */
@@ -12,6 +13,13 @@ public final class Seed {
 
     public static Catalogue catalogue() {
         return CatalogueFile.read(text("catalogue.json")).expectValue();
+    }
+
+    /** The demonstration shop with its past visits and its morning. */
+    public static Setup shop(Catalogue catalogue) {
+        Setup shop = ShopFile.read(text("shop.json"), catalogue).expectValue();
+        return shop.withPast(
+                HistoryFile.read(text("history.json"), shop, catalogue).expectValue());
     }
 
     /** A seed file's text. */
