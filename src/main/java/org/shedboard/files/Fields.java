@@ -1,17 +1,23 @@
 package org.shedboard.files;
 
+import java.time.DateTimeException;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.shedboard.pack.Fault;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
  * The fields of one JSON object, read strictly. It knows where in the file it stands ({@code jobs[3].stays[0]}), and what is wrong
@@ -62,6 +68,16 @@ public final class Fields {
                 fault(name, "unknown key");
             }
         }
+    }
+
+    /** To be called when nothing more can be asked, for it is not known what should be here. */
+    void leave() {
+        asked.addAll(node.propertyNames());
+    }
+
+    /** How many faults the file has so far. */
+    int faultCount() {
+        return faults.size();
     }
 
     /** True when the field is there and not null. */
@@ -175,6 +191,110 @@ public final class Fields {
         return numbers;
     }
 
+    /** A text with something in it. */
+    String filled(String name) {
+        String text = text(name);
+        if (text.isBlank()) {
+            fault(name, "is empty");
+        }
+        return text;
+    }
+
+    double decimal(String name, double least, double most) {
+        return has(name) ? decimalOr(name, least, least, most) : missing(name, least);
+    }
+
+    /** Exactly so many whole numbers; the least so many times when any of them is wrong. */
+    List<Integer> wholeList(String name, int count, int least, int most) {
+        int before = faults.size();
+        List<Integer> numbers = list(name, true, (value, place) -> {
+            OptionalLong number = asWhole(value, place, least, most);
+            return Optional.of((int) number.orElse(least));
+        });
+        if (numbers.size() == count && faults.size() == before) {
+            return numbers;
+        }
+        if (faults.size() == before) {
+            fault(name, "has " + numbers.size() + " numbers, not " + count);
+        }
+        return Collections.nCopies(count, least);
+    }
+
+    /** The constant of this name, written small and with hyphens. */
+    <E extends Enum<E>> E oneOf(String name, Class<E> type) {
+        E first = type.getEnumConstants()[0];
+        return has(name)
+                ? find(name).flatMap(value -> asOneOf(value, where(name), type)).orElse(first)
+                : missing(name, first);
+    }
+
+    <E extends Enum<E>> List<E> someOf(String name, Class<E> type) {
+        return list(name, false, (value, place) -> asOneOf(value, place, type));
+    }
+
+    /** What a text stands for; {@code wanted} says what kind of text that is. */
+    <T> Optional<T> findParsed(String name, String wanted, Function<String, T> parse) {
+        return find(name).flatMap(value -> asParsed(value, where(name), wanted, parse));
+    }
+
+    <T> T parsed(String name, String wanted, T instead, Function<String, T> parse) {
+        return has(name) ? findParsed(name, wanted, parse).orElse(instead) : missing(name, instead);
+    }
+
+    <T> List<T> allParsed(String name, String wanted, Function<String, T> parse) {
+        return list(name, false, (value, place) -> asParsed(value, place, wanted, parse));
+    }
+
+    /** What is read from an object that must be there; of an object without any field where it is not. */
+    <T> T object(String name, Function<Fields, T> read) {
+        if (!has(name)) {
+            fault(name, "is missing");
+        }
+        return findObject(name, read)
+                .orElseGet(() ->
+                        read.apply(new Fields(JsonNodeFactory.instance.objectNode(), where(name), new ArrayList<>())));
+    }
+
+    /** What is read from each object of a list that must hold one at least. */
+    <T> List<T> someObjects(String name, Function<Fields, T> read) {
+        int before = faults.size();
+        List<T> all = objects(name, read);
+        if (all.isEmpty() && faults.size() == before) {
+            fault(name, "is empty");
+        }
+        return all;
+    }
+
+    /** Finds a second use of what must be unique; {@code seen} remembers where each was used first. */
+    void unique(String name, String value, Map<String, String> seen) {
+        String first = seen.putIfAbsent(value, where(name));
+        if (first != null) {
+            fault(name, "\"%s\" is already at %s".formatted(value, first));
+        }
+    }
+
+    /** Finds a reference to what does not exist; what could not be read is no such reference. */
+    void known(String name, String value, Collection<String> all, String what) {
+        if (!all.contains(value) && !isUnread(value)) {
+            fault(name, "no %s \"%s\"".formatted(what, value));
+        }
+    }
+
+    void allKnown(String name, List<String> values, Collection<String> all, String what) {
+        for (int i = 0; i < values.size(); i++) {
+            known(name + "[" + i + "]", values.get(i), all, what);
+        }
+    }
+
+    /** Whether this stands for a text that could not be read. */
+    static boolean isUnread(String value) {
+        return value.startsWith("?");
+    }
+
+    static String nameOf(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     /** Makes a value of two whole numbers. */
     public interface PairReader<T> {
         T make(int first, int second);
@@ -208,7 +328,7 @@ public final class Fields {
             return found;
         }
         for (int index = 0; index < value.get().size(); index++) {
-            String place = "%s[%d]".formatted(where(name), index);
+            String place = where(name) + "[" + index + "]";
             reader.read(value.get().get(index), place).ifPresent(found::add);
         }
         return found;
@@ -239,7 +359,7 @@ public final class Fields {
             return OptionalLong.empty();
         }
         if (!value.canConvertToLong() || value.longValue() < least || value.longValue() > most) {
-            faults.add(new Fault(place, "%s is not from %d to %d".formatted(value.asString(), least, most)));
+            faults.add(new Fault(place, value.asString() + " is not from " + least + " to " + most));
             return OptionalLong.empty();
         }
         return OptionalLong.of(value.longValue());
@@ -259,6 +379,26 @@ public final class Fields {
             return Optional.of(make.make((int) first.getAsLong(), (int) second.getAsLong()));
         } catch (IllegalArgumentException refused) {
             faults.add(new Fault(place, refused.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private <E extends Enum<E>> Optional<E> asOneOf(JsonNode value, String place, Class<E> type) {
+        List<E> all = List.of(type.getEnumConstants());
+        Optional<E> found = all.stream()
+                .filter(each -> value.isString() && nameOf(each).equals(value.stringValue()))
+                .findFirst();
+        if (found.isEmpty()) {
+            wrong(place, value, all.stream().map(Fields::nameOf).collect(Collectors.joining(", ", "one of ", "")));
+        }
+        return found;
+    }
+
+    private <T> Optional<T> asParsed(JsonNode value, String place, String wanted, Function<String, T> parse) {
+        try {
+            return asText(value, place).map(parse);
+        } catch (IllegalArgumentException | DateTimeException cannot) {
+            wrong(place, value, wanted);
             return Optional.empty();
         }
     }

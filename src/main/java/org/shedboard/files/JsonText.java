@@ -43,7 +43,7 @@ final class JsonText {
 
     private static String placeOf(JacksonException wrong) {
         TokenStreamLocation at = wrong.getLocation();
-        return at == null ? "" : "line %d column %d".formatted(at.getLineNr(), at.getColumnNr());
+        return at == null ? "" : "line " + at.getLineNr() + " column " + at.getColumnNr();
     }
 
     static String write(Object tree) {
