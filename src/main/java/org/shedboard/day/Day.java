@@ -150,6 +150,15 @@ public record Day(
         return new Day(books, date, opening, visits, entries, Optional.of(plan), nextNumber);
     }
 
+    /** The day after this one that the date names: what is over stays behind. */
+    Day on(LocalDate next) {
+        List<Visit> staying = visits.stream()
+                .filter(visit -> visit.state().isOpen() || visit.state().isHere())
+                .toList();
+        List<ClockEntry> open = entries.stream().filter(ClockEntry::isOpen).toList();
+        return new Day(books, next, Optional.empty(), staying, open, posted, nextNumber);
+    }
+
     Day withNextNumber(long number) {
         return new Day(books, date, opening, visits, entries, posted, number);
     }

@@ -32,7 +32,8 @@ public final class Planning {
         return new Outcome.Done(done.day().with(posted), changes, done.subject());
     }
 
-    private static Posted firstPlan(Day day, Instant now) {
+    /** A plan packed from nothing. */
+    static Posted firstPlan(Day day, Instant now) {
         return new Posted(Packer.pack(Problems.of(day, now), new Search(SEED, OPENING_TRIES)), day.origin());
     }
 
