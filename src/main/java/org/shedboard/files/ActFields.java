@@ -92,7 +92,7 @@ final class ActFields {
             case SAY_PROMISE -> sayPromise(entry);
             case START -> new Act.Start(person(entry), visit(entry), task(entry), place(entry));
             case PAUSE -> new Act.Pause(visit(entry), task(entry));
-            case FINISH -> new Act.Finish(person(entry), visit(entry), task(entry));
+            case FINISH -> new Act.Finish(person(entry), visit(entry), task(entry), rest(entry));
             case HOLD -> hold(entry);
             case RELEASE -> new Act.Release(visit(entry));
             case HAND_OVER -> new Act.HandOver(visit(entry), task(entry), personIn(entry.fields(), "to"));
@@ -102,11 +102,15 @@ final class ActFields {
             case STOP -> new Act.Stop(person(entry), entry.fields().flag("leaves", false));
             case BE_HERE -> new Act.BeHere(person(entry), entry.moment("until"));
             case CHECK_HOIST -> new Act.CheckHoist(checked(entry.fields(), entry.by()));
-            case COLLECT -> new Act.Collect(visit(entry));
+            case COLLECT -> new Act.Collect(visit(entry), entry.fields().flag("toldNotToRide", false));
             case CALL_OFF -> new Act.CallOff(visit(entry), entry.fields().flag("noShow", false));
             case CLOSE_DAY -> new Act.CloseDay(entry.by());
             case TICK -> throw new IllegalArgumentException("a tick may be several acts");
         };
+    }
+
+    private static Optional<Mark> rest(Entry entry) {
+        return entry.fields().has("rest") ? Optional.of(entry.fields().oneOf("rest", Mark.class)) : Optional.empty();
     }
 
     private Act openDay(Entry entry) {

@@ -69,6 +69,8 @@ final class FlatProblem {
     final int[] postedStart;
     final int[] postedPerson;
     final int[] postedPlace;
+    /** Everyone on the posted task, or null where they are not all known. */
+    final int[][] postedCrew;
 
     FlatProblem(Problem problem) {
         this.problem = problem;
@@ -125,6 +127,7 @@ final class FlatProblem {
         postedStart = new int[tasks];
         postedPerson = new int[tasks];
         postedPlace = new int[stays];
+        postedCrew = new int[tasks][];
         fillPosted();
     }
 
@@ -278,6 +281,11 @@ final class FlatProblem {
             }
         }
         return -1;
+    }
+
+    private int[] findCrew(List<String> ids) {
+        int[] crew = ids.stream().mapToInt(id -> personNumber(Optional.of(id))).toArray();
+        return crew.length == 0 || Arrays.stream(crew).anyMatch(person -> person < 0) ? null : crew;
     }
 
     private static int knownOr(int number, boolean named) {

@@ -143,7 +143,7 @@ final class Hours {
     /** The first working minute from {@code work} on from which {@code minutes} touch no overtime. */
     int pastOvertime(int work, int minutes) {
         int first = work;
-        for (int window = windowOf(work); worked[window] < first + minutes; window++) {
+        for (int window = windowOf(work); window < worked.length && worked[window] < first + minutes; window++) {
             if (isExtra[window]) {
                 first = endWorked(window);
             }
