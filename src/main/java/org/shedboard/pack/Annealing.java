@@ -33,8 +33,9 @@ final class Annealing {
             }
             candidate.become(present);
             moves.change(candidate);
-            long found = trial.decode(candidate);
-            if (isTaken(found - energy, heat)) {
+            long limit = energy + (long) (-heat * StrictMath.log(1 - chance.share()));
+            long found = trial.decode(candidate, limit);
+            if (found <= limit) {
                 energy = found;
                 trial.sortByStart(candidate.list);
                 Solution spare = present;
@@ -47,9 +48,5 @@ final class Annealing {
             }
         }
         return best;
-    }
-
-    private boolean isTaken(long worse, double heat) {
-        return worse <= 0 || worse < -heat * StrictMath.log(1 - chance.share());
     }
 }

@@ -5,8 +5,10 @@ import java.util.function.Consumer;
 
 /** One problem being packed: dispatching rules first, then annealed handicaps of jobs, then annealed lists of tasks. */
 final class Bench {
-    /** Share of the tries for the handicaps; large days get most of their gain there. */
-    private static final int HANDICAP_PERCENT = 25;
+    /** Share of the tries for the handicaps: large days get most of their gain there, small ones from the lists. */
+    private static final int LEAST_HANDICAP_PERCENT = 20;
+
+    private static final int MOST_HANDICAP_PERCENT = 60;
 
     private final FlatProblem flat;
     private final Decoder decoder;
@@ -53,9 +55,13 @@ final class Bench {
         if (flat.problem.posted().isPresent()) {
             trial.decode(new Follow(flat, decoder, tally, left).solve());
         }
-        handicaps.anneal(search.tries() * HANDICAP_PERCENT / 100, Chance.of(search.seed(), "handicaps"));
+        handicaps.anneal(search.tries() * handicapPercent() / 100, Chance.of(search.seed(), "handicaps"));
         new Lists(flat, trial, left, Chance.of(search.seed(), "lists")).anneal(search.tries() - trial.tries);
         return trial.expectPlan().withSearch(search);
+    }
+
+    private int handicapPercent() {
+        return Math.max(LEAST_HANDICAP_PERCENT, Math.min(MOST_HANDICAP_PERCENT, flat.jobs * 2));
     }
 
     private Trial trial(BooleanSupplier stop, Consumer<Plan> better) {

@@ -224,7 +224,7 @@ final class Crews {
         if (costs.overtime() > 0) {
             score += costs.overtime() * (hours.overtimeBefore(to) - hours.overtimeBefore(from));
         }
-        if (costs.handover() > 0 && isNewOnStay(task, person)) {
+        if (costs.handover() > 0 && candidateCount > 1 && isNewOnStay(task, person)) {
             score += costs.handover();
         }
         if (flat.postedStart[task] >= 0 && flat.postedPerson[task] != person) {

@@ -41,6 +41,14 @@ final class Decoder {
     private final int[][] opensAfter;
     private int restarts;
     private boolean mustRestart;
+    private final Outlook outlook;
+    /** No job finishes before this, going by the tasks that have their time. */
+    private final int[] jobFinish;
+    /** What those finishes cost at least. */
+    private long floor;
+    /** A plan whose floor is above this is not worth going on with. */
+    private long limit = Long.MAX_VALUE;
+
     Solution solution;
 
     Decoder(FlatProblem flat) {
@@ -61,7 +69,18 @@ final class Decoder {
         placeHolder = new int[flat.places];
         missed = new boolean[flat.jobs];
         opensAfter = new int[flat.stays][flat.anyClosed ? flat.places : 0];
+        outlook = new Outlook(flat);
+        jobFinish = new int[flat.jobs];
         crews = new Crews(this);
+    }
+
+    /** From now on plans that must cost more than this are given up half made; see {@link #isGivenUp}. */
+    void giveUpAbove(long energy) {
+        limit = energy;
+    }
+
+    boolean isGivenUp() {
+        return floor > limit;
     }
 
     /** Jobs marked in {@code left} get no time at all. */
@@ -70,11 +89,11 @@ final class Decoder {
         do {
             begin();
             for (int task : wanted.list) {
-                if (!left[flat.jobOfTask[task]] && !mustRestart) {
+                if (!left[flat.jobOfTask[task]] && !mustRestart && floor <= limit) {
                     place(task);
                 }
             }
-        } while (mustRestart);
+        } while (mustRestart && floor <= limit);
     }
 
     void prepare(Solution wanted) {
@@ -93,6 +112,8 @@ final class Decoder {
     void begin() {
         mustRestart = false;
         placed = 0;
+        floor = 0;
+        Arrays.fill(jobFinish, 0);
         roster.clear();
         Arrays.fill(isSet, false);
         Arrays.fill(isOpen, false);
@@ -180,6 +201,7 @@ final class Decoder {
         stayStart[stay] = Math.min(stayStart[stay], listedStart(task));
         stayComplete[stay] = Math.max(stayComplete[stay], complete[task]);
         stayRemaining[stay]--;
+        raiseFloor(flat.jobOfTask[task], complete[task] + outlook.tail[task]);
         int place = placeOfStay[stay];
         if (place < 0) {
             return;
@@ -190,6 +212,13 @@ final class Decoder {
         if (stayRemaining[stay] == 0) {
             placeFree[place] = Math.max(placeFree[place], stayComplete[stay]);
             placeHolder[place] = placeHolder[place] == stay ? -1 : placeHolder[place];
+        }
+    }
+
+    private void raiseFloor(int job, int finish) {
+        if (finish > jobFinish[job]) {
+            floor += outlook.points(job, finish) - outlook.points(job, jobFinish[job]);
+            jobFinish[job] = finish;
         }
     }
 

@@ -27,7 +27,7 @@ final class Dispatcher {
         do {
             decoder.begin();
             run(handicap, left);
-        } while (decoder.mustRestart());
+        } while (decoder.mustRestart() && !decoder.isGivenUp());
     }
 
     private void run(int[] handicap, boolean[] left) {
@@ -38,7 +38,7 @@ final class Dispatcher {
                 await(job, handicap[job]);
             }
         }
-        while (count > 0 && !decoder.mustRestart()) {
+        while (count > 0 && !decoder.mustRestart() && !decoder.isGivenUp()) {
             int first = findFirst();
             int task = waiting[first];
             long now = keyOf(task, handicap[flat.jobOfTask[task]]);

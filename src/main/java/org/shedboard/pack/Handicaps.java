@@ -7,6 +7,8 @@ import java.util.function.IntToDoubleFunction;
 final class Handicaps {
     private static final double[] STRENGTHS = {0.1, 0.5, 2, 100};
 
+    private static final int PASSES = 4;
+
     private final FlatProblem flat;
     private final Trial trial;
     private final Solution plain;
@@ -26,7 +28,7 @@ final class Handicaps {
 
     /** First come; by promise; shortest for its weight; least slack; each from a nudge to a strict order. */
     void tryRules() {
-        tryOut(new int[flat.jobs]);
+        tryOut(new int[flat.jobs], Long.MAX_VALUE);
         for (double strength : STRENGTHS) {
             tryRule(this::promise, strength);
             tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
@@ -45,11 +47,11 @@ final class Handicaps {
     private void tryRule(IntToDoubleFunction rule, double strength) {
         int[] handicap = new int[flat.jobs];
         Arrays.setAll(handicap, job -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(job)));
-        tryOut(handicap);
+        tryOut(handicap, Long.MAX_VALUE);
     }
 
-    private long tryOut(int[] handicap) {
-        long energy = trial.dispatch(plain, handicap);
+    private long tryOut(int[] handicap, long limit) {
+        long energy = trial.dispatch(plain, handicap, limit);
         if (energy < bestEnergy) {
             bestEnergy = energy;
             best = handicap.clone();
@@ -57,21 +59,32 @@ final class Handicaps {
         return energy;
     }
 
+    /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
     void anneal(long tries, Chance chance) {
         if (flat.jobs < 2) {
             return;
         }
-        int[] present = best.clone();
-        long energy = bestEnergy;
         double hot = (double) bestEnergy / flat.jobs / 20 + 1;
-        long end = trial.tries + tries;
+        int[] start = best.clone();
+        long each = tries / 2 / PASSES;
+        for (int pass = 0; pass < PASSES; pass++) {
+            annealFrom(start, each, hot, chance);
+        }
+        annealFrom(best.clone(), tries - PASSES * each, hot / 4, chance);
+    }
+
+    private void annealFrom(int[] start, long tries, double hot, Chance chance) {
+        int[] present = start;
+        long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
+        long end = trial.tries + tries - 1;
         int reach = Math.max(2, flat.problem.horizon() / 4);
         for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
-            double heat = hot * StrictMath.exp(-7.0 * step / tries);
+            double heat = hot * StrictMath.exp(-6.0 * step / tries);
             int[] candidate = present.clone();
             change(candidate, chance, reach);
-            long found = tryOut(candidate);
-            if (found - energy < -heat * StrictMath.log(1 - chance.share())) {
+            long limit = energy + (long) (-heat * StrictMath.log(1 - chance.share()));
+            long found = tryOut(candidate, limit);
+            if (found <= limit) {
                 energy = found;
                 present = candidate;
             }

@@ -150,9 +150,4 @@ final class Hours {
         }
         return first;
     }
-
-    /** True when the person is in a window, before the horizon, at that minute. */
-    boolean isIn(int wall) {
-        return wall(worked(wall)) == wall;
-    }
 }

@@ -9,11 +9,13 @@ final class PlanWriter {
     private final FlatProblem flat;
     private final Decoder decoder;
     private final Tally tally;
+    private final Outlook outlook;
 
     PlanWriter(Decoder decoder, Tally tally) {
         this.decoder = decoder;
         this.tally = tally;
         flat = decoder.flat;
+        outlook = new Outlook(flat);
     }
 
     Plan write() {
@@ -27,7 +29,7 @@ final class PlanWriter {
                 unplaced.add(new Plan.Unplaced(flat.job(job).id(), whyNot(job)));
             }
         }
-        return new Plan(tally.cost, 0, unplaced, stays, tasks, 0, 0, 0);
+        return new Plan(tally.cost, outlook.bound(unplaced.size()), unplaced, stays, tasks, 0, 0, 0);
     }
 
     private String whyNot(int job) {

@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 
 /** Tries solutions out, counts the tries, and keeps the best one found so far. */
 final class Trial {
+    static final long TOO_DEAR = Long.MAX_VALUE;
+
     private final FlatProblem flat;
     final Decoder decoder;
     final Tally tally;
@@ -39,12 +41,19 @@ final class Trial {
 
     /** The energy of what the list makes. */
     long decode(Solution solution) {
+        return decode(solution, Long.MAX_VALUE);
+    }
+
+    /** The energy of what the list makes, or {@link #TOO_DEAR} as soon as it is known to be above the limit. */
+    long decode(Solution solution, long limit) {
+        decoder.giveUpAbove(limit);
         decoder.decode(solution, left);
         return judge();
     }
 
-    /** The energy of what dispatching makes; {@link #capture} turns it into a solution. */
-    long dispatch(Solution wishes, int[] handicap) {
+    /** As {@link #decode(Solution, long)}, of what dispatching makes. */
+    long dispatch(Solution wishes, int[] handicap, long limit) {
+        decoder.giveUpAbove(limit);
         dispatcher.dispatch(wishes, handicap, left);
         return judge();
     }
@@ -52,6 +61,11 @@ final class Trial {
     private long judge() {
         tries++;
         stopped |= stop.getAsBoolean();
+        boolean givenUp = decoder.isGivenUp();
+        decoder.giveUpAbove(Long.MAX_VALUE);
+        if (givenUp) {
+            return TOO_DEAR;
+        }
         tally.count(left);
         if (isBetter()) {
             bestStranded = tally.stranded;
