@@ -30,8 +30,9 @@ final class MorningFields {
     }
 
     Morning read(Fields fields) {
+        int before = fields.faultCount();
         date = fields.parsed("date", "a date such as 2026-05-12", date, LocalDate::parse);
-        if (fields.has("date") && !shop.workdays().contains(date.getDayOfWeek())) {
+        if (fields.faultCount() == before && !shop.workdays().contains(date.getDayOfWeek())) {
             fields.fault("date", "is no workday of this shop");
         }
         LocalTime opensAt = fields.parsed("opensAt", "a time such as 09:40", LocalTime.MIN, LocalTime::parse);
@@ -45,18 +46,26 @@ final class MorningFields {
     }
 
     private List<TimedAct> timed(Fields fields) {
+        int before = fields.faultCount();
         DayTime when = fields.parsed("at", DayTime.WANTED, DayTime.NONE, DayTime::parse);
         LocalDate day = dayOf(date, when);
         Instant at = instant(day, when.time());
-        if (at.isBefore(latest)) {
-            fields.fault("at", "lies before the act before it");
+        if (fields.faultCount() == before) {
+            checkOrder(fields, at);
         }
-        latest = at.isAfter(latest) ? at : latest;
         String by = fields.text("by");
         fields.known("by", by, acts.peopleIds(), "person");
         return acts.read(fields, by, wanted -> instant(dayOf(day, wanted), wanted.time())).stream()
                 .map(act -> new TimedAct(at, by, handleOf(fields, act), act))
                 .toList();
+    }
+
+    private void checkOrder(Fields fields, Instant at) {
+        if (at.isBefore(latest)) {
+            fields.fault("at", "lies before the act before it");
+        } else {
+            latest = at;
+        }
     }
 
     private static Optional<String> handleOf(Fields fields, Act act) {

@@ -87,24 +87,31 @@ public final class ShopFile {
     private Person person(Fields fields) {
         String id = fields.filled("id");
         fields.unique("id", id, peopleSeen);
-        List<Window> shifts = windows(fields, "shifts");
+        List<Window> shifts = shifts(fields);
         List<Window> overtime = windows(fields, "overtime");
         checkOrder(fields, "shifts", shifts);
         checkOrder(fields, "overtime", overtime);
-        checkApart(fields, shifts, overtime);
+        if (!shifts.contains(ANY)) {
+            checkApart(fields, shifts, overtime);
+        }
         return new Person(
                 id,
                 fields.filled("name"),
                 fields.filled("role"),
                 new HashSet<>(fields.someOf("skills", Skill.class)),
                 fields.whole("pacePercent", 10, 1000),
-                shifts.isEmpty() ? noShift(fields) : shifts,
+                shifts,
                 overtime);
     }
 
-    private static List<Window> noShift(Fields fields) {
-        fields.fault("shifts", "names no hours");
-        return List.of(ANY);
+    /** The usual hours; any, so that reading goes on, where none could be read. */
+    private static List<Window> shifts(Fields fields) {
+        int before = fields.faultCount();
+        List<Window> shifts = windows(fields, "shifts");
+        if (shifts.isEmpty() && fields.faultCount() == before) {
+            fields.fault("shifts", "names no hours");
+        }
+        return shifts.isEmpty() ? List.of(ANY) : shifts;
     }
 
     private static List<Window> windows(Fields fields, String name) {

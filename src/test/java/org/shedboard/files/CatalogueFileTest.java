@@ -16,7 +16,7 @@ import org.shedboard.estimate.Catalogue;
 /** Catalogues with one thing wrong: each a sound one in which one piece of text is replaced. */
 @Tag("elsewhere")
 class CatalogueFileTest {
-    private static final String SOUND = """
+    static final String SOUND = """
             {
               "note": "invented",
               "testDriveMinutes": 7,

@@ -197,6 +197,33 @@ class SeedTest {
         }
     }
 
+    /** Tolerances: 417 visits are a draw themselves, and a little of what was put in is not in the catalogue. */
+    @Test
+    void about_half_of_the_history_stays_within_likely_and_four_fifths_within_safe() {
+        Estimator estimator = new Estimator(CATALOGUE);
+        double visits = SETUP.past().size();
+        long likely = SETUP.past().stream()
+                .filter(visit ->
+                        atFullPace(visit) <= estimate(estimator, visit).range().likely())
+                .count();
+        long safe = SETUP.past().stream()
+                .filter(visit ->
+                        atFullPace(visit) <= estimate(estimator, visit).range().safe())
+                .count();
+        assertEquals(0.50, likely / visits, 0.09);
+        assertEquals(0.80, safe / visits, 0.06);
+    }
+
+    /** Minutes it would have taken people who work at the catalogue's pace. */
+    private static double atFullPace(PastVisit visit) {
+        return visit.minutes().entrySet().stream()
+                .mapToDouble(entry -> {
+                    Person person = SETUP.shop().expectPerson(visit.people().get(entry.getKey()));
+                    return entry.getValue() * 100.0 / person.pacePercent();
+                })
+                .sum();
+    }
+
     private static Stream<Double> ratios(Estimator estimator, PastVisit visit, String personId) {
         Map<Step, Integer> catalogue = estimate(estimator, visit).stays().stream()
                 .collect(Collectors.toMap(
