@@ -105,6 +105,8 @@ final class Cells {
     <T> T map(Function<Cells, T> mapper) {
         try {
             return mapper.apply(this);
+        } catch (StoreFailure failure) {
+            throw failure;
         } catch (RuntimeException problem) {
             String message = "table %s, row %s cannot be read: %s".formatted(table.name(), key(), problem.getMessage());
             throw new StoreFailure(StoreFailure.Kind.DAMAGED, message, problem);

@@ -54,5 +54,7 @@ final class Link {
 
     void close() {
         tie.close();
+        reading.close();
+        writing.close();
     }
 }

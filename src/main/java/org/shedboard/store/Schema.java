@@ -27,6 +27,11 @@ final class Schema {
         return missing;
     }
 
+    /** Whether nothing was ever applied to a database that misses these. */
+    boolean isNew(List<Migration> missing) {
+        return missing.size() == known.size();
+    }
+
     private static List<Cells> applied(Sql sql) {
         boolean isThere = sql.findNumber(HISTORY_IS_THERE).orElse(0L) > 0;
         return isThere ? sql.select(HISTORY, "ORDER BY version") : List.of();

@@ -145,12 +145,16 @@ final class Sql implements AutoCloseable {
         return known;
     }
 
+    /** Ends the connection; one that broke has ended already. */
     @Override
     public void close() {
         try {
             connection.close();
         } catch (SQLException problem) {
-            throw StoreFailure.from(problem);
+            StoreFailure failure = StoreFailure.from(problem);
+            if (!failure.is(StoreFailure.Kind.BROKEN)) {
+                throw failure;
+            }
         }
     }
 }
