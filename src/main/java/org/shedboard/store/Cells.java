@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -28,6 +29,15 @@ final class Cells {
 
     static Cells in(Table table) {
         return new Cells(table);
+    }
+
+    /** The row that the database stands at. */
+    static Cells read(Table table, ResultSet row) throws SQLException {
+        Cells cells = new Cells(table);
+        for (Column column : table.columns()) {
+            cells.contents.put(column.name(), column.read(row));
+        }
+        return cells;
     }
 
     /** With this content, taken apart to what a column can hold. */

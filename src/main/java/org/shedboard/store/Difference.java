@@ -64,7 +64,7 @@ final class Difference {
     private static String counts(Map<String, Integer> rows) {
         return rows.entrySet().stream()
                 .filter(entry -> entry.getValue() > 0)
-                .map(entry -> "%s %d rows".formatted(entry.getKey(), entry.getValue()))
+                .map(entry -> "%s %s rows".formatted(entry.getKey(), entry.getValue()))
                 .collect(joining("\n"));
     }
 }

@@ -9,8 +9,6 @@ final class Schema {
             .number("version")
             .text("name", "checksum")
             .keyed("version");
-    private static final String HISTORY_IS_THERE =
-            "SELECT COUNT(*) FROM information_schema.tables WHERE LOWER(table_name) = 'schema_history'";
 
     private final List<Migration> known;
 
@@ -32,9 +30,16 @@ final class Schema {
         return missing.size() == known.size();
     }
 
+    /** Asks for the rows at once: looking first whether the table is there costs a tenth of a second at every start. */
     private static List<Cells> applied(Sql sql) {
-        boolean isThere = sql.findNumber(HISTORY_IS_THERE).orElse(0L) > 0;
-        return isThere ? sql.select(HISTORY, "ORDER BY version") : List.of();
+        try {
+            return sql.select(HISTORY, "ORDER BY version");
+        } catch (StoreFailure failure) {
+            if (failure.isMissingTable()) {
+                return List.of();
+            }
+            throw failure;
+        }
     }
 
     private Migration expectKnown(Cells applied) {

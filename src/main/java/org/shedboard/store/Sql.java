@@ -68,11 +68,7 @@ final class Sql implements AutoCloseable {
         try (ResultSet rows = bound(table.select() + rest, arguments).executeQuery()) {
             List<Cells> all = new ArrayList<>();
             while (rows.next()) {
-                Cells cells = Cells.in(table);
-                for (Column column : table.columns()) {
-                    cells.set(column.name(), column.read(rows));
-                }
-                all.add(cells);
+                all.add(Cells.read(table, rows));
             }
             return all;
         } catch (SQLException problem) {

@@ -89,17 +89,22 @@ public final class Store implements AutoCloseable {
         });
     }
 
-    /** Does the work over whatever way there is to the records, anew when the one it went over breaks. */
+    /**
+     * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
+     * gives up reading too, until it is opened again; so it is, by the next call.
+     */
     private <T> T persist(Function<Link, T> work) {
         for (int i = 1; ; i++) {
             Link way = link();
             try {
                 return work.apply(way);
             } catch (StoreFailure failure) {
+                if (failure.spoilsLink()) {
+                    drop(way, failure);
+                }
                 if (!failure.is(StoreFailure.Kind.BROKEN) || i == TRIES) {
                     throw failure;
                 }
-                drop(way, failure);
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -73,9 +74,23 @@ public final class StoreFailure extends RuntimeException {
         return kind == other;
     }
 
+    /** Whether nothing more can be had over the link on which this happened. */
+    boolean spoilsLink() {
+        return kind == Kind.BROKEN || kind == Kind.DISK_FULL;
+    }
+
     /** Whether the same work may well succeed when done again from the start. */
     boolean isConflict() {
-        return getCause() instanceof SQLException cause && "40001".equals(cause.getSQLState());
+        return hasState("40001");
+    }
+
+    /** Whether a table that was asked for is not there, in the words of H2 and of PostgreSQL. */
+    boolean isMissingTable() {
+        return hasState("42S02", "42S03", "42S04", "42P01");
+    }
+
+    private boolean hasState(String... states) {
+        return getCause() instanceof SQLException cause && List.of(states).contains(cause.getSQLState());
     }
 
     static StoreFailure from(SQLException problem) {
@@ -121,8 +136,7 @@ public final class StoreFailure extends RuntimeException {
             case NO_SHOP -> "there is no shop here";
             case BUSY -> "somebody else is changing the records; try again";
             case DAMAGED -> "the records are damaged; go back to a backup";
-            case DISK_FULL ->
-                "the disk is full; nothing can be saved until there is room and the program is started again";
+            case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
             case BROKEN -> "the connection to the records broke";
             default ->
                 "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");
