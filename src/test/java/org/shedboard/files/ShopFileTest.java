@@ -287,7 +287,9 @@ class ShopFileTest {
         assertEquals(
                 new Act.Start("P1", "@red", "drain", Optional.of("H1")),
                 acts.get(2).act());
-        assertEquals(new Act.Finish("P2", "@red", "drain", Optional.empty()), acts.get(3).act());
+        assertEquals(
+                new Act.Finish("P2", "@red", "drain", Optional.empty()),
+                acts.get(3).act());
         assertEquals(
                 new Act.Tick("P1", "@red", "pads", Mark.FIX, OptionalDouble.of(1.1), "thin"),
                 acts.get(4).act());
