@@ -287,7 +287,9 @@ class ShopFileTest {
         assertEquals(
                 new Act.Start("P1", "@red", "drain", Optional.of("H1")),
                 acts.get(2).act());
-        assertEquals(new Act.Finish("P2", "@red", "drain", Optional.empty()), acts.get(3).act());
+        assertEquals(
+                new Act.Finish("P2", "@red", "drain", Optional.empty()),
+                acts.get(3).act());
         assertEquals(
                 new Act.Tick("P1", "@red", "pads", Mark.FIX, OptionalDouble.of(1.1), "thin"),
                 acts.get(4).act());
@@ -303,6 +305,17 @@ class ShopFileTest {
                 new Act.HoldVisit("@red", Hold.Reason.PARTS, "", Optional.of(friday)),
                 acts.get(7).act());
         assertEquals(8, acts.size());
+    }
+
+    @Test
+    void a_task_that_added_work_numbers_on_is_known_only_once_work_was_added() {
+        String hold =
+                "\"do\": \"hold\", \"by\": \"P1\", \"visit\": \"@red\", \"reason\": \"parts\", \"until\": \"+1 09:00\"";
+        String start = "\"do\": \"start\", \"by\": \"P1\", \"visit\": \"@red\", \"task\": \"raise-2\"";
+        assertEquals(List.of(), texts(ShopFile.read(changed(SHOP, hold, start), CATALOGUE)));
+        String early = changed(SHOP, "\"task\": \"drain\", \"place\"", "\"task\": \"raise-2\", \"place\"");
+        assertEquals(
+                List.of("morning.acts[2].task: no task of @red \"raise-2\""), texts(ShopFile.read(early, CATALOGUE)));
     }
 
     @Test
