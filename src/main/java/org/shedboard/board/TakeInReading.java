@@ -63,6 +63,11 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
                         given -> earlier(given.quote().asPosted(), given.quote().repacked()));
     }
 
+    /** The chance, in a hundred, of a time by that offer; empty before there is a quote. */
+    public OptionalInt chanceBy(Instant time) {
+        return offer().map(offer -> OptionalInt.of(offer.chanceBy(time))).orElse(OptionalInt.empty());
+    }
+
     private static Optional<Quote.Offer> earlier(Optional<Quote.Offer> one, Optional<Quote.Offer> other) {
         if (one.isEmpty() || other.isEmpty()) {
             return one.or(() -> other);

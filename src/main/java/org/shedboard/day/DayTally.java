@@ -6,10 +6,12 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.hours.Presence;
 import org.shedboard.hours.Tally;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Promise;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 
@@ -56,5 +58,37 @@ public final class DayTally {
                         .isPresent())
                 .mapToInt(Task::handsOn)
                 .sum();
+    }
+
+    /**
+     * The promises that fall due on a day.
+     *
+     * @param due how many fall due
+     * @param kept how many of those were done by the time first promised
+     */
+    public record Promises(int due, int kept) {}
+
+    /** Promises of this day that are due by now; one whose machine is not done is not kept. */
+    public static Promises promises(Day day, Instant now) {
+        int due = 0;
+        int kept = 0;
+        for (Visit visit : day.visits()) {
+            Optional<Instant> promised = visit.firstPromise().map(Promise::at);
+            boolean counts = promised.filter(
+                            at -> LocalDate.ofInstant(at, day.zone()).equals(day.date()) && !at.isAfter(now)
+                                    || visit.finished().isPresent()
+                                            && LocalDate.ofInstant(at, day.zone())
+                                                    .equals(day.date()))
+                    .isPresent();
+            if (counts) {
+                due++;
+                kept += visit.finished()
+                                .filter(done -> !done.isAfter(promised.get()))
+                                .isPresent()
+                        ? 1
+                        : 0;
+            }
+        }
+        return new Promises(due, kept);
     }
 }

@@ -1,6 +1,8 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.estimate.Estimate;
@@ -31,8 +33,20 @@ public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer>
      * @param planned when the plan has it ready
      * @param promise the earliest quarter of an hour with at least the asked chance
      * @param chance the chance of that time, in a hundred
+     * @param readyTimes when it was ready in each of the replayed days
      */
-    public record Offer(Instant planned, Instant promise, int chance) {}
+    public record Offer(Instant planned, Instant promise, int chance, List<Instant> readyTimes) {
+        public Offer {
+            readyTimes = List.copyOf(readyTimes);
+        }
+
+        /** The chance of being ready by a time, in a hundred. */
+        public int chanceBy(Instant time) {
+            long within =
+                    readyTimes.stream().filter(ready -> !ready.isAfter(time)).count();
+            return readyTimes.isEmpty() ? 0 : (int) Math.round(100.0 * within / readyTimes.size());
+        }
+    }
 
     /** A quote, or why the machine cannot be taken in like this. */
     public sealed interface Answer {
@@ -109,6 +123,9 @@ public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer>
         int quarter = Math.floorDiv(minute.getAsInt() + QUARTER - 1, QUARTER) * QUARTER;
         Instant promise = outlook.day().instantOf(quarter);
         int reached = outlook.chanceBy(visit.id(), promise).orElse(0);
-        return Optional.of(new Offer(planned.get(), promise, reached));
+        List<Instant> ready = Arrays.stream(outlook.chances().finishes(visit.id()))
+                .mapToObj(outlook.day()::instantOf)
+                .toList();
+        return Optional.of(new Offer(planned.get(), promise, reached, ready));
     }
 }

@@ -1,0 +1,115 @@
+package org.shedboard.store;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+
+/** The directory that holds a shop's records, and the names of the files in it. */
+record Home(Path directory) {
+    /**
+     * What the owner of the file connects with. Closing is our own business, done in order; a trace file would only grow; whoever
+     * changes something may have to wait for an import to finish.
+     */
+    private static final String OWNERS_SETTINGS = ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;LOCK_TIMEOUT=10000";
+
+    private static final String OWNER = "shop";
+
+    /** Checks the path: a semicolon would let settings into the database's address, and H2 reads backslashes as slashes. */
+    static Home at(Path path) {
+        Path directory = path.toAbsolutePath().normalize();
+        String text = directory.toString();
+        if (text.contains(";") || (File.separatorChar == '/' && text.contains("\\"))) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.BAD_HOME, "%s has a ; or \\ in it and cannot be a home".formatted(directory));
+        }
+        return new Home(directory);
+    }
+
+    /** The same home by its one true path. */
+    Home real() {
+        try {
+            return new Home(directory.toRealPath());
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
+    Path file() {
+        return directory.resolve("shop.mv.db");
+    }
+
+    Path ownerFile() {
+        return directory.resolve("owner");
+    }
+
+    Path backups() {
+        return directory.resolve("backups");
+    }
+
+    boolean hasShop() {
+        return Files.exists(file());
+    }
+
+    void expectShop() {
+        if (!hasShop()) {
+            throw new StoreFailure(StoreFailure.Kind.NO_SHOP, "there is no shop in %s".formatted(directory));
+        }
+        try {
+            if (Files.size(file()) == 0) {
+                throw new StoreFailure(StoreFailure.Kind.DAMAGED, "%s is empty; go back to a backup".formatted(file()));
+            }
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
+    /** Makes the directory, for its owner's eyes only. */
+    void create() {
+        makeDirectory(directory);
+    }
+
+    void createBackups() {
+        makeDirectory(backups());
+    }
+
+    private static void makeDirectory(Path wanted) {
+        try {
+            Files.createDirectories(wanted, ownersOnly("rwx------"));
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
+    /** What makes a new file or directory its owner's only; nothing where the file system knows no such thing. */
+    static FileAttribute<?>[] ownersOnly(String permissions) {
+        boolean isPosix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+        return isPosix
+                ? new FileAttribute<?>[] {
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+                }
+                : new FileAttribute<?>[0];
+    }
+
+    /** Opens the file as its only owner; it must be there unless it may be made. */
+    Connection connect(boolean mayMake) throws SQLException {
+        String known = mayMake ? "" : ";IFEXISTS=TRUE";
+        return DriverManager.getConnection("jdbc:h2:file:" + database() + known + OWNERS_SETTINGS, OWNER, "");
+    }
+
+    /** The database's path as H2 counts it, without the ending of its file. */
+    String database() {
+        return directory.resolve("shop").toString();
+    }
+
+    static StoreFailure unusable(IOException problem) {
+        return new StoreFailure(
+                StoreFailure.Kind.BAD_HOME, "the home cannot be used: %s".formatted(problem.getMessage()), problem);
+    }
+}

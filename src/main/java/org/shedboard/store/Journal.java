@@ -1,0 +1,58 @@
+package org.shedboard.store;
+
+import java.util.List;
+
+/** The journal: one row a change, never altered. */
+final class Journal {
+    private static final Table ROW = Table.named("journal")
+            .wide("id")
+            .instant("happened_at")
+            .text("who", "terminal", "what", "before_text", "after_text")
+            .keyed("id");
+    /** The database numbers the rows, so the number is not among what is written. */
+    private static final Table NEW_ROW = Table.named("journal")
+            .text("change_id")
+            .instant("happened_at")
+            .text("who", "terminal", "what", "before_text", "after_text")
+            .keyed("change_id");
+
+    private Journal() {}
+
+    static void write(Sql sql, String changeId, Stamp stamp, String what, Difference difference) {
+        Cells row = Cells.in(NEW_ROW)
+                .set("change_id", changeId)
+                .set("happened_at", stamp.at())
+                .set("who", stamp.who())
+                .set("terminal", stamp.terminal())
+                .set("what", what)
+                .set("before_text", difference.before())
+                .set("after_text", difference.after());
+        sql.batch(NEW_ROW.insert(), NEW_ROW.insertOrder(), List.of(row));
+    }
+
+    static boolean has(Sql sql, String changeId) {
+        return sql.findNumber("SELECT id FROM journal WHERE change_id = ?", changeId)
+                .isPresent();
+    }
+
+    static long newest(Sql sql) {
+        return sql.findNumber("SELECT MAX(id) FROM journal").orElse(0L);
+    }
+
+    static List<JournalRow> from(Sql sql, long id) {
+        return sql.select(ROW, "WHERE id >= ? ORDER BY id", id).stream()
+                .map(row -> row.map(Journal::toRow))
+                .toList();
+    }
+
+    private static JournalRow toRow(Cells row) {
+        return new JournalRow(
+                row.wide("id"),
+                row.instant("happened_at"),
+                row.text("who"),
+                row.text("terminal"),
+                row.text("what"),
+                row.text("before_text"),
+                row.text("after_text"));
+    }
+}

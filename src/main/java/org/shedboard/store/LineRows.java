@@ -1,0 +1,89 @@
+package org.shedboard.store;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Part;
+import org.shedboard.shop.Payer;
+import org.shedboard.shop.Visit;
+
+/** The lines of visits and the parts they need, in the tables visit_line and line_part. */
+final class LineRows {
+    private static final Table LINE = Table.named("visit_line")
+            .text("visit_id", "id")
+            .number("ordinal")
+            .text("work_id", "name", "payer")
+            .keyed("visit_id", "id")
+            .scoped("visit_id");
+    private static final Table PART = Table.named("line_part")
+            .text("visit_id", "line_id")
+            .number("ordinal")
+            .text("name", "quantity")
+            .keyed("visit_id", "line_id", "ordinal")
+            .scoped("visit_id");
+
+    private static final String OF_VISITS = "WHERE visit_id = ANY (?) ORDER BY visit_id, ordinal";
+
+    private final Children lines;
+    private final Children parts;
+
+    private LineRows(Children lines, Children parts) {
+        this.lines = lines;
+        this.parts = parts;
+    }
+
+    static LineRows of(Sql sql, List<String> visitIds) {
+        return new LineRows(
+                Children.of(sql.select(LINE, OF_VISITS, visitIds), "visit_id"),
+                Children.of(sql.select(PART, OF_VISITS, visitIds), "visit_id"));
+    }
+
+    List<Line> linesOf(String visitId) {
+        return lines.map(visitId, this::toLine);
+    }
+
+    private Line toLine(Cells row) {
+        String id = row.text("id");
+        List<Part> own = parts.of(row.text("visit_id")).stream()
+                .filter(part -> part.text("line_id").equals(id))
+                .map(part -> new Part(part.text("name"), part.text("quantity")))
+                .toList();
+        return new Line(id, row.text("work_id"), row.text("name"), row.one(Payer.class, "payer"), own);
+    }
+
+    static List<Share> shares(List<String> visitIds, Collection<Visit> visits) {
+        List<Cells> lineRows = new ArrayList<>();
+        List<Cells> partRows = new ArrayList<>();
+        for (Visit visit : visits) {
+            for (int i = 0; i < visit.lines().size(); i++) {
+                Line line = visit.lines().get(i);
+                lineRows.add(cells(visit.id(), line, i));
+                addParts(partRows, visit.id(), line);
+            }
+        }
+        return List.of(Share.of(LINE, visitIds, lineRows), Share.of(PART, visitIds, partRows));
+    }
+
+    private static Cells cells(String visitId, Line line, int ordinal) {
+        return Cells.in(LINE)
+                .set("visit_id", visitId)
+                .set("id", line.id())
+                .set("ordinal", ordinal)
+                .set("work_id", line.workId())
+                .set("name", line.name())
+                .set("payer", line.payer());
+    }
+
+    private static void addParts(List<Cells> rows, String visitId, Line line) {
+        for (int i = 0; i < line.parts().size(); i++) {
+            Part part = line.parts().get(i);
+            rows.add(Cells.in(PART)
+                    .set("visit_id", visitId)
+                    .set("line_id", line.id())
+                    .set("ordinal", i)
+                    .set("name", part.name())
+                    .set("quantity", part.quantity()));
+        }
+    }
+}

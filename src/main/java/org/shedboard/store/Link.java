@@ -1,0 +1,60 @@
+package org.shedboard.store;
+
+import java.util.function.Function;
+
+/** A way to the records, as the owner of the file or as its guest, until it breaks or is closed. */
+final class Link {
+    /** What belongs to one way of being connected: how commits are made durable, and what is closed at the end. */
+    interface Tie {
+        void sync();
+
+        void close();
+    }
+
+    private final Sql reading;
+    private final Sql writing;
+    private final Tie tie;
+    private final boolean isOwner;
+
+    Link(Sql reading, Sql writing, Tie tie, boolean isOwner) {
+        this.reading = reading;
+        this.writing = writing;
+        this.tie = tie;
+        this.isOwner = isOwner;
+    }
+
+    boolean isOwner() {
+        return isOwner;
+    }
+
+    <T> T read(Function<Sql, T> work) {
+        return reading.inOne(work);
+    }
+
+    /** One transaction that nobody else's can interleave with; done again when the database could not tell two apart. */
+    <T> T write(Function<Sql, T> work) {
+        try {
+            return writing.inOne(sql -> alone(sql, work));
+        } catch (StoreFailure failure) {
+            if (failure.isConflict()) {
+                return writing.inOne(sql -> alone(sql, work));
+            }
+            throw failure;
+        }
+    }
+
+    private static <T> T alone(Sql sql, Function<Sql, T> work) {
+        sql.findNumber("SELECT id FROM shop_lock WHERE id = 1 FOR UPDATE");
+        return work.apply(sql);
+    }
+
+    void sync() {
+        tie.sync();
+    }
+
+    void close() {
+        tie.close();
+        reading.close();
+        writing.close();
+    }
+}

@@ -1,0 +1,79 @@
+package org.shedboard.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.zip.ZipFile;
+
+/**
+ * Opens the file and brings it up to date. H2 cannot undo a step of the schema, so a database that holds anything is copied first,
+ * and the copy is put back when a step fails.
+ */
+final class Migrator {
+    private final Home home;
+    private final Schema schema;
+
+    Migrator(Home home, Schema schema) {
+        this.home = home;
+        this.schema = schema;
+    }
+
+    /** The open file, up to date; one that is newer than this program is left as it is. */
+    Sql open(boolean mayMake) throws SQLException {
+        Sql sql = new Sql(home.connect(mayMake), Connection.TRANSACTION_READ_COMMITTED);
+        List<Migration> missing = missing(sql);
+        if (schema.isNew(missing)) {
+            apply(sql, missing);
+        } else if (!missing.isEmpty()) {
+            applyToCopied(sql, missing);
+        }
+        return sql;
+    }
+
+    private List<Migration> missing(Sql sql) {
+        try {
+            return sql.inOne(schema::missing);
+        } catch (StoreFailure failure) {
+            sql.run("SHUTDOWN IMMEDIATELY");
+            throw failure;
+        }
+    }
+
+    private void apply(Sql sql, List<Migration> missing) {
+        missing.forEach(migration -> schema.apply(sql, migration));
+        sql.run("CREATE USER IF NOT EXISTS %1$s PASSWORD '%1$s'".formatted(Ownership.GUEST));
+        sql.run("GRANT SELECT, INSERT, UPDATE, DELETE ON SCHEMA PUBLIC TO " + Ownership.GUEST);
+        sql.run("CHECKPOINT SYNC");
+    }
+
+    private void applyToCopied(Sql sql, List<Migration> missing) {
+        String name = "before-V%s.zip".formatted(missing.get(0).version());
+        Path copy = home.backups().resolve(name);
+        home.createBackups();
+        sql.run("BACKUP TO '%s'".formatted(copy.toString().replace("'", "''")));
+        try {
+            apply(sql, missing);
+        } catch (StoreFailure failure) {
+            sql.run("SHUTDOWN IMMEDIATELY");
+            putBack(copy);
+            throw failure;
+        }
+    }
+
+    private void putBack(Path copy) {
+        Path beside = home.directory().resolve("shop.mv.db.new");
+        try (ZipFile zip = new ZipFile(copy.toFile());
+                InputStream in = zip.getInputStream(
+                        zip.getEntry(home.file().getFileName().toString()))) {
+            Files.copy(in, beside, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(beside, home.file(), StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException problem) {
+            throw Home.unusable(problem);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.shedboard.store;
+
+import java.util.Collection;
+import java.util.List;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
+
+/** Owners and their machines, in the tables owner and machine. */
+final class OwnerRows {
+    private static final Table OWNER =
+            Table.named("owner").text("id", "name", "phone").keyed("id").scoped("id");
+    private static final Table MACHINE = Table.named("machine")
+            .text("id", "owner_id", "class_id", "label")
+            .number("model_year")
+            .text("number")
+            .number("mass_kg", "meter_hours")
+            .keyed("id")
+            .scoped("id");
+
+    private OwnerRows() {}
+
+    static List<Owner> owners(Sql sql) {
+        return sql.select(OWNER, "ORDER BY id").stream()
+                .map(row -> row.map(owner -> new Owner(owner.text("id"), owner.text("name"), owner.text("phone"))))
+                .toList();
+    }
+
+    static List<Machine> machines(Sql sql) {
+        return sql.select(MACHINE, "ORDER BY id").stream()
+                .map(row -> row.map(OwnerRows::toMachine))
+                .toList();
+    }
+
+    private static Machine toMachine(Cells row) {
+        return new Machine(
+                row.text("id"),
+                row.text("owner_id"),
+                row.text("class_id"),
+                row.text("label"),
+                row.findNumber("model_year"),
+                row.text("number"),
+                row.number("mass_kg"),
+                row.findNumber("meter_hours"));
+    }
+
+    static Share shareOfOwners(Collection<Owner> owners) {
+        List<Cells> rows = owners.stream()
+                .map(owner -> Cells.in(OWNER)
+                        .set("id", owner.id())
+                        .set("name", owner.name())
+                        .set("phone", owner.phone()))
+                .toList();
+        return Share.of(OWNER, owners.stream().map(Owner::id).toList(), rows);
+    }
+
+    static Share shareOfMachines(Collection<Machine> machines) {
+        return Share.of(
+                MACHINE,
+                machines.stream().map(Machine::id).toList(),
+                machines.stream().map(OwnerRows::cells).toList());
+    }
+
+    private static Cells cells(Machine machine) {
+        return Cells.in(MACHINE)
+                .set("id", machine.id())
+                .set("owner_id", machine.ownerId())
+                .set("class_id", machine.classId())
+                .set("label", machine.label())
+                .set("model_year", machine.modelYear())
+                .set("number", machine.number())
+                .set("mass_kg", machine.massKg())
+                .set("meter_hours", machine.meterHours());
+    }
+}

@@ -1,0 +1,99 @@
+package org.shedboard.store;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
+
+/** What is in the records at one moment; of no use once the work it was handed to has returned. */
+public sealed class Reader permits Tx {
+    private final Sql sql;
+
+    Reader(Sql sql) {
+        this.sql = sql;
+    }
+
+    public Optional<Shop> findShop() {
+        return ShopRows.find(sql);
+    }
+
+    public Optional<Catalogue> findCatalogue() {
+        return CatalogueRows.find(sql);
+    }
+
+    public List<Owner> owners() {
+        return OwnerRows.owners(sql);
+    }
+
+    public List<Machine> machines() {
+        return OwnerRows.machines(sql);
+    }
+
+    /** All visits that are not over, and those that went, were cancelled or did not come since that moment; by arrival. */
+    public List<Visit> visitsOpenOrEndedSince(Instant moment) {
+        return VisitRows.openOrEndedSince(sql, moment);
+    }
+
+    /** The visits of one machine by arrival, whatever became of them. */
+    public List<Visit> visitsOf(String machineId) {
+        return VisitRows.ofMachine(sql, machineId);
+    }
+
+    /** The visits finished from one moment to another, in that order. */
+    public List<Visit> finishedVisits(Instant from, Instant to) {
+        return VisitRows.finishedWithin(sql, from, to);
+    }
+
+    public Optional<Visit> findVisit(String id) {
+        return VisitRows.find(sql, id);
+    }
+
+    public Optional<Opening> opening(LocalDate date) {
+        return OpeningRows.find(sql, date);
+    }
+
+    /** How the newest day was opened that ever was. */
+    public Optional<Opening> newestOpening() {
+        return OpeningRows.newest(sql);
+    }
+
+    /** The clock entries that touch the span from one moment to another, open ones included, by their start. */
+    public List<ClockEntry> entries(Instant from, Instant to) {
+        return EntryRows.within(sql, from, to);
+    }
+
+    /** The clock entries that somebody is on, however long ago they began. */
+    public List<ClockEntry> openEntries() {
+        return EntryRows.open(sql);
+    }
+
+    public Optional<Posted> posted() {
+        return PlanRows.find(sql);
+    }
+
+    /** The next number for ids; 1 in a new shop. */
+    public long nextNumber() {
+        return SettingRows.nextNumber(sql);
+    }
+
+    public Optional<String> setting(String name) {
+        return SettingRows.find(sql, name);
+    }
+
+    /** Number of the newest journal row, 0 before the first: as long as it stays, nothing has changed. */
+    public long lastJournal() {
+        return Journal.newest(sql);
+    }
+
+    /** The journal from this row on. */
+    public List<JournalRow> journal(long from) {
+        return Journal.from(sql, from);
+    }
+}

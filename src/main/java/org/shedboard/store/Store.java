@@ -1,0 +1,144 @@
+package org.shedboard.store;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * The records of one shop, in the directory that is its home. Threads may share it: reads and changes each go one after another, and
+ * do not wait for one another.
+ *
+ * <p>A thread that uses it must not be interrupted: the database would close its file.
+ */
+public final class Store implements AutoCloseable {
+    /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */
+    private static final int TRIES = 5;
+
+    static {
+        // read once, when the database's classes are loaded: without it guests' doors would stand on every network of
+        // the machine
+        System.setProperty("h2.bindAddress", "127.0.0.1");
+    }
+
+    private final Door door;
+    /** Null while there is no way to the records. */
+    private Link link;
+
+    private boolean isClosed;
+
+    private Store(Door door) {
+        this.door = door;
+        this.link = door.enter();
+    }
+
+    public static boolean exists(Path home) {
+        return Home.at(home).hasShop();
+    }
+
+    /** Opens the records in this home; fails when there are none. */
+    public static Store open(Path home) {
+        return open(home, new Schema(Migration.all()));
+    }
+
+    static Store open(Path home, Schema schema) {
+        Home place = Home.at(home);
+        place.expectShop();
+        return new Store(new Door(place.real(), schema, false));
+    }
+
+    /** Makes empty records in this home; fails when there are some. */
+    public static Store create(Path home) {
+        if (exists(home)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(home.toAbsolutePath()));
+        }
+        return openOrCreate(home);
+    }
+
+    public static Store openOrCreate(Path home) {
+        Home place = Home.at(home);
+        place.create();
+        return new Store(new Door(place.real(), new Schema(Migration.all()), true));
+    }
+
+    /** Whether this process has the file open itself; another one of this machine may work through it. */
+    public synchronized boolean isOwner() {
+        return link != null && link.isOwner();
+    }
+
+    /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
+    public <T> T read(Function<Reader, T> work) {
+        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /**
+     * Does the work as one change with one row in the journal, and returns when it would survive a power cut. Nothing of it is
+     * left when the work throws. It may be done again from the start, so it must not do anything else.
+     *
+     * @param what the change in a few words, for the journal
+     */
+    public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
+        return persist(new Attempt<>(stamp, what, work)::over);
+    }
+
+    /** A change that has nothing to tell. */
+    public void save(Stamp stamp, String what, Consumer<Tx> work) {
+        change(stamp, what, tx -> {
+            work.accept(tx);
+            return null;
+        });
+    }
+
+    /**
+     * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
+     * gives up reading too, until it is opened again; so it is, by the next call.
+     */
+    private <T> T persist(Function<Link, T> work) {
+        for (int i = 1; ; i++) {
+            Link way = link();
+            try {
+                return work.apply(way);
+            } catch (StoreFailure failure) {
+                if (failure.spoilsLink()) {
+                    drop(way, failure);
+                }
+                if (!failure.is(StoreFailure.Kind.BROKEN) || i == TRIES) {
+                    throw failure;
+                }
+            }
+        }
+    }
+
+    private synchronized Link link() {
+        if (isClosed) {
+            throw new IllegalStateException("the store is closed");
+        }
+        if (link == null) {
+            link = door.enter();
+        }
+        return link;
+    }
+
+    /** Gives up a way that broke, unless another thread has done so. */
+    private synchronized void drop(Link broken, StoreFailure reason) {
+        if (link != broken) {
+            return;
+        }
+        link = null;
+        try {
+            broken.close();
+        } catch (StoreFailure failure) {
+            reason.addSuppressed(failure);
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        isClosed = true;
+        if (link != null) {
+            Link last = link;
+            link = null;
+            last.close();
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package org.shedboard.store;
+
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The records cannot be reached, read or changed; the message is one line and says how to go on. */
+public final class StoreFailure extends RuntimeException {
+    /** What is in the way. */
+    public enum Kind {
+        /** There are no records in this home. */
+        NO_SHOP,
+        /** A new shop was asked for where there is one. */
+        SHOP_EXISTS,
+        /** The path of the home cannot be used. */
+        BAD_HOME,
+        /** The records were written by a newer program. */
+        NEWER,
+        /** A migration that was applied is not the one this program has. */
+        ALTERED,
+        /** Another program has the file open and does not answer. */
+        UNREACHABLE,
+        /** The file, or a row in it, cannot be read. */
+        DAMAGED,
+        DISK_FULL,
+        /** A change breaks a rule of the database that has a name. */
+        CONSTRAINT,
+        /** Somebody else is changing the records just now. */
+        BUSY,
+        /** The connection to the owner of the file broke; the store goes on by itself where it can. */
+        BROKEN,
+        OTHER
+    }
+
+    private static final long serialVersionUID = 1L;
+
+    /** Names of constraints as H2 and PostgreSQL quote them. */
+    private static final Pattern NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+)");
+
+    private static final int IN_USE = 90020;
+    private static final int NOT_FOUND = 90146;
+    private static final int LOCK_TIMEOUT = 50200;
+
+    private final Kind kind;
+    private final String constraint;
+
+    StoreFailure(Kind kind, String message) {
+        this(kind, message, null);
+    }
+
+    StoreFailure(Kind kind, String message, Throwable cause) {
+        this(kind, "", message, cause);
+    }
+
+    private StoreFailure(Kind kind, String constraint, String message, Throwable cause) {
+        super(message, cause);
+        this.kind = kind;
+        this.constraint = constraint;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** Name of the constraint that a change would have broken, in small letters. */
+    public Optional<String> constraint() {
+        return Optional.of(constraint).filter(name -> !name.isEmpty());
+    }
+
+    boolean is(Kind other) {
+        return kind == other;
+    }
+
+    /** Whether nothing more can be had over the link on which this happened. */
+    boolean spoilsLink() {
+        return kind == Kind.BROKEN || kind == Kind.DISK_FULL;
+    }
+
+    /** Whether the same work may well succeed when done again from the start. */
+    boolean isConflict() {
+        return hasState("40001");
+    }
+
+    /** Whether a table that was asked for is not there, in the words of H2 and of PostgreSQL. */
+    boolean isMissingTable() {
+        return hasState("42S02", "42S03", "42S04", "42P01");
+    }
+
+    private boolean hasState(String... states) {
+        return getCause() instanceof SQLException cause && List.of(states).contains(cause.getSQLState());
+    }
+
+    static StoreFailure from(SQLException problem) {
+        String state = Optional.ofNullable(problem.getSQLState()).orElse("");
+        if (state.startsWith("23")) {
+            Matcher name = NAME.matcher(problem.getMessage());
+            String constraint = name.find() ? name.group(1).toLowerCase(Locale.ROOT) : "";
+            String message = "the records do not allow this (%s)".formatted(constraint);
+            return new StoreFailure(Kind.CONSTRAINT, constraint, message, problem);
+        }
+        Kind kind = kindOf(problem, state);
+        return new StoreFailure(kind, sentence(kind, problem), problem);
+    }
+
+    private static Kind kindOf(SQLException problem, String state) {
+        if (isDiskFull(problem)) {
+            return Kind.DISK_FULL;
+        }
+        if (state.startsWith("08")) {
+            return Kind.BROKEN;
+        }
+        return switch (problem.getErrorCode()) {
+            case NOT_FOUND -> Kind.NO_SHOP;
+            case IN_USE, LOCK_TIMEOUT -> Kind.BUSY;
+            case 90030, 90048 -> Kind.DAMAGED;
+            case 90067, 90098, 90121 -> Kind.BROKEN;
+            default -> Kind.OTHER;
+        };
+    }
+
+    private static boolean isDiskFull(Throwable problem) {
+        for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
+            String message = String.valueOf(cause.getMessage());
+            if (message.contains("No space left") || message.contains("not enough space")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String sentence(Kind kind, SQLException problem) {
+        return switch (kind) {
+            case NO_SHOP -> "there is no shop here";
+            case BUSY -> "somebody else is changing the records; try again";
+            case DAMAGED -> "the records are damaged; go back to a backup";
+            case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
+            case BROKEN -> "the connection to the records broke";
+            default ->
+                "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");
+        };
+    }
+}

@@ -1,0 +1,96 @@
+package org.shedboard.store;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.pack.Plan;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
+
+/**
+ * A change under way: what it reads includes what it saved. Nobody else changes anything meanwhile, so what was read here still
+ * holds when it is committed. Many things saved by one call cost a few statements, not a few each.
+ */
+public final class Tx extends Reader {
+    private final Sql sql;
+    private final Instant now;
+    private final Difference difference = new Difference();
+
+    Tx(Sql sql, Instant now) {
+        super(sql);
+        this.sql = sql;
+        this.now = now;
+    }
+
+    /** Puts this shop in place of the one before, places and people included. */
+    public void saveShop(Shop shop) {
+        difference.save(sql, ShopRows.shares(shop));
+    }
+
+    /** Puts this catalogue in place of the one before. */
+    public void saveCatalogue(Catalogue catalogue) {
+        difference.save(sql, CatalogueRows.shares(catalogue));
+    }
+
+    public void saveOwner(Owner owner) {
+        saveOwners(List.of(owner));
+    }
+
+    public void saveOwners(Collection<Owner> owners) {
+        difference.save(sql, List.of(OwnerRows.shareOfOwners(owners)));
+    }
+
+    /** Saves a machine whose owner is saved. */
+    public void saveMachine(Machine machine) {
+        saveMachines(List.of(machine));
+    }
+
+    public void saveMachines(Collection<Machine> machines) {
+        difference.save(sql, List.of(OwnerRows.shareOfMachines(machines)));
+    }
+
+    /** Saves a visit of a machine that is saved. */
+    public void saveVisit(Visit visit) {
+        saveVisits(List.of(visit));
+    }
+
+    /** Saves visits, each at most once; among themselves they may pass tags on. */
+    public void saveVisits(Collection<Visit> visits) {
+        difference.save(sql, VisitRows.shares(sql, visits, now));
+    }
+
+    /** Saves a clock entry on a visit that is saved. */
+    public void saveEntry(ClockEntry entry) {
+        saveEntries(List.of(entry));
+    }
+
+    public void saveEntries(Collection<ClockEntry> entries) {
+        difference.save(sql, List.of(EntryRows.share(entries)));
+    }
+
+    public void saveOpening(Opening opening) {
+        difference.save(sql, OpeningRows.shares(opening));
+    }
+
+    /** Posts a plan whose minutes count from that moment, in place of the one before. */
+    public void savePosted(Plan plan, Instant origin) {
+        difference.save(sql, PlanRows.shares(plan, origin));
+    }
+
+    public void saveNextNumber(long next) {
+        difference.save(sql, List.of(SettingRows.shareOfNextNumber(next)));
+    }
+
+    public void saveSetting(String name, String text) {
+        difference.save(sql, List.of(SettingRows.share(name, text)));
+    }
+
+    Difference difference() {
+        return difference;
+    }
+}

@@ -1,0 +1,168 @@
+package org.shedboard.store;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Intake;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+
+/** Visits in the tables visit and tag; what belongs to them stands in {@link StayRows}, {@link LineRows} and {@link WordRows}. */
+final class VisitRows {
+    private static final Table VISIT = Table.named("visit")
+            .text("id", "machine_id")
+            .number("tag_number")
+            .text("state")
+            .instant("arrives_at")
+            .text("mud", "depth")
+            .flag("runs", "rolls", "steers", "stops")
+            .text("note", "hold_reason", "hold_note")
+            .instant("hold_since", "hold_until", "finished_at", "ended_at")
+            .keyed("id")
+            .scoped("id");
+    /** Keyed by the number, so that a tag passed on or swapped is a row that changes hands. */
+    private static final Table TAG =
+            Table.named("tag").number("number").text("visit_id").keyed("number").scoped("visit_id");
+
+    private static final String OPEN_OR_ENDED_SINCE = """
+            WHERE ended_at IS NULL OR ended_at >= ?
+            ORDER BY arrives_at, id""";
+    private static final String OF_MACHINE = """
+            WHERE machine_id = ?
+            ORDER BY arrives_at, id""";
+    private static final String FINISHED_WITHIN = """
+            WHERE finished_at >= ? AND finished_at < ?
+            ORDER BY finished_at, id""";
+    private static final String BY_ID = "WHERE id = ?";
+
+    private VisitRows() {}
+
+    static List<Visit> openOrEndedSince(Sql sql, Instant moment) {
+        return read(sql, sql.select(VISIT, OPEN_OR_ENDED_SINCE, moment));
+    }
+
+    static List<Visit> ofMachine(Sql sql, String machineId) {
+        return read(sql, sql.select(VISIT, OF_MACHINE, machineId));
+    }
+
+    static List<Visit> finishedWithin(Sql sql, Instant from, Instant to) {
+        return read(sql, sql.select(VISIT, FINISHED_WITHIN, from, to));
+    }
+
+    static Optional<Visit> find(Sql sql, String id) {
+        return read(sql, sql.select(VISIT, BY_ID, id)).stream().findFirst();
+    }
+
+    private static List<Visit> read(Sql sql, List<Cells> visits) {
+        List<String> ids = visits.stream().map(visit -> visit.text("id")).toList();
+        LineRows lines = LineRows.of(sql, ids);
+        StayRows stays = StayRows.of(sql, ids);
+        WordRows words = WordRows.of(sql, ids);
+        return visits.stream()
+                .map(row -> row.map(visit -> toVisit(visit, lines, stays, words)))
+                .toList();
+    }
+
+    private static Visit toVisit(Cells row, LineRows lines, StayRows stays, WordRows words) {
+        String id = row.text("id");
+        return new Visit(
+                id,
+                row.text("machine_id"),
+                row.findNumber("tag_number"),
+                row.one(VisitState.class, "state"),
+                toIntake(row),
+                lines.linesOf(id),
+                stays.staysOf(id),
+                words.promisesOf(id),
+                words.findingsOf(id),
+                row.findText("hold_reason").map(reason -> toHold(row)),
+                row.findInstant("finished_at"));
+    }
+
+    private static Intake toIntake(Cells row) {
+        return new Intake(
+                row.instant("arrives_at"),
+                row.one(Mud.class, "mud"),
+                row.one(Depth.class, "depth"),
+                new Condition(row.flag("runs"), row.flag("rolls"), row.flag("steers"), row.flag("stops")),
+                row.text("note"));
+    }
+
+    private static Hold toHold(Cells row) {
+        return new Hold(
+                row.one(Hold.Reason.class, "hold_reason"),
+                row.text("hold_note"),
+                row.instant("hold_since"),
+                row.instant("hold_until"));
+    }
+
+    /** What the tables are to hold of these visits, of which one that has just ended did so at that moment. */
+    static List<Share> shares(Sql sql, Collection<Visit> visits, Instant now) {
+        List<String> ids = visits.stream().map(Visit::id).toList();
+        Map<String, Cells> known = new HashMap<>();
+        sql.select(VISIT, "WHERE id = ANY (?)", ids).forEach(row -> known.put(row.text("id"), row));
+        List<Cells> rows = visits.stream()
+                .map(visit -> cells(visit, endOf(visit, Optional.ofNullable(known.get(visit.id())), now)))
+                .toList();
+        List<Share> shares = new ArrayList<>();
+        shares.add(Share.of(VISIT, ids, rows));
+        shares.add(Share.of(TAG, ids, tags(visits)));
+        shares.addAll(LineRows.shares(ids, visits));
+        shares.addAll(StayRows.shares(ids, visits));
+        shares.addAll(WordRows.shares(ids, visits));
+        return shares;
+    }
+
+    /** When the visit left our hands; one that comes in ended, as history does, left them when it was finished. */
+    private static Optional<Instant> endOf(Visit visit, Optional<Cells> known, Instant now) {
+        if (!hasEnded(visit)) {
+            return Optional.empty();
+        }
+        return known.map(row -> row.findInstant("ended_at").orElse(now))
+                .or(() -> visit.finished().or(() -> Optional.of(now)));
+    }
+
+    private static boolean hasEnded(Visit visit) {
+        return !visit.state().isOpen() && !visit.state().isHere();
+    }
+
+    private static List<Cells> tags(Collection<Visit> visits) {
+        return visits.stream()
+                .filter(visit -> visit.tag().isPresent() && !hasEnded(visit))
+                .map(visit -> Cells.in(TAG).set("number", visit.tag()).set("visit_id", visit.id()))
+                .toList();
+    }
+
+    private static Cells cells(Visit visit, Optional<Instant> ended) {
+        Intake intake = visit.intake();
+        Condition condition = intake.condition();
+        Optional<Hold> hold = visit.hold();
+        return Cells.in(VISIT)
+                .set("id", visit.id())
+                .set("machine_id", visit.machineId())
+                .set("tag_number", visit.tag())
+                .set("state", visit.state())
+                .set("arrives_at", intake.arrives())
+                .set("mud", intake.mud())
+                .set("depth", intake.depth())
+                .set("runs", condition.runs())
+                .set("rolls", condition.rolls())
+                .set("steers", condition.steers())
+                .set("stops", condition.stops())
+                .set("note", intake.note())
+                .set("hold_reason", hold.map(Hold::reason))
+                .set("hold_note", hold.map(Hold::note))
+                .set("hold_since", hold.map(Hold::since))
+                .set("hold_until", hold.map(Hold::until))
+                .set("finished_at", visit.finished())
+                .set("ended_at", ended);
+    }
+}

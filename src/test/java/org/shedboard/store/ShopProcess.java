@@ -1,0 +1,131 @@
+package org.shedboard.store;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Another process at the same home, told what to do by lines on its input; what it prints has happened. */
+final class ShopProcess implements AutoCloseable {
+    private final Process process;
+    private final BufferedReader out;
+
+    private ShopProcess(Process process) {
+        this.process = process;
+        this.out = process.inputReader(StandardCharsets.UTF_8);
+    }
+
+    /** Starts one and waits until it has the home open. */
+    static ShopProcess at(Path home) throws IOException {
+        List<String> command = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                ShopProcess.class.getName(),
+                home.toString());
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        ShopProcess shop = new ShopProcess(process);
+        shop.expect("open");
+        return shop;
+    }
+
+    void tell(String line) throws IOException {
+        process.outputWriter(StandardCharsets.UTF_8).write(line + "\n");
+        process.outputWriter().flush();
+    }
+
+    /** The next thing it says; empty when it is gone. */
+    Optional<String> hear() throws IOException {
+        return Optional.ofNullable(out.readLine());
+    }
+
+    void expect(String line) throws IOException {
+        String said = out.readLine();
+        if (!line.equals(said)) {
+            throw new AssertionError("expected the other process to say %s, not %s".formatted(line, said));
+        }
+    }
+
+    String ask(String line) throws IOException {
+        tell(line);
+        return hear().orElseThrow();
+    }
+
+    /** Ends it without a word, as a power cut would; what it said can still be heard, which the process's own way would not let. */
+    void kill() throws InterruptedException {
+        process.toHandle().destroyForcibly();
+        process.waitFor();
+    }
+
+    @Override
+    public void close() throws IOException {
+        if (process.isAlive()) {
+            tell("close");
+            process.onExit().join();
+        }
+    }
+
+    public static void main(String[] arguments) throws IOException {
+        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        try (Store store = Store.open(Path.of(arguments[0]))) {
+            System.out.println("open");
+            String line = in.readLine();
+            while (line != null && !line.equals("close")) {
+                obey(store, line.split(" "));
+                line = in.readLine();
+            }
+        }
+    }
+
+    private static void obey(Store store, String[] words) {
+        switch (words[0]) {
+            case "owner?" -> System.out.println(store.isOwner());
+            case "set" -> {
+                store.save(Samples.STAMP, "set", tx -> tx.saveSetting(words[1], words[2]));
+                System.out.println("set");
+            }
+            case "get" ->
+                System.out.println(
+                        store.read(reader -> reader.setting(words[1])).orElse("nothing"));
+            case "count" -> count(store, words[1]);
+            case "race" -> race(store, words[1], Integer.parseInt(words[2]));
+            default -> throw new IllegalArgumentException(String.join(" ", words));
+        }
+    }
+
+    /** Makes changes that are numbered from 1, and says each number once it is told that the change is made; never ends. */
+    static void count(Store store, String name) {
+        for (int i = 1; ; i++) {
+            countOne(store, name, i);
+            System.out.println(i);
+        }
+    }
+
+    static void countOne(Store store, String name, int number) {
+        store.save(Samples.STAMP, name + " " + number, tx -> tx.saveSetting(name, Integer.toString(number)));
+    }
+
+    /** Tries to be the first at each of so many things. */
+    static void race(Store store, String name, int things) {
+        for (int i = 0; i < things; i++) {
+            String thing = "hoist " + i;
+            boolean isFirst = store.change(Samples.STAMP, "start", tx -> isFirst(tx, thing, name));
+            System.out.println(isFirst ? "first" : "late");
+        }
+    }
+
+    static boolean isFirst(Tx tx, String thing, String name) {
+        boolean isFree = tx.setting(thing).isEmpty();
+        if (isFree) {
+            tx.saveSetting(thing, name);
+        }
+        return isFree;
+    }
+}
