@@ -50,18 +50,34 @@ public final class Planning {
         return Packer.first(problem);
     }
 
-    /** A plan is posted only while it is true of the day: nothing it depends on has changed meanwhile. */
+    /**
+     * Posts an offered plan as it is at this moment: moved along like any posted plan, since minutes have passed since it was
+     * found. It is refused when that is no longer better than what is posted.
+     */
     static Outcome post(Draft draft, Act.Post act, Instant now) {
-        Problem problem = Problems.of(draft.day(), now);
-        if (!act.plan().origin().equals(draft.day().origin())
-                || !isLegal(problem, act.plan().plan())) {
+        Day day = draft.day();
+        Problem offered = Problems.of(day.with(act.plan()), now);
+        Plan plan = settled(offered);
+        Problem today = Problems.of(day, now);
+        boolean isBetter = today.posted().isEmpty() || costIn(today, plan).isBetterThan(settled(today));
+        if (!act.plan().origin().equals(day.origin()) || !isBetter) {
             return new Outcome.Refused(Refusal.of("plan_is_stale"));
         }
-        draft.put(act.plan());
+        draft.put(new Posted(plan, day.origin()));
         return draft.done();
     }
 
-    static boolean isLegal(Problem problem, Plan plan) {
-        return PlanCheck.of(problem, plan).isLegal();
+    /** The plan with what it costs in this problem, where moving away from the posted plan counts. */
+    private static Plan costIn(Problem problem, Plan plan) {
+        PlanCheck check = PlanCheck.of(problem, plan);
+        return new Plan(
+                check.cost(),
+                plan.bound(),
+                plan.unplaced(),
+                plan.stays(),
+                plan.tasks(),
+                plan.seed(),
+                plan.tries(),
+                plan.millis());
     }
 }
