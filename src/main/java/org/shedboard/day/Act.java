@@ -78,8 +78,12 @@ public sealed interface Act {
     /** Whoever is on the task stops for now; the task waits half done. */
     record Pause(String visitId, String taskId) implements Act {}
 
-    /** The hands-on work of a task is over. */
-    record Finish(String personId, String visitId, String taskId) implements Act {}
+    /**
+     * The hands-on work of a task is over.
+     *
+     * @param rest the mark for the inspection points of this task that have no finding yet; without it they must all have one
+     */
+    record Finish(String personId, String visitId, String taskId, Optional<Mark> rest) implements Act {}
 
     /** A finding at one inspection point. */
     record Tick(String personId, String visitId, String pointId, Mark mark, OptionalDouble measured, String note)
@@ -109,11 +113,18 @@ public sealed interface Act {
     /** A hoist is checked, or locked out, in the course of the day. */
     record CheckHoist(OpenDay.Checked checked) implements Act {}
 
-    /** The machine went home. */
-    record Collect(String visitId) implements Act {}
+    /**
+     * The machine went home.
+     *
+     * @param toldNotToRide whether the owner was told that it is not to be ridden, where that is so
+     */
+    record Collect(String visitId, boolean toldNotToRide) implements Act {}
 
     /** A booking will not come: cancelled by the owner, or a no-show. */
     record CallOff(String visitId, boolean noShow) implements Act {}
+
+    /** Everybody works to this plan from now on. */
+    record Post(Posted plan) implements Act {}
 
     /** The day is over. */
     record CloseDay(String by) implements Act {}

@@ -52,6 +52,21 @@ final class Assembly {
         return items;
     }
 
+    /** The lines' own tasks alone, a stay for each step that has some, with what it takes to bring the machine there. */
+    List<Stay> repairStays() {
+        List<Stay> repairs = new ArrayList<>();
+        for (Step step : List.of(Step.UNDERSIDE, Step.TOPSIDE)) {
+            if (!repairsOf(step).isEmpty()) {
+                repairs.add(placeStay(step, false).orElseThrow());
+            }
+        }
+        List<Task> driven = new ArrayList<>(repairsOf(Step.DRIVE));
+        Task signOff = usual(Usual.SIGN_OFF, Step.DRIVE, 0, catalogue.signOffMinutes(), ids(driven));
+        driven.add(signOff.withNotBy(checkedByAnother()));
+        repairs.add(new Stay(Step.DRIVE, List.of(), Optional.empty(), driven));
+        return repairs;
+    }
+
     private Optional<Stay> washStay() {
         int wash = machineClass.washMinutes(intake.mud());
         int uncover = points.stream().mapToInt(this::uncoverMinutes).sum();
@@ -72,7 +87,12 @@ final class Assembly {
     }
 
     private Optional<Stay> placeStay(Step step) {
-        if (inspectMinutes(step) == 0 && repairsOf(step).isEmpty()) {
+        return placeStay(step, true);
+    }
+
+    private Optional<Stay> placeStay(Step step, boolean inspected) {
+        int looking = inspected ? inspectMinutes(step) : 0;
+        if (looking == 0 && repairsOf(step).isEmpty()) {
             return Optional.empty();
         }
         List<Task> tasks = new ArrayList<>();
@@ -82,9 +102,9 @@ final class Assembly {
         }
         List<String> inPlace = last(tasks);
         int work = tasks.size();
-        if (inspectMinutes(step) > 0) {
+        if (looking > 0) {
             Usual inspection = Usual.inspectionOf(step, true);
-            tasks.add(usual(inspection, step, pointsOf(step).size(), inspectMinutes(step), inPlace));
+            tasks.add(usual(inspection, step, pointsOf(step).size(), looking, inPlace));
         }
         for (Task repair : repairsOf(step)) {
             tasks.add(repair.after().isEmpty() ? repair.withAfter(inPlace) : repair);

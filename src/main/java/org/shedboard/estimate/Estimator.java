@@ -3,6 +3,7 @@ package org.shedboard.estimate;
 import java.util.List;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
+import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
 
@@ -22,6 +23,15 @@ public final class Estimator {
         var stays = assembly.stays();
         List<Task> tasks = stays.stream().flatMap(stay -> stay.tasks().stream()).toList();
         return new Estimate(assembly.items(), stays, scatter.of(tasks));
+    }
+
+    /**
+     * The stays of a visit with more work on it. Work joins the stay of its step while that is not over; otherwise the machine
+     * comes in once more before its last step.
+     */
+    public List<Stay> withAdded(String classId, Intake intake, List<Stay> stays, List<Line> added) {
+        List<Stay> bare = new Assembly(catalogue, catalogue.expectClass(classId), intake, added).repairStays();
+        return new Joining(stays).with(bare);
     }
 
     /** Likely and safe minutes of any tasks, as for those a visit has left. */

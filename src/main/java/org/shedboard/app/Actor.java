@@ -1,0 +1,36 @@
+package org.shedboard.app;
+
+import org.shedboard.day.Act;
+
+/** Who does an act, for the journal: whoever it names, else whoever is at the terminal. */
+final class Actor {
+    private Actor() {}
+
+    static String of(Act act, String atTerminal) {
+        if (act instanceof Act.Start start) {
+            return start.personId();
+        }
+        if (act instanceof Act.Finish finish) {
+            return finish.personId();
+        }
+        if (act instanceof Act.Tick tick) {
+            return tick.personId();
+        }
+        if (act instanceof Act.DoOther other) {
+            return other.personId();
+        }
+        if (act instanceof Act.Stop stop) {
+            return stop.personId();
+        }
+        if (act instanceof Act.SayPromise promise) {
+            return promise.by();
+        }
+        if (act instanceof Act.OpenDay open) {
+            return open.by();
+        }
+        if (act instanceof Act.CloseDay close) {
+            return close.by();
+        }
+        return atTerminal;
+    }
+}

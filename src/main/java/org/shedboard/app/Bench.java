@@ -1,0 +1,174 @@
+package org.shedboard.app;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.shedboard.board.Effect;
+import org.shedboard.board.Msg;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.day.DayTally;
+import org.shedboard.day.Outcome;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Quote;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.files.Seed;
+import org.shedboard.shop.Shop;
+import org.shedboard.store.Store;
+import org.shedboard.store.StoreFailure;
+import org.shedboard.words.Words;
+
+/**
+ * What goes on beside the screen: one thread that opens the shop, saves acts and works out quotes, one after another, and in
+ * between looks once a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
+ * told as a message.
+ */
+final class Bench {
+    private static final int CHANCE_TO_PROMISE = 80;
+    private static final long LOOK_EVERY_MILLIS = 1_000;
+    private static final String TERMINAL = "board";
+
+    private final Path home;
+    private final Optional<Instant> at;
+    private final Consumer<Msg> tell;
+    private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
+    private final Thread thread = new Thread(this::work, "bench");
+    private final BetterPlans betterPlans;
+    private Optional<Workshop> workshop = Optional.empty();
+    private Instant minuteSeen = Instant.EPOCH;
+    private volatile boolean over;
+
+    Bench(Path home, Optional<Instant> at, Consumer<Msg> tell) {
+        this.home = home;
+        this.at = at;
+        this.tell = tell;
+        this.betterPlans = new BetterPlans(tell);
+    }
+
+    void start() {
+        thread.start();
+        betterPlans.start();
+    }
+
+    /** Finishes what is under way, then closes the records. */
+    void close() {
+        betterPlans.close();
+        over = true;
+        jobs.add(() -> {});
+        try {
+            thread.join();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    void open() {
+        jobs.add(() -> {
+            if (Store.exists(home)) {
+                enter(home);
+            } else {
+                tell.accept(new Msg.NoShop());
+            }
+        });
+    }
+
+    void openDemonstration() {
+        jobs.add(() -> enter(Demonstration.ready(home)));
+    }
+
+    private void enter(Path shopHome) {
+        workshop.ifPresent(Workshop::close);
+        workshop = Optional.of(Workshop.open(shopHome, TERMINAL, at));
+        look();
+    }
+
+    void perform(Effect effect, String who) {
+        if (effect instanceof Effect.CarryOut carry) {
+            jobs.add(() -> carryOut(carry.act(), who));
+        } else if (effect instanceof Effect.AskQuote ask) {
+            jobs.add(() -> quote(ask));
+        } else if (effect instanceof Effect.MakeShop make) {
+            jobs.add(() -> makeShop(make.shop()));
+        } else if (effect instanceof Effect.OpenDemonstration) {
+            openDemonstration();
+        } else {
+            throw new IllegalArgumentException("nothing performs " + effect);
+        }
+    }
+
+    private void makeShop(Shop shop) {
+        Catalogue catalogue = Seed.catalogue();
+        Workshop.make(home, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
+        enter(home);
+    }
+
+    private void carryOut(Act act, String who) {
+        Outcome outcome = workshop.orElseThrow().carryOut(act, Actor.of(act, who));
+        if (outcome instanceof Outcome.Refused refused) {
+            tell.accept(new Msg.NotDone(act, refused.refusal()));
+        } else {
+            Optional<String> subject = ((Outcome.Done) outcome).subject();
+            look();
+            tell.accept(new Msg.Saved(act, subject));
+        }
+    }
+
+    private void quote(Effect.AskQuote ask) {
+        Workshop shop = workshop.orElseThrow();
+        tell.accept(new Msg.Quoted(Quote.of(shop.day(), ask.wanted(), CHANCE_TO_PROMISE, shop.now()), ask.round()));
+    }
+
+    /** Reads the day, tells the board, and has better plans looked for. */
+    private void look() {
+        Workshop shop = workshop.orElseThrow();
+        Day day = shop.day();
+        Instant now = shop.now();
+        minuteSeen = now.truncatedTo(ChronoUnit.MINUTES);
+        Outlook outlook = Outlook.of(day, now);
+        tell.accept(new Msg.Seen(outlook, DayTally.of(day, now)));
+        betterPlans.lookFrom(outlook);
+    }
+
+    private void work() {
+        while (!over) {
+            try {
+                Optional.ofNullable(jobs.poll(LOOK_EVERY_MILLIS, TimeUnit.MILLISECONDS))
+                        .ifPresentOrElse(this::run, () -> run(this::lookIfMoved));
+            } catch (InterruptedException stopped) {
+                over = true;
+            }
+        }
+        for (Runnable left : jobs) {
+            run(left);
+        }
+        workshop.ifPresent(Workshop::close);
+    }
+
+    private void lookIfMoved() {
+        if (workshop.isPresent()) {
+            Workshop shop = workshop.get();
+            boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
+            if (minuteTurned || shop.hasMovedOn()) {
+                look();
+            }
+        }
+    }
+
+    /** What the records or the shop cannot do is said; anything else is a fault of the program and ends it. */
+    private void run(Runnable job) {
+        try {
+            job.run();
+        } catch (StoreFailure failure) {
+            tell.accept(new Msg.WentWrong(Words.say("app.records", failure.getMessage())));
+        } catch (CannotDo cannot) {
+            tell.accept(new Msg.WentWrong(cannot.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package org.shedboard.app;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.shedboard.board.Msg;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Posted;
+import org.shedboard.pack.Packer;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Search;
+
+/** Looks for a better plan than the posted one in the background, anew whenever the day changes. */
+final class BetterPlans {
+    /** Points a plan must save before it is worth anybody's attention: less than two people swapped. Invented. */
+    private static final long WORTH_SAYING = 30;
+
+    private static final long TRIES = 20_000;
+    private static final long SEED = 11;
+
+    private final Consumer<Msg> tell;
+    private final Thread thread = new Thread(this::work, "better plans");
+    private final AtomicLong round = new AtomicLong();
+    private final Object lock = new Object();
+    private Optional<Outlook> wanted = Optional.empty();
+    private boolean over;
+
+    BetterPlans(Consumer<Msg> tell) {
+        this.tell = tell;
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+    }
+
+    void start() {
+        thread.start();
+    }
+
+    void lookFrom(Outlook outlook) {
+        synchronized (lock) {
+            wanted = Optional.of(outlook).filter(each -> each.day().isOpened());
+            round.incrementAndGet();
+            lock.notifyAll();
+        }
+    }
+
+    void close() {
+        synchronized (lock) {
+            over = true;
+            round.incrementAndGet();
+            lock.notifyAll();
+        }
+    }
+
+    private void work() {
+        try {
+            for (Optional<Outlook> next = await(); next.isPresent(); next = await()) {
+                search(next.get());
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** The next day to look from; empty when it is over. */
+    private Optional<Outlook> await() throws InterruptedException {
+        synchronized (lock) {
+            while (!over && wanted.isEmpty()) {
+                lock.wait();
+            }
+            Optional<Outlook> next = over ? Optional.empty() : wanted;
+            wanted = Optional.empty();
+            return next;
+        }
+    }
+
+    private void search(Outlook outlook) {
+        long mine = round.get();
+        Plan found = Packer.pack(outlook.problem(), new Search(SEED, TRIES), () -> round.get() != mine, better -> {});
+        long gain = outlook.plan().cost() - found.cost();
+        boolean placesMore = found.unplaced().size() < outlook.plan().unplaced().size();
+        if (round.get() == mine && (gain >= WORTH_SAYING || placesMore)) {
+            tell.accept(new Msg.BetterFound(new Posted(found, outlook.day().origin()), gain));
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package org.shedboard.app;
+
+import java.nio.file.Path;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.files.Seed;
+import org.shedboard.store.Store;
+
+/** The demonstration shop. */
+final class Demonstration {
+    private Demonstration() {}
+
+    /** The home of the demonstration inside this home; made when there is none yet. */
+    static Path ready(Path home) {
+        Path place = Homes.demonstration(home);
+        if (!Store.exists(place)) {
+            Catalogue catalogue = Seed.catalogue();
+            Setup setup = Seed.shop(catalogue);
+            Workshop.make(place, catalogue, setup);
+        }
+        return place;
+    }
+}

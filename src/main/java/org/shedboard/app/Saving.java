@@ -1,0 +1,66 @@
+package org.shedboard.app;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.shedboard.day.Change;
+import org.shedboard.day.Posted;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Visit;
+import org.shedboard.store.Tx;
+
+/** Saves what acts leave to be saved: of each thing only its last state, in the order in which things refer to each other. */
+final class Saving {
+    private final Tx tx;
+    private final Map<String, Owner> owners = new LinkedHashMap<>();
+    private final Map<String, Machine> machines = new LinkedHashMap<>();
+    private final Map<String, Visit> visits = new LinkedHashMap<>();
+    private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
+    private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private Optional<Posted> posted = Optional.empty();
+    private OptionalLong nextNumber = OptionalLong.empty();
+
+    Saving(Tx tx) {
+        this.tx = tx;
+    }
+
+    void all(List<Change> changes) {
+        changes.forEach(this::note);
+        save();
+    }
+
+    private void note(Change change) {
+        if (change instanceof Change.OwnerSaved saved) {
+            owners.put(saved.owner().id(), saved.owner());
+        } else if (change instanceof Change.MachineSaved saved) {
+            machines.put(saved.machine().id(), saved.machine());
+        } else if (change instanceof Change.VisitSaved saved) {
+            visits.put(saved.visit().id(), saved.visit());
+        } else if (change instanceof Change.EntrySaved saved) {
+            entries.put(saved.entry().id(), saved.entry());
+        } else if (change instanceof Change.OpeningSaved saved) {
+            openings.put(saved.opening().date(), saved.opening());
+        } else if (change instanceof Change.PlanPosted saved) {
+            posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.NumberUsed used) {
+            nextNumber = OptionalLong.of(used.next());
+        } else {
+            throw new IllegalArgumentException("nothing saves " + change);
+        }
+    }
+
+    private void save() {
+        nextNumber.ifPresent(tx::saveNextNumber);
+        tx.saveOwners(owners.values());
+        tx.saveMachines(machines.values());
+        tx.saveVisits(visits.values());
+        tx.saveEntries(entries.values());
+        openings.values().forEach(tx::saveOpening);
+        posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
+    }
+}

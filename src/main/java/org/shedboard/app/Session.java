@@ -1,0 +1,116 @@
+package org.shedboard.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import org.shedboard.board.Board;
+import org.shedboard.board.Effect;
+import org.shedboard.board.Msg;
+import org.shedboard.board.Turn;
+import org.shedboard.board.Update;
+import org.shedboard.grid.Grid;
+import org.shedboard.screen.View;
+import org.shedboard.term.Display;
+import org.shedboard.term.Event;
+
+/**
+ * The full screen at work. One thread, the caller's, takes what happens from a queue, updates the board, hands out its effects
+ * and paints; keys, the clock and the records each put messages into that queue and never touch the screen.
+ */
+final class Session {
+    /** What goes into the queue: a message for the board, or something for the screen. */
+    private sealed interface Happening {
+        record Told(Msg msg) implements Happening {}
+
+        record OnTerminal(Event event) implements Happening {}
+    }
+
+    private final Display display;
+    private final Bench bench;
+    private final boolean ascii;
+    private final BlockingQueue<Happening> queue = new LinkedBlockingQueue<>();
+    private Board board;
+    private boolean over;
+
+    /**
+     * @param home where the shop is, or will be
+     * @param at the moment to see a demonstration from
+     */
+    Session(Display display, Path home, boolean demonstration, Optional<Instant> at, boolean ascii) {
+        this.display = display;
+        this.ascii = ascii;
+        this.board = Board.starting(ZoneId.systemDefault());
+        this.bench = new Bench(home, at, msg -> queue.add(new Happening.Told(msg)));
+        if (demonstration) {
+            bench.openDemonstration();
+        } else {
+            bench.open();
+        }
+    }
+
+    /** Runs until somebody leaves. */
+    void run() throws IOException {
+        display.listen(event -> queue.add(new Happening.OnTerminal(event)));
+        bench.start();
+        try {
+            paint();
+            while (!over) {
+                handle(queue.take());
+                while (!over && !queue.isEmpty()) {
+                    handle(queue.take());
+                }
+                paint();
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        } finally {
+            bench.close();
+        }
+    }
+
+    private void handle(Happening happening) {
+        if (happening instanceof Happening.Told told) {
+            update(told.msg());
+            return;
+        }
+        Event event = ((Happening.OnTerminal) happening).event();
+        if (event instanceof Event.Pressed pressed) {
+            update(new Msg.Pressed(pressed.key(), monotonic()));
+        } else if (event instanceof Event.Gone) {
+            over = true;
+        }
+    }
+
+    /** A moment on a clock that only goes forward, for telling a bounce from a second press. */
+    private static Instant monotonic() {
+        return Instant.EPOCH.plus(Duration.ofNanos(System.nanoTime()));
+    }
+
+    private void update(Msg msg) {
+        Turn turn = Update.of(board, msg);
+        board = turn.board();
+        turn.effects().forEach(this::perform);
+    }
+
+    private void perform(Effect effect) {
+        if (effect instanceof Effect.Quit) {
+            over = true;
+        } else if (effect instanceof Effect.Repaint) {
+            display.repaint();
+        } else {
+            bench.perform(effect, board.seen().isPresent() ? board.who() : "");
+        }
+    }
+
+    private void paint() throws IOException {
+        if (!over) {
+            Grid grid = View.of(board, display.size());
+            display.show(ascii ? grid.toAscii() : grid);
+        }
+    }
+}

@@ -1,0 +1,205 @@
+package org.shedboard.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Beginning;
+import org.shedboard.day.Books;
+import org.shedboard.day.Day;
+import org.shedboard.day.Morning;
+import org.shedboard.day.Outcome;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Planning;
+import org.shedboard.day.Posted;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Shop;
+import org.shedboard.store.Reader;
+import org.shedboard.store.Stamp;
+import org.shedboard.store.Store;
+import org.shedboard.store.Tx;
+
+/**
+ * One shop at work: reads its day from the records, and carries acts out on it, each as one change. An act is always tried on
+ * the day as it is in the records at that moment, so that two terminals never overlook each other.
+ */
+final class Workshop implements AutoCloseable {
+    private final Store store;
+    private final String terminal;
+    private final Clock clock;
+
+    /** Nothing of the day is read again while the journal has not grown. */
+    private record Known(long journal, LocalDate date, Day day) {}
+
+    private Optional<Known> known = Optional.empty();
+
+    private Workshop(Store store, String terminal, Clock clock) {
+        this.store = store;
+        this.terminal = terminal;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens the shop of this home.
+     *
+     * @param at the moment to see it from; only a demonstration can be seen from any but the present
+     */
+    static Workshop open(Path home, String terminal, Optional<Instant> at) {
+        Store store = Store.open(home);
+        try {
+            return new Workshop(store, terminal, store.read(reader -> clockOf(reader, at)));
+        } catch (RuntimeException failure) {
+            store.close();
+            throw failure;
+        }
+    }
+
+    private static Clock clockOf(Reader reader, Optional<Instant> at) {
+        ZoneId zone = reader.findShop().map(Shop::zone).orElse(ZoneId.systemDefault());
+        if (at.isEmpty()) {
+            return ShopClock.of(reader, zone);
+        }
+        if (!ShopClock.isDemonstration(reader)) {
+            throw new CannotDo("command.at_only_in_demonstration");
+        }
+        return ShopClock.startingAt(at.get(), zone);
+    }
+
+    /** Makes a shop in an empty home. */
+    static void make(Path home, Catalogue catalogue, Setup setup) {
+        Clock machine = Clock.system(setup.shop().zone());
+        Beginning beginning = Beginning.of(catalogue, setup, LocalDate.now(machine));
+        try (Store store = Store.create(home)) {
+            Instant now =
+                    setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
+            store.save(new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
+                tx.saveShop(setup.shop());
+                tx.saveCatalogue(catalogue);
+                new Saving(tx).all(beginning.changes());
+                setup.morning().ifPresent(morning -> runFrom(tx, machine, opening(setup, morning)));
+            });
+        }
+    }
+
+    private static Instant opening(Setup setup, Morning morning) {
+        return morning.date()
+                .atTime(morning.opensAt())
+                .atZone(setup.shop().zone())
+                .toInstant();
+    }
+
+    private static void runFrom(Tx tx, Clock machine, Instant opens) {
+        tx.saveSetting(
+                ShopClock.AHEAD,
+                String.valueOf(Duration.between(machine.instant(), opens).toSeconds()));
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    ZoneId zone() {
+        return clock.getZone();
+    }
+
+    Day day() {
+        return store.read(this::dayOf);
+    }
+
+    Outlook outlook() {
+        return Outlook.of(day(), now());
+    }
+
+    /** Whether the records have changed, or the date has turned, since the day was last read here. */
+    boolean hasMovedOn() {
+        long journal = store.read(Reader::lastJournal);
+        return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
+                .isEmpty();
+    }
+
+    /**
+     * Carries an act out and saves it; returns when it would survive a power cut.
+     *
+     * @param who id of the person at the terminal, for the journal
+     */
+    Outcome carryOut(Act act, String who) {
+        Instant now = now();
+        Stamp stamp = new Stamp(now, who, terminal);
+        try {
+            return store.change(stamp, act.getClass().getSimpleName(), tx -> {
+                Outcome outcome = Planning.carryOut(dayOf(tx), act, now);
+                if (!(outcome instanceof Outcome.Done done)) {
+                    throw new RefusedInside((Outcome.Refused) outcome);
+                }
+                new Saving(tx).all(done.changes());
+                return done;
+            });
+        } catch (RefusedInside refused) {
+            return refused.outcome;
+        }
+    }
+
+    /** Changes the shop or the catalogue as a whole. */
+    void replaceCatalogue(Catalogue catalogue, String who) {
+        store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> tx.saveCatalogue(catalogue));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(now(), zone());
+    }
+
+    private synchronized Day dayOf(Reader reader) {
+        LocalDate date = today();
+        long journal = reader.lastJournal();
+        Optional<Known> fresh =
+                known.filter(seen -> seen.journal() == journal && seen.date().equals(date));
+        if (fresh.isEmpty()) {
+            known = Optional.of(new Known(journal, date, read(reader, date)));
+        }
+        return known.orElseThrow().day();
+    }
+
+    private Day read(Reader reader, LocalDate date) {
+        Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
+        Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
+        Instant from = date.atStartOfDay(shop.zone()).toInstant();
+        Instant to = date.plusDays(1).atStartOfDay(shop.zone()).toInstant();
+        List<ClockEntry> entries = new ArrayList<>(reader.entries(from, to));
+        reader.openEntries().stream().filter(entry -> !entries.contains(entry)).forEach(entries::add);
+        Optional<Opening> opening = reader.opening(date);
+        return new Day(
+                new Books(shop, catalogue, reader.owners(), reader.machines()),
+                date,
+                opening,
+                reader.visitsOpenOrEndedSince(from),
+                entries,
+                reader.posted().map(posted -> new Posted(posted.plan(), posted.origin())),
+                reader.nextNumber());
+    }
+
+    @Override
+    public void close() {
+        store.close();
+    }
+
+    /** Takes a refusal out through the change, which is rolled back by it. */
+    private static final class RefusedInside extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Outcome.Refused outcome;
+
+        RefusedInside(Outcome.Refused outcome) {
+            super(outcome.refusal().name(), null, false, false);
+            this.outcome = outcome;
+        }
+    }
+}

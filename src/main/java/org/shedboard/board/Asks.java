@@ -1,0 +1,271 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.shedboard.board.Overlay.Choice;
+import org.shedboard.board.Overlay.Purpose;
+import org.shedboard.board.Overlay.Reply;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.day.Names;
+import org.shedboard.day.NextTask;
+import org.shedboard.day.Outlook;
+import org.shedboard.estimate.Work;
+import org.shedboard.hours.Activity;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Payer;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** The questions the board asks before it acts. */
+final class Asks {
+    /** Keys of the answers to a long question: the digits, then the letters. */
+    private static final String KEYS = "123456789abcdefghijklmnopqrstuvwxyz";
+
+    private final Outlook outlook;
+    private final Day day;
+
+    Asks(Outlook outlook) {
+        this.outlook = outlook;
+        this.day = outlook.day();
+    }
+
+    /** Who starts a task: whoever the plan has on it is the answer that Enter gives. */
+    Overlay whoStarts(Subject subject, Task task) {
+        Optional<String> planned = subject.plannedPerson(task);
+        List<Choice> choices = new ArrayList<>();
+        int selected = 0;
+        for (Person person : day.shop().people()) {
+            if (planned.filter(person.id()::equals).isPresent()) {
+                selected = choices.size();
+            }
+            Act start = new Act.Start(person.id(), subject.visit().id(), task.id(), Optional.empty());
+            choices.add(choice(choices, label(person, planned), off(person, task), start));
+        }
+        String title = Words.say("ask.who_starts", task.name(), Names.of(day, subject.visit()));
+        return new Overlay.Choose(title, choices, selected);
+    }
+
+    Overlay whoTakesOver(Visit visit, Task task) {
+        List<Choice> choices = new ArrayList<>();
+        for (Person person : day.shop().people()) {
+            Act over = new Act.HandOver(visit.id(), task.id(), person.id());
+            choices.add(choice(choices, label(person, Optional.empty()), off(person, task), over));
+        }
+        return new Overlay.Choose(Words.say("ask.who_takes_over", task.name(), Names.of(day, visit)), choices, 0);
+    }
+
+    private String label(Person person, Optional<String> planned) {
+        String doing = NextTask.of(outlook, person)
+                .filter(NextTask::isRunning)
+                .map(on -> Words.say(
+                        "ask.person_on", Names.of(day, on.visit()), on.task().name()))
+                .orElse(Words.say("ask.person_free"));
+        String plan = planned.filter(person.id()::equals).isPresent() ? Words.say("ask.person_planned") : "";
+        return Words.say("ask.person", person.name(), doing, plan).strip();
+    }
+
+    private Optional<String> off(Person person, Task task) {
+        if (!day.isHere(person)) {
+            return Optional.of(Words.say("person_not_here", person.name()));
+        }
+        return person.may(task.skill())
+                ? Optional.empty()
+                : Optional.of(Words.say("skill_missing", person.name(), task.name(), Words.say(task.skill())));
+    }
+
+    Overlay whyHeld(Visit visit) {
+        List<Choice> choices = new ArrayList<>();
+        for (Hold.Reason reason : Hold.Reason.values()) {
+            Overlay note = new Overlay.TypeIn(
+                    Words.say("ask.hold_note", Words.say(reason)),
+                    Typing.EMPTY,
+                    new Purpose.HoldNote(visit.id(), reason));
+            choices.add(
+                    new Choice(KEYS.charAt(choices.size()), Words.say(reason), Optional.empty(), new Reply.Ask(note)));
+        }
+        return new Overlay.Choose(Words.say("ask.why_held", Names.of(day, visit)), choices, 0);
+    }
+
+    Overlay howMuddy(Visit visit) {
+        List<Choice> choices = new ArrayList<>();
+        for (Mud mud : Mud.values()) {
+            Act arrive = new Act.Arrive(visit.id(), Optional.of(mud), OptionalInt.empty());
+            choices.add(
+                    new Choice((char) ('0' + mud.grade()), Words.say(mud), Optional.empty(), new Reply.Carry(arrive)));
+        }
+        return new Overlay.Choose(
+                Words.say("ask.how_muddy", Names.of(day, visit)),
+                choices,
+                visit.intake().mud().grade());
+    }
+
+    Overlay callOff(Visit visit) {
+        return new Overlay.Choose(
+                Words.say("ask.call_off", Names.of(day, visit)),
+                List.of(
+                        new Choice(
+                                '1',
+                                Words.say("ask.cancelled"),
+                                Optional.empty(),
+                                carry(new Act.CallOff(visit.id(), false))),
+                        new Choice(
+                                '2',
+                                Words.say("ask.no_show"),
+                                Optional.empty(),
+                                carry(new Act.CallOff(visit.id(), true)))),
+                0);
+    }
+
+    Overlay toldNotToRide(Visit visit) {
+        return new Overlay.Choose(
+                Words.say("ask.told_not_to_ride", Names.of(day, visit)),
+                List.of(new Choice(
+                        '1', Words.say("ask.told"), Optional.empty(), carry(new Act.Collect(visit.id(), true)))),
+                0);
+    }
+
+    Overlay whichWork(Visit visit) {
+        List<Choice> choices = new ArrayList<>();
+        for (Work work : day.books().catalogue().worksFor(day.machineOf(visit).classId())) {
+            Act add = new Act.AddWork(visit.id(), List.of(new Act.Wanted(work.id(), Payer.OWNER)));
+            choices.add(choice(choices, work.name(), Optional.empty(), add));
+        }
+        return new Overlay.Choose(Words.say("ask.which_work", Names.of(day, visit)), choices, 0);
+    }
+
+    /** The time to promise, filled in with the earliest quarter of an hour that has four chances in five. */
+    Overlay whatTime(Visit visit) {
+        return new Overlay.TypeIn(
+                Words.say("ask.promise", Names.of(day, visit)),
+                safeTime(visit).map(at -> Typing.of(Moments.typed(day, at))).orElse(Typing.EMPTY),
+                new Purpose.PromiseTime(visit.id()));
+    }
+
+    private Optional<Instant> safeTime(Visit visit) {
+        OptionalInt minute = outlook.readyAt(visit.id()).isPresent()
+                ? outlook.chances().minuteWith(visit.id(), 0.8)
+                : OptionalInt.empty();
+        return minute.isPresent() ? Optional.of(day.instantOf((minute.getAsInt() + 14) / 15 * 15)) : Optional.empty();
+    }
+
+    /** Whose wish a changed promise is: what the owner asks for does not count against us. */
+    Overlay whoseWish(Visit visit, Instant at, String why, String by) {
+        String to = day.ownerOf(visit).name();
+        return new Overlay.Choose(
+                Words.say("ask.whose_wish"),
+                List.of(
+                        new Choice(
+                                '1',
+                                Words.say("ask.our_change"),
+                                Optional.empty(),
+                                carry(new Act.SayPromise(visit.id(), at, by, to, why, false))),
+                        new Choice(
+                                '2',
+                                Words.say("ask.owners_wish"),
+                                Optional.empty(),
+                                carry(new Act.SayPromise(visit.id(), at, by, to, why, true)))),
+                0);
+    }
+
+    Overlay otherWork(String personId) {
+        List<Choice> choices = new ArrayList<>();
+        for (Activity.OtherWork.Kind kind : Activity.OtherWork.Kind.values()) {
+            choices.add(
+                    choice(choices, Words.say("otherWork." + kind), Optional.empty(), new Act.DoOther(personId, kind)));
+        }
+        choices.add(new Choice('8', Words.say("ask.stop"), Optional.empty(), carry(new Act.Stop(personId, false))));
+        choices.add(new Choice('9', Words.say("ask.leaves"), Optional.empty(), carry(new Act.Stop(personId, true))));
+        String name = day.shop().expectPerson(personId).name();
+        return new Overlay.Choose(Words.say("ask.other_work", name), choices, 0);
+    }
+
+    Overlay crew() {
+        List<Choice> choices = new ArrayList<>();
+        for (Person person : day.shop().people()) {
+            Reply reply = day.isHere(person) ? new Reply.Ask(crewMember(person)) : new Reply.Ask(until(person));
+            choices.add(new Choice(KEYS.charAt(choices.size()), crewLabel(person), Optional.empty(), reply));
+        }
+        return new Overlay.Choose(Words.say("ask.crew"), choices, 0);
+    }
+
+    private String crewLabel(Person person) {
+        return day.isHere(person)
+                ? label(person, Optional.empty())
+                : Words.say("ask.person", person.name(), Words.say("ask.person_away"), "")
+                        .strip();
+    }
+
+    private Overlay crewMember(Person person) {
+        return new Overlay.Choose(
+                person.name(),
+                List.of(
+                        new Choice('1', Words.say("ask.stays_until"), Optional.empty(), new Reply.Ask(until(person))),
+                        new Choice(
+                                '2', Words.say("ask.other"), Optional.empty(), new Reply.Ask(otherWork(person.id()))),
+                        new Choice(
+                                '3',
+                                Words.say("ask.leaves"),
+                                Optional.empty(),
+                                carry(new Act.Stop(person.id(), true)))),
+                0);
+    }
+
+    private Overlay until(Person person) {
+        return new Overlay.TypeIn(
+                Words.say("ask.until", person.name()),
+                Typing.of(person.knockOff().toString()),
+                new Purpose.Until(person.id()));
+    }
+
+    Overlay whichHoist(String by) {
+        List<Choice> choices = new ArrayList<>();
+        for (Place hoist : day.shop().hoists()) {
+            choices.add(new Choice(
+                    KEYS.charAt(choices.size()), hoist.name(), Optional.empty(), new Reply.Ask(whoChecked(hoist, by))));
+        }
+        return new Overlay.Choose(Words.say("ask.which_hoist"), choices, 0);
+    }
+
+    private Overlay whoChecked(Place hoist, String by) {
+        List<Choice> choices = new ArrayList<>();
+        for (Person person : day.shop().people()) {
+            Act check = new Act.CheckHoist(new Act.OpenDay.Checked(hoist.id(), person.id(), Optional.empty()));
+            Optional<String> off =
+                    day.isHere(person) ? Optional.empty() : Optional.of(Words.say("person_not_here", person.name()));
+            choices.add(choice(choices, person.name(), off, check));
+        }
+        Overlay why = new Overlay.TypeIn(
+                Words.say("ask.why_locked_out", hoist.name()), Typing.EMPTY, new Purpose.LockOut(hoist.id()));
+        choices.add(new Choice('0', Words.say("ask.lock_out"), Optional.empty(), new Reply.Ask(why)));
+        return new Overlay.Choose(Words.say("ask.who_checked", hoist.name()), choices, 0);
+    }
+
+    Overlay whoseNext() {
+        List<Choice> choices = new ArrayList<>();
+        for (Person person : day.shop().people()) {
+            Screen next = new Screen.Next(person.id(), Optional.empty());
+            choices.add(new Choice(
+                    KEYS.charAt(choices.size()),
+                    label(person, Optional.empty()),
+                    Optional.empty(),
+                    new Reply.Show(next)));
+        }
+        return new Overlay.Choose(Words.say("ask.whose_next"), choices, 0);
+    }
+
+    private static Reply carry(Act act) {
+        return new Reply.Carry(act);
+    }
+
+    private static Choice choice(List<Choice> before, String label, Optional<String> off, Act act) {
+        return new Choice(KEYS.charAt(before.size()), label, off, carry(act));
+    }
+}

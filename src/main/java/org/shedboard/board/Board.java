@@ -1,0 +1,157 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.day.Day;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Posted;
+import org.shedboard.hours.Tally;
+
+/**
+ * The whole state of the full screen.
+ *
+ * @param zone the zone of the machine it runs on, for a shop that is yet to be set up
+ * @param seen the day as last read; empty before the first reading
+ * @param behind the screens that Escape leads back to, the nearest last
+ * @param saving how many acts are on their way to the database
+ * @param better a better plan than the posted one, while it is on offer
+ * @param draft a machine half taken in when the form was left
+ * @param lastKey when the last key was pressed
+ * @param pasting whether what comes was pasted, not typed
+ */
+public record Board(
+        ZoneId zone,
+        Optional<Seen> seen,
+        Screen screen,
+        List<Screen> behind,
+        Optional<Overlay> overlay,
+        Optional<Note> note,
+        int saving,
+        Optional<Better> better,
+        Optional<TakeInForm> draft,
+        Instant lastKey,
+        boolean pasting) {
+    /** The day as read, with its tally. */
+    public record Seen(Outlook outlook, Tally tally) {}
+
+    /**
+     * A better plan.
+     *
+     * @param gain points of cost it saves
+     */
+    public record Better(Posted plan, long gain) {}
+
+    public Board {
+        behind = List.copyOf(behind);
+    }
+
+    /** The board before anything is known. */
+    public static Board starting(ZoneId zone) {
+        return new Board(
+                zone,
+                Optional.empty(),
+                new Screen.Loading(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Instant.EPOCH,
+                false);
+    }
+
+    public Optional<Outlook> outlook() {
+        return seen.map(Seen::outlook);
+    }
+
+    public Outlook expectOutlook() {
+        return outlook().orElseThrow(() -> new IllegalStateException("the day has not been read yet"));
+    }
+
+    public Day expectDay() {
+        return expectOutlook().day();
+    }
+
+    /** Who is taken to act where nobody is named: whoever opened the day, else the first of the people. */
+    public String who() {
+        Day day = expectDay();
+        return day.opening()
+                .map(opening -> opening.by())
+                .orElseGet(() -> day.shop().people().get(0).id());
+    }
+
+    Board with(Screen next) {
+        return new Board(zone, seen, next, behind, overlay, note, saving, better, draft, lastKey, pasting);
+    }
+
+    Board withSeen(Seen next) {
+        return new Board(
+                zone, Optional.of(next), screen, behind, overlay, note, saving, better, draft, lastKey, pasting);
+    }
+
+    /** On to another screen, from which Escape leads back here. */
+    Board on(Screen next) {
+        List<Screen> back = new ArrayList<>(behind);
+        back.add(screen);
+        return new Board(zone, seen, next, back, Optional.empty(), note, saving, better, draft, lastKey, pasting);
+    }
+
+    /** Back to the screen before this one; to the bay board where there is none. */
+    Board back() {
+        if (behind.isEmpty()) {
+            return with(seen.isPresent() ? Screen.Places.START : screen).without();
+        }
+        Screen before = behind.get(behind.size() - 1);
+        List<Screen> rest = behind.subList(0, behind.size() - 1);
+        return new Board(zone, seen, before, rest, Optional.empty(), note, saving, better, draft, lastKey, pasting);
+    }
+
+    /** On to a screen that nothing leads back from. */
+    Board onlyOn(Screen next) {
+        return new Board(zone, seen, next, List.of(), Optional.empty(), note, saving, better, draft, lastKey, pasting);
+    }
+
+    Board asking(Overlay question) {
+        return new Board(
+                zone, seen, screen, behind, Optional.of(question), note, saving, better, draft, lastKey, pasting);
+    }
+
+    Board without() {
+        return new Board(zone, seen, screen, behind, Optional.empty(), note, saving, better, draft, lastKey, pasting);
+    }
+
+    Board noting(Note next) {
+        return new Board(
+                zone, seen, screen, behind, overlay, Optional.of(next), saving, better, draft, lastKey, pasting);
+    }
+
+    Board withoutNote() {
+        return new Board(
+                zone, seen, screen, behind, overlay, Optional.empty(), saving, better, draft, lastKey, pasting);
+    }
+
+    Board saving(int change) {
+        int count = Math.max(0, saving + change);
+        return new Board(zone, seen, screen, behind, overlay, note, count, better, draft, lastKey, pasting);
+    }
+
+    Board offering(Optional<Better> next) {
+        return new Board(zone, seen, screen, behind, overlay, note, saving, next, draft, lastKey, pasting);
+    }
+
+    Board keeping(Optional<TakeInForm> form) {
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, form, lastKey, pasting);
+    }
+
+    Board pressedAt(Instant at) {
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, draft, at, pasting);
+    }
+
+    Board pasting(boolean now) {
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, draft, lastKey, now);
+    }
+}

@@ -1,0 +1,207 @@
+package org.shedboard.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.day.NextTask;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Riding;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** Performs what a key stands for. Only keys that are on come here. */
+final class Deeds {
+    private final Board board;
+
+    Deeds(Board board) {
+        this.board = board;
+    }
+
+    Turn perform(Deed deed) {
+        if (board.screen() instanceof Screen.Opening opening && deed != Deed.BACK) {
+            return new OpenKeys(board, opening.form()).perform(deed);
+        }
+        if (board.screen() instanceof Screen.Next next && deed != Deed.BACK) {
+            return onNext(next, deed);
+        }
+        return switch (deed) {
+            case UP -> Turn.to(moved(-1));
+            case DOWN -> Turn.to(moved(1));
+            case BACK -> Turn.to(board.back());
+            case QUIT -> Turn.to(board, new Effect.Quit());
+            case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
+            case OWN_SHOP -> Turn.to(board.onlyOn(new Screen.Setup(SetupForm.USUAL)));
+            case DEMONSTRATION -> Turn.to(board.onlyOn(new Screen.Loading()), new Effect.OpenDemonstration());
+            case TAKE_IN -> Turn.to(board.on(new Screen.TakeIn(board.draft().orElse(TakeInForm.EMPTY))));
+            case OPEN_DAY -> Turn.to(board.on(new Screen.Opening(OpenForm.of(board.expectDay()))));
+            case TALLY -> Turn.to(board.on(new Screen.Hours(0)));
+            case NEXT -> Turn.to(board.asking(asks().whoseNext()));
+            case CREW -> Turn.to(board.asking(asks().crew()));
+            case CHECK_HOIST -> checkHoist();
+            case CLOSE_DAY -> closeDay();
+            case POST_OFFER -> carry(new Act.Post(board.better().orElseThrow().plan()));
+            default -> onVisit(deed, Subject.of(board).orElseThrow());
+        };
+    }
+
+    private Turn onVisit(Deed deed, Subject subject) {
+        Visit visit = subject.visit();
+        return switch (deed) {
+            case SHEET -> Turn.to(board.on(new Screen.Sheet(visit.id(), firstOpen(visit), 0)));
+            case START ->
+                Turn.to(board.asking(asks().whoStarts(subject, subject.toStart().orElseThrow())));
+            case FINISH -> finish(visit, subject.running().orElseThrow());
+            case PAUSE ->
+                carry(new Act.Pause(visit.id(), subject.running().orElseThrow().id()));
+            case HAND_OVER ->
+                Turn.to(board.asking(
+                        asks().whoTakesOver(visit, subject.running().orElseThrow())));
+            case HOLD -> Turn.to(board.asking(asks().whyHeld(visit)));
+            case RELEASE -> carry(new Act.Release(visit.id()));
+            case PROMISE -> Turn.to(board.asking(asks().whatTime(visit)));
+            case ADD_WORK -> Turn.to(board.asking(asks().whichWork(visit)));
+            case ARRIVE -> Turn.to(board.asking(asks().howMuddy(visit)));
+            case CALL_OFF -> Turn.to(board.asking(asks().callOff(visit)));
+            case COLLECT ->
+                Riding.isStopped(board.expectDay(), visit)
+                        ? Turn.to(board.asking(asks().toldNotToRide(visit)))
+                        : carry(new Act.Collect(visit.id(), false));
+            default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
+        };
+    }
+
+    private static int firstOpen(Visit visit) {
+        List<Task> tasks = visit.tasks();
+        for (int i = 0; i < tasks.size(); i++) {
+            if (!tasks.get(i).isDone()) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private Turn finish(Visit visit, Task task) {
+        return carry(new Act.Finish(task.progress().person().orElseThrow(), visit.id(), task.id(), Optional.empty()));
+    }
+
+    private Turn onNext(Screen.Next screen, Deed deed) {
+        Outlook outlook = board.expectOutlook();
+        Person person = outlook.day().shop().expectPerson(screen.personId());
+        return switch (deed) {
+            case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
+            case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
+            case POINT_BACK ->
+                NextPoint.before(board, screen)
+                        .map(point -> Turn.to(board.with(screen.again(point))))
+                        .orElse(Turn.to(board.noting(Note.refused(Words.say("off.no_point_before")))));
+            case MARK_GOOD -> tick(screen, Mark.GOOD);
+            case MARK_WATCH -> tick(screen, Mark.WATCH);
+            case MARK_FIX -> tick(screen, Mark.FIX);
+            case MARK_NOT_REACHED -> tick(screen, Mark.NOT_REACHED);
+            default -> onNextTask(deed, NextTask.of(outlook, person).orElseThrow());
+        };
+    }
+
+    private Turn onNextTask(Deed deed, NextTask next) {
+        return switch (deed) {
+            case START ->
+                carry(new Act.Start(
+                        next.person().id(), next.visit().id(), next.task().id(), next.placeId()));
+            case FINISH -> finish(next.visit(), next.task());
+            case IN_THE_WAY -> Turn.to(board.asking(asks().whyHeld(next.visit())));
+            default -> throw new IllegalStateException(deed + " is no key of this screen");
+        };
+    }
+
+    /** The finding is recorded at once; a value to read off is asked for after it. */
+    private Turn tick(Screen.Next screen, Mark mark) {
+        NextPoint now = NextPoint.of(board, screen).orElseThrow();
+        Act.Tick tick = new Act.Tick(
+                screen.personId(), now.task().visit().id(), now.point().id(), mark, OptionalDouble.empty(), "");
+        Turn turn = carry(tick);
+        if (mark == Mark.NOT_REACHED || now.point().measure().isEmpty()) {
+            return turn;
+        }
+        var measure = now.point().measure().get();
+        String title = Words.say("ask.measured", now.point().name(), measure.unit(), measure.low(), measure.high());
+        Overlay ask = new Overlay.TypeIn(title, Typing.EMPTY, new Overlay.Purpose.Measured(tick));
+        return new Turn(turn.board().asking(ask), turn.effects());
+    }
+
+    private Turn checkHoist() {
+        return board.expectDay().shop().hoists().isEmpty()
+                ? Turn.to(board.noting(Note.refused(Words.say("off.no_hoist"))))
+                : Turn.to(board.asking(asks().whichHoist(board.who())));
+    }
+
+    private Turn closeDay() {
+        Day day = board.expectDay();
+        List<Overlay.Choice> choices = day.entries().stream()
+                .filter(ClockEntry::isOpen)
+                .map(entry -> day.shop().expectPerson(entry.personId()))
+                .distinct()
+                .map(Deeds::clockOff)
+                .toList();
+        return choices.isEmpty()
+                ? carry(new Act.CloseDay(board.who()))
+                : Turn.to(board.asking(new Overlay.Choose(Words.say("ask.still_on"), numbered(choices), 0)));
+    }
+
+    private static Overlay.Choice clockOff(Person person) {
+        return new Overlay.Choice(
+                '1',
+                Words.say("ask.clock_off", person.name()),
+                Optional.empty(),
+                new Overlay.Reply.Carry(new Act.Stop(person.id(), true)));
+    }
+
+    private static List<Overlay.Choice> numbered(List<Overlay.Choice> choices) {
+        List<Overlay.Choice> all = new ArrayList<>();
+        for (Overlay.Choice choice : choices) {
+            all.add(new Overlay.Choice((char) ('1' + all.size()), choice.label(), choice.off(), choice.reply()));
+        }
+        return all;
+    }
+
+    private Board moved(int by) {
+        if (board.screen() instanceof Screen.Places places) {
+            return movedOnPlaces(places, by);
+        }
+        if (board.screen() instanceof Screen.Sheet sheet) {
+            int last = board.expectDay().expectVisit(sheet.visitId()).tasks().size() - 1;
+            int task = Math.max(0, Math.min(last, sheet.task() + by));
+            return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
+        }
+        if (board.screen() instanceof Screen.Hours hours) {
+            return board.with(new Screen.Hours(Math.max(0, hours.scroll() + by)));
+        }
+        return board;
+    }
+
+    private Board movedOnPlaces(Screen.Places places, int by) {
+        List<Visit> listed = Yard.of(board.expectOutlook());
+        if (listed.isEmpty()) {
+            return board;
+        }
+        int index = Subject.selected(board.expectOutlook(), places)
+                .map(listed::indexOf)
+                .orElse(0);
+        int next = Math.max(0, Math.min(listed.size() - 1, index + by));
+        return board.with(places.select(listed.get(next).id()));
+    }
+
+    private Turn carry(Act act) {
+        return Turn.to(board.saving(1), new Effect.CarryOut(act));
+    }
+
+    private Asks asks() {
+        return new Asks(board.expectOutlook());
+    }
+}

@@ -1,0 +1,134 @@
+package org.shedboard.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.day.Day;
+import org.shedboard.day.NextTask;
+import org.shedboard.day.Outlook;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.VisitState;
+
+/** Which keys do what on each screen. The foot of the screen, the help and the update all read this list. */
+public final class Keys {
+    private Keys() {}
+
+    /** The keys of the screen now shown, the most used first. */
+    public static List<Binding> of(Board board) {
+        Screen screen = board.screen();
+        if (screen instanceof Screen.Places) {
+            return places(board);
+        }
+        if (screen instanceof Screen.Sheet) {
+            return sheet(board);
+        }
+        if (screen instanceof Screen.Next next) {
+            return next(board, next);
+        }
+        if (screen instanceof Screen.Hours) {
+            return hours(board);
+        }
+        if (screen instanceof Screen.FirstRun) {
+            return List.of(
+                    Binding.on('1', Deed.OWN_SHOP), Binding.on('2', Deed.DEMONSTRATION), Binding.on('q', Deed.QUIT));
+        }
+        if (screen instanceof Screen.Opening) {
+            return List.of(
+                    Binding.on(Key.UP, Deed.UP),
+                    Binding.on(Key.DOWN, Deed.DOWN),
+                    Binding.on(' ', Deed.TOGGLE),
+                    Binding.on('u', Deed.SET_UNTIL),
+                    Binding.on(Key.ENTER, Deed.CONFIRM),
+                    Binding.on(Key.ESCAPE, Deed.BACK));
+        }
+        return List.of(Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static List<Binding> places(Board board) {
+        List<Binding> keys = new ArrayList<>();
+        Optional<Subject> subject = Subject.of(board);
+        Day day = board.expectDay();
+        keys.add(Binding.on('t', Deed.TAKE_IN));
+        if (!day.isOpened()) {
+            keys.add(Binding.on('o', Deed.OPEN_DAY));
+        }
+        keys.add(Binding.when(subject.isPresent(), Key.ENTER, Deed.SHEET, "off.nothing_selected"));
+        keys.add(Binding.on('n', Deed.NEXT));
+        if (board.better().isPresent()) {
+            keys.add(Binding.on('b', Deed.POST_OFFER));
+        }
+        keys.addAll(visitKeys(subject));
+        keys.add(Binding.when(day.isOpened(), 'w', Deed.CREW, "off.day_not_open"));
+        keys.add(Binding.when(day.isOpened(), 'k', Deed.CHECK_HOIST, "off.day_not_open"));
+        keys.add(Binding.on('l', Deed.TALLY));
+        keys.add(Binding.on(Key.UP, Deed.UP));
+        keys.add(Binding.on(Key.DOWN, Deed.DOWN));
+        keys.add(Binding.on('?', Deed.HELP));
+        keys.add(Binding.on('q', Deed.QUIT));
+        return keys;
+    }
+
+    private static List<Binding> sheet(Board board) {
+        List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
+        keys.add(Binding.on(Key.UP, Deed.UP));
+        keys.add(Binding.on(Key.DOWN, Deed.DOWN));
+        keys.add(Binding.on('?', Deed.HELP));
+        keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
+        return keys;
+    }
+
+    private static List<Binding> visitKeys(Optional<Subject> subject) {
+        boolean any = subject.isPresent();
+        VisitState state = subject.map(each -> each.visit().state()).orElse(VisitState.GONE);
+        boolean inWork = state == VisitState.IN_YARD || state == VisitState.IN_HAND;
+        boolean running = subject.flatMap(Subject::running).isPresent();
+        String why = any ? "off.wrong_state" : "off.nothing_selected";
+        return List.of(
+                Binding.when(inWork && subject.flatMap(Subject::toStart).isPresent(), 's', Deed.START, why),
+                Binding.when(running, 'f', Deed.FINISH, any ? "off.nobody_on_it" : why),
+                Binding.when(state.isOpen(), 'p', Deed.PROMISE, why),
+                Binding.when(running, 'u', Deed.PAUSE, any ? "off.nobody_on_it" : why),
+                Binding.when(running, 'g', Deed.HAND_OVER, any ? "off.nobody_on_it" : why),
+                Binding.when(inWork, 'h', Deed.HOLD, why),
+                Binding.when(state == VisitState.HELD, 'r', Deed.RELEASE, any ? "off.not_held" : why),
+                Binding.when(state.isOpen(), 'a', Deed.ADD_WORK, why),
+                Binding.when(state == VisitState.BOOKED, 'i', Deed.ARRIVE, any ? "off.not_booked" : why),
+                Binding.when(state == VisitState.BOOKED, 'x', Deed.CALL_OFF, any ? "off.not_booked" : why),
+                Binding.when(state == VisitState.DONE, 'c', Deed.COLLECT, any ? "off.not_done" : why));
+    }
+
+    /** All on the number pad, with the digits as they lie on it. */
+    private static List<Binding> next(Board board, Screen.Next screen) {
+        Outlook outlook = board.expectOutlook();
+        Optional<NextTask> next = NextTask.of(outlook, outlook.day().shop().expectPerson(screen.personId()));
+        Optional<Task> task = next.map(NextTask::task);
+        boolean running = next.filter(NextTask::isRunning).isPresent();
+        boolean pointOpen = NextPoint.of(board, screen).isPresent();
+        String noPoint = running ? "off.no_point_open" : "off.start_first";
+        return List.of(
+                Binding.when(
+                        task.isPresent() && !running, '5', Deed.START, running ? "off.already_on_it" : "off.no_task"),
+                Binding.when(running, '6', Deed.FINISH, "off.start_first"),
+                Binding.when(pointOpen, '1', Deed.MARK_GOOD, noPoint),
+                Binding.when(pointOpen, '2', Deed.MARK_WATCH, noPoint),
+                Binding.when(pointOpen, '3', Deed.MARK_FIX, noPoint),
+                Binding.when(pointOpen, '4', Deed.MARK_NOT_REACHED, noPoint),
+                Binding.when(running, '7', Deed.POINT_BACK, "off.start_first"),
+                Binding.when(task.isPresent(), '8', Deed.IN_THE_WAY, "off.no_task"),
+                Binding.on('9', Deed.OTHER_WORK),
+                Binding.on('.', Deed.OTHER_PERSON),
+                Binding.on('0', Deed.BACK),
+                Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static List<Binding> hours(Board board) {
+        Day day = board.expectDay();
+        String why = day.isClosed() ? "off.day_closed" : "off.day_not_open";
+        return List.of(
+                Binding.when(day.isOpened() && !day.isClosed(), 'c', Deed.CLOSE_DAY, why),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+}

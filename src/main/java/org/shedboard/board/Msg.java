@@ -1,0 +1,49 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Posted;
+import org.shedboard.day.Quote;
+import org.shedboard.day.Refusal;
+import org.shedboard.hours.Tally;
+
+/** Something that happened, told to the board. */
+public sealed interface Msg {
+    /**
+     * A key was pressed.
+     *
+     * @param at when, on a clock that only goes forward
+     */
+    record Pressed(Key key, Instant at) implements Msg {}
+
+    /** The day was read, after a change or because a minute went by. */
+    record Seen(Outlook outlook, Tally tally) implements Msg {}
+
+    /**
+     * An act was carried out and is saved.
+     *
+     * @param subject the visit it was about
+     */
+    record Saved(Act act, Optional<String> subject) implements Msg {}
+
+    /** An act cannot be; nothing was changed. */
+    record NotDone(Act act, Refusal refusal) implements Msg {}
+
+    /**
+     * A quote that was asked for.
+     *
+     * @param round which asking it answers
+     */
+    record Quoted(Quote.Answer answer, int round) implements Msg {}
+
+    /** A better plan was found in the background. */
+    record BetterFound(Posted plan, long gain) implements Msg {}
+
+    /** Something of the program or the machine went wrong; a sentence to show. */
+    record WentWrong(String sentence) implements Msg {}
+
+    /** There is no shop here yet. */
+    record NoShop() implements Msg {}
+}

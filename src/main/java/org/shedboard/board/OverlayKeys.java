@@ -1,0 +1,154 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shedboard.board.Overlay.Choice;
+import org.shedboard.board.Overlay.Choose;
+import org.shedboard.board.Overlay.Purpose;
+import org.shedboard.board.Overlay.Reply;
+import org.shedboard.board.Overlay.TypeIn;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** What keys do while a question stands over the screen. */
+final class OverlayKeys {
+    private final Board board;
+
+    OverlayKeys(Board board) {
+        this.board = board;
+    }
+
+    Turn press(Key key) {
+        if (key.kind() == Key.Kind.ESCAPE) {
+            return Turn.to(board.without().withoutNote());
+        }
+        Overlay overlay = board.overlay().orElseThrow();
+        if (overlay instanceof Choose choose) {
+            return choose(choose, key);
+        }
+        return type((TypeIn) overlay, key);
+    }
+
+    private Turn choose(Choose choose, Key key) {
+        return switch (key.kind()) {
+            case UP, BACK_TAB -> Turn.to(board.asking(choose.select(choose.selected() - 1)));
+            case DOWN, TAB -> Turn.to(board.asking(choose.select(choose.selected() + 1)));
+            case ENTER -> answer(choose.choices().get(choose.selected()));
+            case CHARACTER ->
+                choose.choices().stream()
+                        .filter(choice -> choice.key() == Character.toLowerCase(key.character()))
+                        .findFirst()
+                        .map(this::answer)
+                        .orElse(Turn.to(board));
+            default -> Turn.to(board);
+        };
+    }
+
+    private Turn answer(Choice choice) {
+        if (choice.off().isPresent()) {
+            return Turn.to(board.noting(Note.refused(choice.off().get())));
+        }
+        Board answered = board.without().withoutNote();
+        if (choice.reply() instanceof Reply.Ask ask) {
+            return Turn.to(answered.asking(ask.next()));
+        }
+        if (choice.reply() instanceof Reply.Show show) {
+            boolean same = show.screen().getClass() == board.screen().getClass();
+            return Turn.to(same ? answered.with(show.screen()) : answered.on(show.screen()));
+        }
+        Act act = ((Reply.Carry) choice.reply()).act();
+        return Turn.to(answered.saving(1), new Effect.CarryOut(act));
+    }
+
+    private Turn type(TypeIn in, Key key) {
+        if (key.kind() != Key.Kind.ENTER) {
+            return Turn.to(board.asking(in.with(in.typing().with(key))));
+        }
+        Purpose purpose = in.purpose();
+        String text = in.typing().text().strip();
+        if (purpose instanceof Purpose.HoldNote hold) {
+            return carry(new Act.HoldVisit(hold.visitId(), hold.reason(), text, Optional.empty()));
+        }
+        if (purpose instanceof Purpose.LockOut lock) {
+            return text.isEmpty()
+                    ? refuse(Words.say("ask.reason_missing"))
+                    : carry(new Act.CheckHoist(
+                            new Act.OpenDay.Checked(lock.placeId(), board.who(), Optional.of(text))));
+        }
+        if (purpose instanceof Purpose.Measured measured) {
+            return measured(measured.tick(), text);
+        }
+        if (purpose instanceof Purpose.PromiseWhy why) {
+            return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : whoseWish(why, text);
+        }
+        if (purpose instanceof Purpose.OpenLockOut lock) {
+            return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : openLockOut(lock, text);
+        }
+        return time(purpose, text);
+    }
+
+    private Turn time(Purpose purpose, String text) {
+        Day day = board.expectDay();
+        Optional<Instant> at = Times.parse(text, board.expectOutlook().at(), day.zone());
+        if (at.isEmpty()) {
+            return refuse(Words.say("form.time_unread", text));
+        }
+        if (purpose instanceof Purpose.Until until) {
+            return carry(new Act.BeHere(until.personId(), at.get()));
+        }
+        if (purpose instanceof Purpose.OpenUntil until) {
+            return openUntil(until, at.get());
+        }
+        Purpose.PromiseTime promise = (Purpose.PromiseTime) purpose;
+        Visit visit = day.expectVisit(promise.visitId());
+        if (visit.promise().isEmpty()) {
+            String to = day.ownerOf(visit).name();
+            return carry(new Act.SayPromise(visit.id(), at.get(), board.who(), to, "", false));
+        }
+        return Turn.to(board.withoutNote()
+                .asking(new TypeIn(
+                        Words.say("ask.why_changed"), Typing.EMPTY, new Purpose.PromiseWhy(visit.id(), at.get()))));
+    }
+
+    private Turn whoseWish(Purpose.PromiseWhy why, String text) {
+        Visit visit = board.expectDay().expectVisit(why.visitId());
+        Overlay ask = new Asks(board.expectOutlook()).whoseWish(visit, why.at(), text, board.who());
+        return Turn.to(board.withoutNote().asking(ask));
+    }
+
+    /** Nothing typed leaves the finding as it was recorded, without a value. */
+    private Turn measured(Act.Tick tick, String text) {
+        if (text.isEmpty()) {
+            return Turn.to(board.without());
+        }
+        if (!text.matches("\\d{1,5}([.,]\\d{1,3})?")) {
+            return refuse(Words.say("form.number_unread", text));
+        }
+        OptionalDouble value = OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+        return carry(new Act.Tick(tick.personId(), tick.visitId(), tick.pointId(), tick.mark(), value, tick.note()));
+    }
+
+    private Turn openUntil(Purpose.OpenUntil until, Instant at) {
+        OpenForm form = ((Screen.Opening) board.screen()).form().on(until.row());
+        OpenForm.Who who = form.person();
+        OpenForm next = form.with(new OpenForm.Who(who.personId(), true, who.from(), at));
+        return Turn.to(board.without().withoutNote().with(new Screen.Opening(next)));
+    }
+
+    private Turn openLockOut(Purpose.OpenLockOut lock, String why) {
+        OpenForm form = ((Screen.Opening) board.screen()).form().on(lock.row());
+        OpenForm next = form.with(new OpenForm.Hoist(form.hoist().placeId(), Optional.empty(), Optional.of(why)));
+        return Turn.to(board.without().withoutNote().with(new Screen.Opening(next)));
+    }
+
+    private Turn carry(Act act) {
+        return Turn.to(board.without().withoutNote().saving(1), new Effect.CarryOut(act));
+    }
+
+    private Turn refuse(String sentence) {
+        return Turn.to(board.noting(Note.refused(sentence)));
+    }
+}

@@ -1,0 +1,69 @@
+package org.shedboard.board;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Which screen is shown, and what is selected or typed on it. */
+public sealed interface Screen {
+    /** The day is being read. */
+    record Loading() implements Screen {}
+
+    /** No shop yet: one's own, or the demonstration. */
+    record FirstRun() implements Screen {}
+
+    /** One's own shop being set up. */
+    record Setup(SetupForm form) implements Screen {}
+
+    /** The day being opened. */
+    record Opening(OpenForm form) implements Screen {}
+
+    /**
+     * The bay board.
+     *
+     * @param selected id of the visit the keys are about
+     * @param tagTyped the digits of a tag typed so far
+     */
+    record Places(Optional<String> selected, String tagTyped) implements Screen {
+        public static final Places START = new Places(Optional.empty(), "");
+
+        Places select(String visitId) {
+            return new Places(Optional.of(visitId), "");
+        }
+    }
+
+    /**
+     * Everything of one visit.
+     *
+     * @param task which of its tasks the keys are about, counted through all stays
+     * @param scroll lines the page is moved up beyond what shows that task
+     */
+    record Sheet(String visitId, int task, int scroll) implements Screen {}
+
+    /**
+     * One person's next machine.
+     *
+     * @param pointBack id of a point that is looked at again
+     */
+    record Next(String personId, Optional<String> pointBack) implements Screen {
+        Next again(String pointId) {
+            return new Next(personId, Optional.of(pointId));
+        }
+
+        Next onward() {
+            return new Next(personId, Optional.empty());
+        }
+    }
+
+    /** The hours of the day. */
+    record Hours(int scroll) implements Screen {}
+
+    /** A machine being taken in. */
+    record TakeIn(TakeInForm form) implements Screen {}
+
+    /** The keys of a screen, with what they do. */
+    record Help(List<Binding> bindings, int scroll) implements Screen {
+        public Help {
+            bindings = List.copyOf(bindings);
+        }
+    }
+}

@@ -1,0 +1,217 @@
+package org.shedboard.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.shedboard.board.TakeInForm.Field;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.Work;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mud;
+import org.shedboard.words.Words;
+
+/**
+ * What keys do on the take-in form.
+ *
+ * <p>The usual way through is find, Enter, the key of the work, Enter, the mud grade, Enter: the grade leads straight to the
+ * promise, which is filled in from the quote, and Enter there takes the machine in. All other fields are below it.
+ */
+final class TakeInKeys {
+    private final Board board;
+    private final TakeInForm form;
+    private final TakeInReading reading;
+
+    TakeInKeys(Board board, TakeInForm form) {
+        this.board = board;
+        this.form = form;
+        this.reading = TakeInReading.of(board, form);
+    }
+
+    Turn press(Key key) {
+        if (key.kind() == Key.Kind.ESCAPE) {
+            boolean untouched = form.texts().isEmpty() && form.workIds().isEmpty();
+            return Turn.to(board.keeping(untouched ? Optional.empty() : Optional.of(form))
+                    .back());
+        }
+        if (key.isControl('s')) {
+            return save();
+        }
+        return switch (key.kind()) {
+            case TAB -> show(form.onward());
+            case BACK_TAB -> show(form.backward());
+            case UP ->
+                form.field() == Field.FIND ? show(form.pick(Math.max(0, form.picked() - 1))) : show(form.backward());
+            case DOWN -> form.field() == Field.FIND ? show(form.pick(form.picked() + 1)) : show(form.onward());
+            case ENTER -> enter();
+            default -> type(key);
+        };
+    }
+
+    private Turn enter() {
+        return switch (form.field()) {
+            case FIND -> found();
+            case WORK -> enterWork();
+            case MUD -> form.mud().isEmpty() ? refuse("form.which_mud") : show(form.onward());
+            case PROMISE, NOTE -> save();
+            default -> show(form.onward());
+        };
+    }
+
+    /** Enter takes a key that is typed in full although it might become a longer one; otherwise it leads on. */
+    private Turn enterWork() {
+        Optional<Work> typed = reading.works().stream()
+                .filter(work -> work.key().equals(form.text(Field.WORK)))
+                .findFirst();
+        if (typed.isPresent()) {
+            return quoted(form.toggle(typed.get().id()).withText(Field.WORK, Typing.EMPTY));
+        }
+        return form.workIds().isEmpty() ? refuse("form.which_work") : show(form.onward());
+    }
+
+    private Turn found() {
+        List<Machine> matches = reading.matches();
+        if (form.picked() < matches.size()) {
+            Machine machine = matches.get(form.picked());
+            return Found.visitOf(board.expectDay(), machine)
+                    .map(visit -> refuse("form.already_here"))
+                    .orElseGet(() ->
+                            show(form.withMachine(Optional.of(machine.id())).at(Field.WORK)));
+        }
+        TakeInForm fresh = form.withMachine(Optional.empty()).at(Field.OWNER);
+        return show(fresh.typing(Field.OWNER).isBlank() ? fresh.withText(Field.OWNER, form.typing(Field.FIND)) : fresh);
+    }
+
+    private Turn type(Key key) {
+        return switch (form.field()) {
+            case FIND ->
+                show(form.withText(Field.FIND, form.typing(Field.FIND).with(key))
+                        .pick(0));
+            case CLASS -> chooseClass(key);
+            case WORK -> chooseWork(key);
+            case MUD -> chooseMud(key);
+            case DEPTH -> chooseDepth(key);
+            case CONDITION -> chooseCondition(key);
+            case EXPECTED -> quoted(typed(key));
+            default -> show(typed(key));
+        };
+    }
+
+    private TakeInForm typed(Key key) {
+        return form.withText(form.field(), form.typing(form.field()).with(key));
+    }
+
+    private Turn chooseClass(Key key) {
+        List<MachineClass> classes = board.expectDay().books().catalogue().classes();
+        int index = key.isCharacter() ? key.character() - '1' : -1;
+        return index < 0 || index >= classes.size()
+                ? Turn.to(board)
+                : show(form.withClass(classes.get(index).id()).onward());
+    }
+
+    /** Keys of one or two letters: a letter that can still become a longer key waits for the next one. */
+    private Turn chooseWork(Key key) {
+        if (key.kind() == Key.Kind.BACKSPACE) {
+            List<String> fewer = new ArrayList<>(form.workIds());
+            if (form.typing(Field.WORK).isBlank() && !fewer.isEmpty()) {
+                fewer.remove(fewer.size() - 1);
+            }
+            return quoted(form.withText(Field.WORK, Typing.EMPTY).withWorks(fewer));
+        }
+        if (!key.isCharacter() || key.is(' ')) {
+            return Turn.to(board);
+        }
+        String typed = (form.text(Field.WORK) + key.character()).toLowerCase(Locale.ROOT);
+        List<Work> begin = reading.works().stream()
+                .filter(work -> work.key().startsWith(typed))
+                .toList();
+        Optional<Work> exact =
+                begin.stream().filter(work -> work.key().equals(typed)).findFirst();
+        if (begin.isEmpty()) {
+            return show(form.withText(Field.WORK, Typing.EMPTY));
+        }
+        if (exact.isPresent() && begin.size() == 1) {
+            return quoted(form.toggle(exact.get().id()).withText(Field.WORK, Typing.EMPTY));
+        }
+        return show(form.withText(Field.WORK, Typing.of(typed)));
+    }
+
+    private Turn chooseMud(Key key) {
+        int grade = key.isCharacter() ? key.character() - '0' : -1;
+        return grade < 0 || grade >= Mud.values().length
+                ? Turn.to(board)
+                : quoted(form.withMud(Mud.of(grade)).at(Field.PROMISE));
+    }
+
+    private Turn chooseDepth(Key key) {
+        int index = key.isCharacter() ? key.character() - '1' : -1;
+        if (key.kind() == Key.Kind.BACKSPACE) {
+            return quoted(form.withDepth(Optional.empty()));
+        }
+        return index < 0 || index >= Depth.values().length
+                ? Turn.to(board)
+                : quoted(form.withDepth(Optional.of(Depth.values()[index])));
+    }
+
+    private Turn chooseCondition(Key key) {
+        Condition is = form.condition();
+        Optional<Condition> next = switch (key.isCharacter() ? key.character() : ' ') {
+            case '1' -> Optional.of(new Condition(!is.runs(), is.rolls(), is.steers(), is.stops()));
+            case '2' -> Optional.of(new Condition(is.runs(), !is.rolls(), is.steers(), is.stops()));
+            case '3' -> Optional.of(new Condition(is.runs(), is.rolls(), !is.steers(), is.stops()));
+            case '4' -> Optional.of(new Condition(is.runs(), is.rolls(), is.steers(), !is.stops()));
+            default -> Optional.empty();
+        };
+        return next.map(condition -> quoted(form.withCondition(condition))).orElse(Turn.to(board));
+    }
+
+    /** Shows the form and asks what it takes, once enough is known. */
+    private Turn quoted(TakeInForm next) {
+        TakeInReading read = TakeInReading.of(board, next);
+        if (!read.isQuotable()) {
+            return show(next.answered(Optional.empty()));
+        }
+        TakeInForm asked = next.nextRound();
+        return show(asked).plus(new Effect.AskQuote(read.act(), asked.round()));
+    }
+
+    /** The quote has come: it fills in the promise while nothing is typed there, or what stands there is an earlier quote. */
+    static Board answered(Board board, TakeInForm form, Msg.Quoted quoted) {
+        if (quoted.round() != form.round()) {
+            return board;
+        }
+        TakeInReading before = TakeInReading.of(board, form);
+        boolean untouched = form.typing(Field.PROMISE).isBlank()
+                || before.offer()
+                        .map(offer -> Moments.typed(board.expectDay(), offer.promise()))
+                        .filter(form.text(Field.PROMISE)::equals)
+                        .isPresent();
+        TakeInForm next = form.answered(Optional.of(quoted.answer()));
+        Optional<String> suggested =
+                TakeInReading.of(board, next).offer().map(offer -> Moments.typed(board.expectDay(), offer.promise()));
+        if (untouched && suggested.isPresent()) {
+            next = next.withText(Field.PROMISE, Typing.of(suggested.get()));
+        }
+        return board.with(new Screen.TakeIn(next));
+    }
+
+    private Turn save() {
+        Optional<String> fault = reading.fault();
+        if (fault.isPresent()) {
+            return Turn.to(board.noting(Note.refused(fault.get())));
+        }
+        return Turn.to(board.saving(1), new Effect.CarryOut(reading.act()));
+    }
+
+    private Turn show(TakeInForm next) {
+        int last = TakeInReading.of(board, next).matches().size();
+        TakeInForm shown = next.field() == Field.FIND && next.picked() > last ? next.pick(last) : next;
+        return Turn.to(board.withoutNote().with(new Screen.TakeIn(shown)));
+    }
+
+    private Turn refuse(String name) {
+        return Turn.to(board.noting(Note.refused(Words.say(name))));
+    }
+}

@@ -1,0 +1,153 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.shedboard.board.TakeInForm.Field;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.day.Quote;
+import org.shedboard.estimate.Work;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Payer;
+import org.shedboard.words.Words;
+
+/**
+ * What a take-in form means: the act it stands for, what its lists show, and what in it cannot be read.
+ *
+ * @param who id of the person who promises
+ */
+public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
+    static TakeInReading of(Board board, TakeInForm form) {
+        return new TakeInReading(board.expectDay(), board.expectOutlook().at(), board.who(), form);
+    }
+
+    public List<Machine> matches() {
+        return Found.by(day, form.text(Field.FIND));
+    }
+
+    public Optional<Machine> machine() {
+        return form.machineId().flatMap(day.books()::findMachine);
+    }
+
+    public Optional<String> classId() {
+        return machine().map(Machine::classId).or(form::classId);
+    }
+
+    /** The owner's name: of the machine we know, or as typed. */
+    public String ownerName() {
+        return machine()
+                .map(machine -> day.books().expectOwner(machine.ownerId()).name())
+                .orElse(form.text(Field.OWNER));
+    }
+
+    public List<Work> works() {
+        return classId().map(day.books().catalogue()::worksFor).orElse(List.of());
+    }
+
+    /** Whether enough is known to say what it takes. */
+    boolean isQuotable() {
+        return classId().isPresent() && !form.workIds().isEmpty() && form.mud().isPresent();
+    }
+
+    /** The offer to promise by: of the two the earlier one. */
+    public Optional<Quote.Offer> offer() {
+        return form.answer()
+                .filter(Quote.Answer.Given.class::isInstance)
+                .map(Quote.Answer.Given.class::cast)
+                .flatMap(
+                        given -> earlier(given.quote().asPosted(), given.quote().repacked()));
+    }
+
+    /** The chance, in a hundred, of a time by that offer; empty before there is a quote. */
+    public OptionalInt chanceBy(Instant time) {
+        return offer().map(offer -> OptionalInt.of(offer.chanceBy(time))).orElse(OptionalInt.empty());
+    }
+
+    private static Optional<Quote.Offer> earlier(Optional<Quote.Offer> one, Optional<Quote.Offer> other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return one.or(() -> other);
+        }
+        return other.get().promise().isBefore(one.get().promise()) ? other : one;
+    }
+
+    /** The moment typed in a field of times; empty when nothing or nonsense is typed. */
+    public Optional<Instant> time(Field field) {
+        return Times.parse(form.text(field), now, day.zone());
+    }
+
+    /** The first thing typed that cannot be read, as a sentence. */
+    Optional<String> fault() {
+        if (classId().isEmpty()) {
+            return Optional.of(Words.say("form.which_machine"));
+        }
+        if (form.workIds().isEmpty()) {
+            return Optional.of(Words.say("form.which_work"));
+        }
+        if (form.mud().isEmpty()) {
+            return Optional.of(Words.say("form.which_mud"));
+        }
+        for (Field field : List.of(Field.PROMISE, Field.EXPECTED)) {
+            if (!form.typing(field).isBlank() && time(field).isEmpty()) {
+                return Optional.of(Words.say("form.time_unread", form.text(field)));
+            }
+        }
+        for (Field field : List.of(Field.METER, Field.TAG, Field.YEAR)) {
+            if (!form.typing(field).isBlank() && number(field).isEmpty()) {
+                return Optional.of(Words.say("form.number_unread", form.text(field)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private OptionalInt number(Field field) {
+        String text = form.text(field).strip();
+        return text.matches("\\d{1,7}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
+    }
+
+    /** The act this form stands for; what is not filled in has its usual meaning. */
+    Act.TakeIn act() {
+        List<Act.Wanted> wanted = new ArrayList<>();
+        form.workIds().forEach(id -> wanted.add(new Act.Wanted(id, Payer.OWNER)));
+        Optional<Act.TakeIn.Said> said = time(Field.PROMISE).map(at -> new Act.TakeIn.Said(at, who, told()));
+        return new Act.TakeIn(
+                whose(),
+                which(),
+                form.mud().orElse(Mud.CLEAN),
+                form.depth(),
+                form.condition(),
+                wanted,
+                number(Field.TAG),
+                number(Field.METER),
+                time(Field.EXPECTED),
+                form.text(Field.NOTE),
+                said);
+    }
+
+    private String told() {
+        return form.typing(Field.TOLD).isBlank() ? ownerName() : form.text(Field.TOLD);
+    }
+
+    private Act.TakeIn.Whose whose() {
+        Optional<String> known = day.books().owners().stream()
+                .filter(owner ->
+                        owner.name().equalsIgnoreCase(form.text(Field.OWNER).strip()))
+                .map(Owner::id)
+                .findFirst();
+        return new Act.TakeIn.Whose(
+                known, form.text(Field.OWNER).strip(), form.text(Field.PHONE).strip());
+    }
+
+    private Act.TakeIn.Which which() {
+        return new Act.TakeIn.Which(
+                form.machineId(),
+                form.classId().orElse(""),
+                form.text(Field.LABEL).strip(),
+                number(Field.YEAR),
+                "");
+    }
+}

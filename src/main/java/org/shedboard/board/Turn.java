@@ -1,0 +1,21 @@
+package org.shedboard.board;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a message makes of the board: the next board, and what the shell shall do. */
+public record Turn(Board board, List<Effect> effects) {
+    public Turn {
+        effects = List.copyOf(effects);
+    }
+
+    static Turn to(Board board, Effect... effects) {
+        return new Turn(board, List.of(effects));
+    }
+
+    Turn plus(Effect effect) {
+        List<Effect> all = new ArrayList<>(effects);
+        all.add(effect);
+        return new Turn(board, all);
+    }
+}

@@ -1,0 +1,160 @@
+package org.shedboard.board;
+
+import java.time.Duration;
+import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Names;
+import org.shedboard.words.Words;
+
+/** What a message makes of the board. */
+public final class Update {
+    /** On the screen for wet hands, a second press this soon after another is a bounce. */
+    private static final Duration BOUNCE = Duration.ofMillis(300);
+
+    private Update() {}
+
+    public static Turn of(Board board, Msg msg) {
+        if (msg instanceof Msg.Pressed pressed) {
+            return pressed(board, pressed);
+        }
+        if (msg instanceof Msg.Seen seen) {
+            return seen(board, seen);
+        }
+        if (msg instanceof Msg.Saved saved) {
+            return saved(board.saving(-1), saved);
+        }
+        if (msg instanceof Msg.NotDone not) {
+            String why = Words.say(not.refusal().name(), not.refusal().values());
+            return Turn.to(board.saving(-1).noting(Note.refused(why)));
+        }
+        if (msg instanceof Msg.Quoted quoted) {
+            return board.screen() instanceof Screen.TakeIn in
+                    ? Turn.to(TakeInKeys.answered(board, in.form(), quoted))
+                    : Turn.to(board);
+        }
+        if (msg instanceof Msg.BetterFound better) {
+            return Turn.to(board.offering(Optional.of(new Board.Better(better.plan(), better.gain()))));
+        }
+        if (msg instanceof Msg.WentWrong wrong) {
+            return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));
+        }
+        if (msg instanceof Msg.NoShop) {
+            return Turn.to(board.onlyOn(new Screen.FirstRun()));
+        }
+        throw new IllegalArgumentException("nothing is done about " + msg);
+    }
+
+    private static Turn pressed(Board board, Msg.Pressed pressed) {
+        Key key = pressed.key();
+        if (key.isControl('l')) {
+            return Turn.to(board, new Effect.Repaint());
+        }
+        if (key.isControl('c')) {
+            return Turn.to(board, new Effect.Quit());
+        }
+        if (key.kind() == Key.Kind.PASTE_START || key.kind() == Key.Kind.PASTE_END) {
+            return Turn.to(board.pasting(key.kind() == Key.Kind.PASTE_START));
+        }
+        if (board.pasting() && !(key.isCharacter() && takesText(board))) {
+            return Turn.to(board);
+        }
+        Duration since = Duration.between(board.lastKey(), pressed.at());
+        boolean wet = board.screen() instanceof Screen.Next && board.overlay().isEmpty();
+        if (wet && since.compareTo(BOUNCE) < 0 && !since.isNegative()) {
+            return Turn.to(board);
+        }
+        Board heard = board.pressedAt(pressed.at());
+        if (heard.overlay().isPresent()) {
+            return new OverlayKeys(heard).press(key);
+        }
+        if (heard.screen() instanceof Screen.TakeIn in) {
+            return new TakeInKeys(heard, in.form()).press(key);
+        }
+        if (heard.screen() instanceof Screen.Setup setup) {
+            return setup(heard, setup.form(), key);
+        }
+        return byBinding(heard, key);
+    }
+
+    /** Whether typed text goes into a field; pasted text is for fields alone, and only its characters. */
+    private static boolean takesText(Board board) {
+        return board.overlay()
+                .map(Overlay.TypeIn.class::isInstance)
+                .orElse(board.screen() instanceof Screen.TakeIn || board.screen() instanceof Screen.Setup);
+    }
+
+    private static Turn byBinding(Board board, Key key) {
+        if (board.screen() instanceof Screen.Places places && key.isCharacter() && Character.isDigit(key.character())) {
+            return Turn.to(TagTyping.typed(board, places, key.character()));
+        }
+        Optional<Binding> meant = Keys.of(board).stream()
+                .filter(binding -> binding.isMeantBy(key))
+                .findFirst();
+        if (meant.isEmpty()) {
+            return Turn.to(board);
+        }
+        Optional<String> off = meant.get().off();
+        return off.isPresent()
+                ? Turn.to(board.noting(Note.refused(off.get())))
+                : new Deeds(board.withoutNote()).perform(meant.get().deed());
+    }
+
+    private static Turn setup(Board board, SetupForm form, Key key) {
+        return switch (key.kind()) {
+            case ESCAPE -> Turn.to(board.onlyOn(new Screen.FirstRun()).withoutNote());
+            case UP, BACK_TAB -> Turn.to(board.with(new Screen.Setup(form.moved(-1))));
+            case DOWN, TAB -> Turn.to(board.with(new Screen.Setup(form.moved(1))));
+            case ENTER -> form.isAtEnd() ? makeShop(board, form) : Turn.to(board.with(new Screen.Setup(form.moved(1))));
+            default ->
+                Turn.to(board.withoutNote()
+                        .with(new Screen.Setup(
+                                form.with(form.typing(form.field()).with(key)))));
+        };
+    }
+
+    private static Turn makeShop(Board board, SetupForm form) {
+        Optional<String> fault = form.fault();
+        return fault.isPresent()
+                ? Turn.to(board.noting(Note.refused(fault.get())))
+                : Turn.to(
+                        board.onlyOn(new Screen.Loading()).withoutNote(), new Effect.MakeShop(form.shop(board.zone())));
+    }
+
+    /** The first reading leads to the board; an offer that is no longer true of the day is dropped. */
+    private static Turn seen(Board board, Msg.Seen seen) {
+        Board next = board.withSeen(new Board.Seen(seen.outlook(), seen.tally()));
+        if (board.screen() instanceof Screen.Loading) {
+            next = next.onlyOn(Screen.Places.START);
+        }
+        boolean samePlan = board.outlook()
+                .map(before -> before.day().posted().equals(seen.outlook().day().posted()))
+                .orElse(false);
+        return Turn.to(samePlan ? next : next.offering(Optional.empty()));
+    }
+
+    /** What was done is said in a sentence, and screens that are done with it close. */
+    private static Turn saved(Board board, Msg.Saved saved) {
+        Board next = board.noting(Note.done(sentence(board, saved)));
+        if (saved.act() instanceof Act.TakeIn && board.screen() instanceof Screen.TakeIn) {
+            Screen.Places places =
+                    saved.subject().map(Screen.Places.START::select).orElse(Screen.Places.START);
+            return Turn.to(next.keeping(Optional.empty()).onlyOn(places));
+        }
+        if (saved.act() instanceof Act.OpenDay && board.screen() instanceof Screen.Opening) {
+            return Turn.to(next.onlyOn(Screen.Places.START));
+        }
+        if (saved.act() instanceof Act.Tick && board.screen() instanceof Screen.Next screen) {
+            return Turn.to(next.with(screen.onward()));
+        }
+        return Turn.to(next);
+    }
+
+    private static String sentence(Board board, Msg.Saved saved) {
+        String name = "done." + saved.act().getClass().getSimpleName();
+        String visit = saved.subject()
+                .flatMap(id -> board.outlook().flatMap(outlook -> outlook.day().findVisit(id)))
+                .map(found -> Names.of(board.expectDay(), found))
+                .orElse("");
+        return Words.say(name, visit).strip();
+    }
+}

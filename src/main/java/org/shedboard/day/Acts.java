@@ -1,0 +1,82 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+
+/** Carries acts out: from a day and an act to the next day and what to save, or a refusal. */
+public final class Acts {
+    private Acts() {}
+
+    /** What comes of this act at this moment. The posted plan is not moved along yet: see {@link Planning#carryOut}. */
+    public static Outcome apply(Day day, Act act, Instant now) {
+        Draft draft = new Draft(day);
+        if (act instanceof Act.OpenDay open) {
+            return new OpeningActs(draft, now).open(open);
+        }
+        if (act instanceof Act.CloseDay close) {
+            return new OpeningActs(draft, now).close(close);
+        }
+        if (act instanceof Act.BeHere here) {
+            return new OpeningActs(draft, now).beHere(here);
+        }
+        if (act instanceof Act.CheckHoist check) {
+            return new OpeningActs(draft, now).checkHoist(check);
+        }
+        if (act instanceof Act.TakeIn in) {
+            return new DoorActs(draft, now).takeIn(in);
+        }
+        if (act instanceof Act.Arrive arrive) {
+            return new DoorActs(draft, now).arrive(arrive);
+        }
+        if (act instanceof Act.Collect collect) {
+            return new DoorActs(draft, now).collect(collect);
+        }
+        if (act instanceof Act.CallOff off) {
+            return new DoorActs(draft, now).callOff(off);
+        }
+        if (act instanceof Act.SayPromise promise) {
+            return new DoorActs(draft, now).sayPromise(promise);
+        }
+        if (act instanceof Act.Post post) {
+            return Planning.post(draft, post, now);
+        }
+        return onTheFloor(new FloorActs(draft, now), act);
+    }
+
+    private static Outcome onTheFloor(FloorActs floor, Act act) {
+        if (act instanceof Act.Start start) {
+            return floor.start(start);
+        }
+        if (act instanceof Act.Pause pause) {
+            return floor.pause(pause);
+        }
+        if (act instanceof Act.Finish finish) {
+            return floor.finish(finish);
+        }
+        if (act instanceof Act.HandOver over) {
+            return floor.handOver(over);
+        }
+        if (act instanceof Act.DoOther other) {
+            return floor.doOther(other);
+        }
+        if (act instanceof Act.Stop stop) {
+            return floor.stop(stop);
+        }
+        return onTheMachine(floor.machine(), act);
+    }
+
+    private static Outcome onTheMachine(MachineActs machine, Act act) {
+        if (act instanceof Act.Tick tick) {
+            return machine.tick(tick);
+        }
+        if (act instanceof Act.HoldVisit hold) {
+            return machine.hold(hold);
+        }
+        if (act instanceof Act.Release release) {
+            return machine.release(release);
+        }
+        if (act instanceof Act.AddWork add) {
+            return machine.addWork(add);
+        }
+        throw new IllegalArgumentException("no rule for " + act);
+    }
+}

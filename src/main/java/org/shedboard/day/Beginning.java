@@ -1,0 +1,87 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.PastVisit;
+
+/**
+ * What a shop starts with, carried out: its past visits are told as visits that are over, and its morning is replayed act by
+ * act, the way it would have happened at a terminal.
+ *
+ * @param day the day as it is when all acts of the morning are done; without a morning, the date that was asked for
+ * @param changes everything to save besides the shop and the catalogue
+ */
+public record Beginning(Day day, List<Change> changes) {
+    public Beginning {
+        changes = List.copyOf(changes);
+    }
+
+    /** The beginning of a shop on this date; the date of its morning where it has one. */
+    public static Beginning of(Catalogue catalogue, Setup setup, LocalDate date) {
+        return new Replay(catalogue, setup, date).run(setup);
+    }
+
+    private static final class Replay {
+        private final Map<String, String> visitIds = new HashMap<>();
+        private final List<Change> changes = new ArrayList<>();
+        private Day day;
+
+        Replay(Catalogue catalogue, Setup setup, LocalDate date) {
+            Books books = new Books(setup.shop(), catalogue, setup.owners(), setup.machines());
+            day = new Day(books, date, Optional.empty(), List.of(), List.of(), Optional.empty(), 1);
+            setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
+            setup.machines().forEach(machine -> changes.add(new Change.MachineSaved(machine)));
+        }
+
+        Beginning run(Setup setup) {
+            for (PastVisit past : setup.past()) {
+                Past told = Past.of(day, past);
+                day = day.withNextNumber(told.nextNumber());
+                changes.addAll(told.changes());
+            }
+            changes.add(new Change.NumberUsed(day.nextNumber()));
+            setup.morning().ifPresent(this::morning);
+            return new Beginning(day, changes);
+        }
+
+        private void morning(Morning morning) {
+            for (TimedAct timed : morning.acts()) {
+                turnTo(LocalDate.ofInstant(timed.at(), day.zone()));
+                carryOut(timed);
+            }
+            turnTo(morning.date());
+            Instant opens =
+                    morning.date().atTime(morning.opensAt()).atZone(day.zone()).toInstant();
+            if (day.isOpened()) {
+                Posted plan = Planning.firstPlan(day, opens);
+                day = day.with(plan);
+                changes.add(new Change.PlanPosted(plan));
+            }
+        }
+
+        private void turnTo(LocalDate date) {
+            if (!date.equals(day.date())) {
+                day = day.on(date);
+            }
+        }
+
+        private void carryOut(TimedAct timed) {
+            Outcome outcome = Acts.apply(day, Handle.resolved(timed.act(), visitIds), timed.at());
+            if (outcome instanceof Outcome.Refused refused) {
+                throw new IllegalArgumentException(
+                        "at %s %s cannot be carried out: %s".formatted(timed.at(), timed.act(), refused.refusal()));
+            }
+            Outcome.Done done = (Outcome.Done) outcome;
+            day = done.day();
+            changes.addAll(done.changes());
+            timed.handle()
+                    .ifPresent(handle -> visitIds.put(handle, done.subject().orElseThrow()));
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package org.shedboard.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Shop;
+
+/** What the shop knows beyond the day: itself, its catalogue, its owners and their machines. */
+public record Books(Shop shop, Catalogue catalogue, List<Owner> owners, List<Machine> machines) {
+    public Books {
+        owners = List.copyOf(owners);
+        machines = List.copyOf(machines);
+    }
+
+    public Optional<Owner> findOwner(String id) {
+        return owners.stream().filter(owner -> owner.id().equals(id)).findFirst();
+    }
+
+    public Optional<Machine> findMachine(String id) {
+        return machines.stream().filter(machine -> machine.id().equals(id)).findFirst();
+    }
+
+    public Machine expectMachine(String id) {
+        return findMachine(id).orElseThrow(() -> new IllegalArgumentException("no machine %s".formatted(id)));
+    }
+
+    public Owner expectOwner(String id) {
+        return findOwner(id).orElseThrow(() -> new IllegalArgumentException("no owner %s".formatted(id)));
+    }
+
+    Books with(Owner owner) {
+        return new Books(shop, catalogue, replaced(owners, owner, Owner::id), machines);
+    }
+
+    Books with(Machine machine) {
+        return new Books(shop, catalogue, owners, replaced(machines, machine, Machine::id));
+    }
+
+    /** The list with this value in the place of the one with the same id, or at the end. */
+    static <T> List<T> replaced(List<T> all, T value, Function<T, String> id) {
+        List<T> next = new ArrayList<>(all);
+        for (int i = 0; i < next.size(); i++) {
+            if (id.apply(next.get(i)).equals(id.apply(value))) {
+                next.set(i, value);
+                return next;
+            }
+        }
+        next.add(value);
+        return next;
+    }
+}

@@ -1,0 +1,24 @@
+package org.shedboard.day;
+
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Visit;
+
+/** One thing an act leaves to be saved: the new whole of a value, in the place of the one with its id. */
+public sealed interface Change {
+    record OwnerSaved(Owner owner) implements Change {}
+
+    record MachineSaved(Machine machine) implements Change {}
+
+    record VisitSaved(Visit visit) implements Change {}
+
+    record EntrySaved(ClockEntry entry) implements Change {}
+
+    record OpeningSaved(Opening opening) implements Change {}
+
+    record PlanPosted(Posted posted) implements Change {}
+
+    record NumberUsed(long next) implements Change {}
+}

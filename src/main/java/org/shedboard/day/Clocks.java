@@ -1,0 +1,19 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** How a moment is said in the shed: the time for today, with the weekday for any other day. */
+public final class Clocks {
+    private static final DateTimeFormatter TODAY = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+
+    private Clocks() {}
+
+    public static String sayTime(Day day, Instant at) {
+        boolean today = LocalDate.ofInstant(at, day.zone()).equals(day.date());
+        return (today ? TODAY : OTHER_DAY).format(at.atZone(day.zone()));
+    }
+}

@@ -1,0 +1,148 @@
+package org.shedboard.day;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.shedboard.estimate.Point;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Promise;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+
+/** Goes over the day for what needs the foreman now. */
+public final class Concerns {
+    /** Chances, in a hundred, below which a promise is in danger, and at risk. */
+    private static final int IN_DANGER = 50;
+
+    private static final int AT_RISK = 80;
+
+    private final Outlook outlook;
+    private final Day day;
+    private final List<Concern> found = new ArrayList<>();
+
+    private Concerns(Outlook outlook) {
+        this.outlook = outlook;
+        this.day = outlook.day();
+    }
+
+    /** What needs the foreman, the most urgent first. */
+    public static List<Concern> of(Outlook outlook) {
+        Concerns concerns = new Concerns(outlook);
+        outlook.day().visits().forEach(concerns::lookAt);
+        concerns.lookAtHoists();
+        return concerns.found.stream()
+                .sorted(Comparator.comparing(Concern::kind))
+                .toList();
+    }
+
+    private void lookAt(Visit visit) {
+        if (visit.state().isHere() && Riding.isStopped(day, visit)) {
+            String points =
+                    Riding.stoppedBy(day, visit).stream().map(Point::name).collect(Collectors.joining(", "));
+            add(Concern.Kind.NOT_TO_BE_RIDDEN, visit, points);
+        }
+        if (visit.state().isOpen()) {
+            lookAtPromise(visit);
+        }
+        visit.hold().ifPresent(hold -> lookAtHold(visit, hold));
+        if (visit.state() == VisitState.BOOKED && visit.intake().arrives().isBefore(outlook.at())) {
+            add(Concern.Kind.BOOKING_LATE, visit, clock(visit.intake().arrives()));
+        }
+        if (visit.state() == VisitState.DONE) {
+            add(Concern.Kind.OWNER_TO_RING, visit, day.ownerOf(visit).phone());
+        }
+        visit.tasks().stream().filter(task -> task.progress().isRunning()).forEach(task -> lookAtOverrun(visit, task));
+    }
+
+    private void lookAtPromise(Visit visit) {
+        Optional<Instant> ready = outlook.readyAt(visit.id());
+        if (ready.isEmpty() && visit.state() != VisitState.HELD && day.isOpened()) {
+            add(Concern.Kind.NOT_IN_PLAN, visit, whyNot(visit));
+            return;
+        }
+        if (visit.promise().isEmpty()) {
+            if (visit.state() == VisitState.IN_YARD || visit.state() == VisitState.IN_HAND) {
+                add(Concern.Kind.NO_PROMISE, visit, ready.map(this::clock).orElse(""));
+            }
+            return;
+        }
+        Promise promise = visit.promise().get();
+        if (promise.at().isBefore(outlook.at())) {
+            add(
+                    Concern.Kind.PROMISE_MISSED,
+                    visit,
+                    clock(promise.at()),
+                    ready.map(this::clock).orElse(""));
+            return;
+        }
+        OptionalInt chance = outlook.chanceOfPromise(visit);
+        if (chance.isPresent() && chance.getAsInt() < AT_RISK) {
+            Concern.Kind kind =
+                    chance.getAsInt() < IN_DANGER ? Concern.Kind.PROMISE_IN_DANGER : Concern.Kind.PROMISE_AT_RISK;
+            add(
+                    kind,
+                    visit,
+                    clock(promise.at()),
+                    chance.getAsInt(),
+                    ready.map(this::clock).orElse(""));
+        }
+    }
+
+    private String whyNot(Visit visit) {
+        return outlook.plan()
+                .findUnplaced(visit.id())
+                .map(unplaced -> unplaced.why())
+                .orElse("");
+    }
+
+    private void lookAtHold(Visit visit, Hold hold) {
+        Concern.Kind kind = switch (hold.reason()) {
+            case PARTS -> Concern.Kind.HELD_FOR_PARTS;
+            case OWNERS_WORD -> Concern.Kind.OWNER_TO_ASK;
+            case ANOTHER_LOOK -> Concern.Kind.HELD_FOR_LOOK;
+        };
+        add(kind, visit, hold.note(), clock(hold.until()));
+    }
+
+    private void lookAtOverrun(Visit visit, Task task) {
+        Instant since = task.progress().since().orElse(outlook.at());
+        long over = Duration.between(since, outlook.at()).toMinutes()
+                - task.progress().left();
+        if (over > 0) {
+            String who = day.shop()
+                    .expectPerson(task.progress().person().orElseThrow())
+                    .name();
+            add(Concern.Kind.RUNS_OVER, visit, task.name(), who, over);
+        }
+    }
+
+    private void lookAtHoists() {
+        if (!day.isOpened() || day.isClosed()) {
+            return;
+        }
+        for (Place hoist : day.shop().hoists()) {
+            if (!day.opening().orElseThrow().isChecked(hoist.id())) {
+                found.add(new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of(hoist.name())));
+            }
+        }
+    }
+
+    private String clock(Instant at) {
+        return Clocks.sayTime(day, at);
+    }
+
+    private void add(Concern.Kind kind, Visit visit, Object... values) {
+        List<String> all = new ArrayList<>(List.of(Names.of(day, visit)));
+        for (Object value : values) {
+            all.add(String.valueOf(value));
+        }
+        found.add(new Concern(kind, Optional.of(visit.id()), all));
+    }
+}

@@ -1,0 +1,304 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.Work;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Intake;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Promise;
+import org.shedboard.shop.Stay;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+
+/** What happens at the door: machines come and go, and owners are told a time. */
+final class DoorActs {
+    private final Draft draft;
+    private final Instant now;
+
+    DoorActs(Draft draft, Instant now) {
+        this.draft = draft;
+        this.now = now;
+    }
+
+    Outcome takeIn(Act.TakeIn act) {
+        Optional<Refusal> no = refusal(act);
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        Owner owner = ownerOf(act.whose(), act.which());
+        Machine machine = machineOf(act, owner);
+        List<Line> lines = linesOf(draft, act.wanted());
+        Intake intake = new Intake(act.expected().orElse(now), act.mud(), depthOf(act), act.condition(), act.note());
+        Visit visit = new Visit(
+                draft.newId("V"),
+                machine.id(),
+                act.expected().isPresent() ? OptionalInt.empty() : OptionalInt.of(tagOf(act.tag())),
+                act.expected().isPresent() ? VisitState.BOOKED : VisitState.IN_YARD,
+                intake,
+                lines,
+                staysOf(machine, intake, lines),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        for (Act.TakeIn.Said said : act.said().stream().toList()) {
+            visit = visit.plusPromise(new Promise(said.at(), said.by(), said.to(), now, "", false));
+        }
+        draft.put(visit);
+        return draft.doneWith(visit);
+    }
+
+    private Optional<Refusal> refusal(Act.TakeIn act) {
+        Books books = draft.day().books();
+        Optional<String> classId = act.which().machineId().isPresent()
+                ? books.findMachine(act.which().machineId().get()).map(Machine::classId)
+                : books.catalogue().findClass(act.which().classId()).map(each -> each.id());
+        if (classId.isEmpty()) {
+            return Optional.of(
+                    act.which().machineId().isPresent()
+                            ? Refusal.of(
+                                    "machine_unknown", act.which().machineId().get())
+                            : Refusal.of("class_unknown", act.which().classId()));
+        }
+        Optional<Refusal> whose = whoseRefusal(act);
+        if (whose.isPresent()) {
+            return whose;
+        }
+        Optional<Visit> already = alreadyHere(act.which());
+        if (already.isPresent()) {
+            return Optional.of(Refusal.of(
+                    already.get().state() == VisitState.BOOKED ? "machine_booked" : "machine_here",
+                    Names.of(draft.day(), already.get())));
+        }
+        return wantedRefusal(draft.day(), classId.get(), act.wanted())
+                .or(() -> tagRefusal(act.tag()))
+                .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
+                .or(() -> act.said().flatMap(said -> promiseRefusal(said.at(), said.by())));
+    }
+
+    private Optional<Refusal> whoseRefusal(Act.TakeIn act) {
+        if (act.which().machineId().isPresent()) {
+            return Optional.empty();
+        }
+        Optional<String> id = act.whose().ownerId();
+        if (id.isPresent()) {
+            return draft.day().books().findOwner(id.get()).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(Refusal.of("owner_unknown", id.get()));
+        }
+        return act.whose().name().isBlank() ? Optional.of(Refusal.of("owner_missing")) : Optional.empty();
+    }
+
+    private Optional<Visit> alreadyHere(Act.TakeIn.Which which) {
+        return draft.day().visits().stream()
+                .filter(visit -> visit.state().isOpen() || visit.state().isHere())
+                .filter(visit ->
+                        which.machineId().filter(visit.machineId()::equals).isPresent())
+                .findFirst();
+    }
+
+    static Optional<Refusal> wantedRefusal(Day day, String classId, List<Act.Wanted> wanted) {
+        if (wanted.isEmpty()) {
+            return Optional.of(Refusal.of("nothing_wanted"));
+        }
+        for (Act.Wanted each : wanted) {
+            Optional<Work> work = day.books().catalogue().findWork(each.workId());
+            if (work.isEmpty()) {
+                return Optional.of(Refusal.of("work_unknown", each.workId()));
+            }
+            if (!work.get().isFor(classId)) {
+                return Optional.of(Refusal.of(
+                        "work_not_for_class",
+                        work.get().name(),
+                        day.books().catalogue().expectClass(classId).name()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Refusal> tagRefusal(OptionalInt tag) {
+        if (tag.isEmpty()) {
+            return Optional.empty();
+        }
+        if (tag.getAsInt() < 1 || tag.getAsInt() > HIGHEST_TAG) {
+            return Optional.of(Refusal.of("tag_out_of_range", tag.getAsInt(), HIGHEST_TAG));
+        }
+        return draft.day()
+                .findByTag(tag.getAsInt())
+                .map(visit -> Refusal.of("tag_taken", tag.getAsInt(), Names.of(draft.day(), visit)));
+    }
+
+    /** Key tags carry at most three digits. */
+    private static final int HIGHEST_TAG = 999;
+
+    private int tagOf(OptionalInt wish) {
+        Set<Integer> taken = draft.day().visits().stream()
+                .flatMapToInt(visit -> visit.tag().stream())
+                .boxed()
+                .collect(Collectors.toSet());
+        return wish.orElseGet(() -> IntStream.rangeClosed(1, HIGHEST_TAG)
+                .filter(tag -> !taken.contains(tag))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("all tags are taken")));
+    }
+
+    private Owner ownerOf(Act.TakeIn.Whose whose, Act.TakeIn.Which which) {
+        Books books = draft.day().books();
+        if (which.machineId().isPresent()) {
+            return books.expectOwner(
+                    books.expectMachine(which.machineId().get()).ownerId());
+        }
+        if (whose.ownerId().isPresent()) {
+            return books.expectOwner(whose.ownerId().get());
+        }
+        Owner owner = new Owner(draft.newId("O"), whose.name(), whose.phone());
+        draft.put(owner);
+        return owner;
+    }
+
+    private Machine machineOf(Act.TakeIn act, Owner owner) {
+        Books books = draft.day().books();
+        Act.TakeIn.Which which = act.which();
+        if (which.machineId().isPresent()) {
+            Machine known = books.expectMachine(which.machineId().get());
+            if (act.meterHours().isPresent()) {
+                known = known.withMeterHours(act.meterHours().getAsInt());
+                draft.put(known);
+            }
+            return known;
+        }
+        Machine machine = new Machine(
+                draft.newId("M"),
+                owner.id(),
+                which.classId(),
+                which.label(),
+                which.modelYear(),
+                which.number(),
+                books.catalogue().expectClass(which.classId()).massKg(),
+                act.meterHours());
+        draft.put(machine);
+        return machine;
+    }
+
+    static List<Line> linesOf(Draft draft, List<Act.Wanted> wanted) {
+        List<Line> lines = new ArrayList<>();
+        for (Act.Wanted each : wanted) {
+            Work work = draft.day().books().catalogue().expectWork(each.workId());
+            lines.add(new Line(draft.newId("L"), work.id(), work.name(), each.payer(), work.parts()));
+        }
+        return lines;
+    }
+
+    private Depth depthOf(Act.TakeIn act) {
+        return act.depth()
+                .orElseGet(() -> act.wanted().stream()
+                        .map(wanted -> draft.day()
+                                .books()
+                                .catalogue()
+                                .expectWork(wanted.workId())
+                                .depth())
+                        .max(Comparator.naturalOrder())
+                        .orElse(Depth.ONCE_OVER));
+    }
+
+    private List<Stay> staysOf(Machine machine, Intake intake, List<Line> lines) {
+        return new Estimator(draft.day().books().catalogue())
+                .estimate(machine.classId(), intake, lines)
+                .stays();
+    }
+
+    Outcome arrive(Act.Arrive act) {
+        Optional<Visit> booked = draft.day().findVisit(act.visitId());
+        if (booked.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        }
+        Visit visit = booked.get();
+        if (visit.state() != VisitState.BOOKED) {
+            return new Outcome.Refused(Refusal.of("not_booked", Names.of(draft.day(), visit)));
+        }
+        Optional<Refusal> no = tagRefusal(act.tag());
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        Intake intake = visit.intake()
+                .withArrives(now)
+                .withMud(act.mud().orElse(visit.intake().mud()));
+        Visit here = visit.withState(VisitState.IN_YARD)
+                .withIntake(intake)
+                .withTag(OptionalInt.of(tagOf(act.tag())))
+                .withStays(staysOf(draft.day().machineOf(visit), intake, visit.lines()));
+        draft.put(here);
+        return draft.doneWith(here);
+    }
+
+    Outcome collect(Act.Collect act) {
+        Optional<Visit> found = draft.day().findVisit(act.visitId());
+        if (found.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        }
+        Visit visit = found.get();
+        if (visit.state() != VisitState.DONE) {
+            return new Outcome.Refused(Refusal.of("not_done_yet", Names.of(draft.day(), visit)));
+        }
+        if (Riding.isStopped(draft.day(), visit) && !act.toldNotToRide()) {
+            return new Outcome.Refused(Refusal.of("tell_not_to_ride", Names.of(draft.day(), visit)));
+        }
+        Visit gone = visit.withState(VisitState.GONE).withTag(OptionalInt.empty());
+        draft.put(gone);
+        return draft.doneWith(gone);
+    }
+
+    Outcome callOff(Act.CallOff act) {
+        Optional<Visit> found = draft.day().findVisit(act.visitId());
+        if (found.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        }
+        if (found.get().state() != VisitState.BOOKED) {
+            return new Outcome.Refused(Refusal.of("not_booked", Names.of(draft.day(), found.get())));
+        }
+        Visit off = found.get().withState(act.noShow() ? VisitState.NO_SHOW : VisitState.CANCELLED);
+        draft.put(off);
+        return draft.doneWith(off);
+    }
+
+    Outcome sayPromise(Act.SayPromise act) {
+        Optional<Visit> found = draft.day().findVisit(act.visitId());
+        if (found.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        }
+        Visit visit = found.get();
+        if (!visit.state().isOpen()) {
+            return new Outcome.Refused(Refusal.of("nothing_to_promise", Names.of(draft.day(), visit)));
+        }
+        if (visit.promise().isPresent() && act.why().isBlank()) {
+            return new Outcome.Refused(Refusal.of("why_changed", Names.of(draft.day(), visit)));
+        }
+        Optional<Refusal> no = promiseRefusal(act.at(), act.by());
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        Visit promised = visit.plusPromise(new Promise(act.at(), act.by(), act.to(), now, act.why(), act.ownersWish()));
+        draft.put(promised);
+        return draft.doneWith(promised);
+    }
+
+    private Optional<Refusal> promiseRefusal(Instant at, String by) {
+        if (draft.day().shop().findPerson(by).isEmpty()) {
+            return Optional.of(Refusal.of("person_unknown", by));
+        }
+        return at.isBefore(now)
+                ? Optional.of(Refusal.of("promise_is_over", draft.day().timeOf(at)))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,73 @@
+package org.shedboard.day;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Visit;
+
+/** The day while one act is carried out: every value put into it is also noted as a change to save, the last one of each id. */
+final class Draft {
+    private Day day;
+    private final Map<String, Change> changes = new LinkedHashMap<>();
+
+    Draft(Day day) {
+        this.day = day;
+    }
+
+    Day day() {
+        return day;
+    }
+
+    void put(Owner owner) {
+        day = day.with(day.books().with(owner));
+        changes.put("owner " + owner.id(), new Change.OwnerSaved(owner));
+    }
+
+    void put(Machine machine) {
+        day = day.with(day.books().with(machine));
+        changes.put("machine " + machine.id(), new Change.MachineSaved(machine));
+    }
+
+    void put(Visit visit) {
+        day = day.with(visit);
+        changes.put("visit " + visit.id(), new Change.VisitSaved(visit));
+    }
+
+    void put(ClockEntry entry) {
+        day = day.with(entry);
+        changes.put("entry " + entry.id(), new Change.EntrySaved(entry));
+    }
+
+    void put(Opening opening) {
+        day = day.with(opening);
+        changes.put("opening", new Change.OpeningSaved(opening));
+    }
+
+    void put(Posted posted) {
+        day = day.with(posted);
+        changes.put("plan", new Change.PlanPosted(posted));
+    }
+
+    /** A new id that no other thing has: the letter and the shop's next number. */
+    String newId(String letter) {
+        long number = day.nextNumber();
+        day = day.withNextNumber(number + 1);
+        changes.put("number", new Change.NumberUsed(number + 1));
+        return letter + number;
+    }
+
+    Outcome done() {
+        return new Outcome.Done(day, new ArrayList<>(changes.values()), Optional.empty());
+    }
+
+    Outcome doneWith(Visit visit) {
+        List<Change> all = new ArrayList<>(changes.values());
+        return new Outcome.Done(day, all, Optional.of(visit.id()));
+    }
+}

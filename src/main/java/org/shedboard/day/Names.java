@@ -1,0 +1,13 @@
+package org.shedboard.day;
+
+import org.shedboard.shop.Visit;
+
+/** What a visit is called in a sentence: its tag and the owner, as people in the shed say it. */
+public final class Names {
+    private Names() {}
+
+    public static String of(Day day, Visit visit) {
+        String owner = day.ownerOf(visit).name();
+        return visit.tag().isPresent() ? "%d (%s)".formatted(visit.tag().getAsInt(), owner) : owner;
+    }
+}

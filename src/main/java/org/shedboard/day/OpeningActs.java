@@ -1,0 +1,138 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Attendance;
+import org.shedboard.shop.HoistCheck;
+import org.shedboard.shop.Opening;
+import org.shedboard.shop.Place;
+
+/** Opening and closing the day, and what changes of its opening in between. */
+final class OpeningActs {
+    private final Draft draft;
+    private final Instant now;
+
+    OpeningActs(Draft draft, Instant now) {
+        this.draft = draft;
+        this.now = now;
+    }
+
+    Outcome open(Act.OpenDay open) {
+        Day day = draft.day();
+        Optional<Refusal> no = refusal(open);
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        List<Attendance> attendances = open.here().stream()
+                .map(here -> new Attendance(here.personId(), here.from(), here.until(), Optional.empty()))
+                .toList();
+        List<HoistCheck> checks = open.checks().stream().map(this::check).toList();
+        draft.put(new Opening(day.date(), now, open.by(), attendances, checks, Optional.empty()));
+        return draft.done();
+    }
+
+    private Optional<Refusal> refusal(Act.OpenDay open) {
+        Day day = draft.day();
+        if (day.isOpened()) {
+            return Optional.of(Refusal.of("day_already_open", day.date()));
+        }
+        if (open.here().isEmpty()) {
+            return Optional.of(Refusal.of("nobody_here"));
+        }
+        for (Act.OpenDay.Here here : open.here()) {
+            if (day.shop().findPerson(here.personId()).isEmpty()) {
+                return Optional.of(Refusal.of("person_unknown", here.personId()));
+            }
+            if (!here.from().isBefore(here.until())) {
+                return Optional.of(Refusal.of(
+                        "stays_not_at_all",
+                        day.shop().expectPerson(here.personId()).name()));
+            }
+        }
+        return open.checks().stream().flatMap(check -> refusal(check).stream()).findFirst();
+    }
+
+    Outcome checkHoist(Act.CheckHoist act) {
+        Optional<Refusal> no = refusal(act.checked());
+        if (draft.day().opening().isEmpty()) {
+            no = Optional.of(Refusal.of("day_not_open"));
+        }
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        Opening opening = draft.day().opening().get();
+        HoistCheck check = check(act.checked());
+        draft.put(opening.withChecks(Books.replaced(opening.checks(), check, HoistCheck::placeId)));
+        return draft.done();
+    }
+
+    private HoistCheck check(Act.OpenDay.Checked checked) {
+        return new HoistCheck(checked.placeId(), checked.by(), now, checked.lockedOut());
+    }
+
+    private Optional<Refusal> refusal(Act.OpenDay.Checked checked) {
+        Day day = draft.day();
+        if (day.shop().findPlace(checked.placeId()).filter(Place::isHoist).isEmpty()) {
+            return Optional.of(Refusal.of("hoist_unknown", checked.placeId()));
+        }
+        return day.shop().findPerson(checked.by()).isPresent()
+                ? Optional.empty()
+                : Optional.of(Refusal.of("person_unknown", checked.by()));
+    }
+
+    Outcome beHere(Act.BeHere act) {
+        Day day = draft.day();
+        if (day.opening().isEmpty()) {
+            return new Outcome.Refused(Refusal.of("day_not_open"));
+        }
+        if (day.shop().findPerson(act.personId()).isEmpty()) {
+            return new Outcome.Refused(Refusal.of("person_unknown", act.personId()));
+        }
+        Opening opening = day.opening().get();
+        Instant from =
+                opening.attendanceOf(act.personId()).map(Attendance::from).orElse(now);
+        if (!act.until().isAfter(now)) {
+            return new Outcome.Refused(Refusal.of("until_is_over", day.timeOf(act.until())));
+        }
+        Attendance attendance = new Attendance(act.personId(), from, act.until(), Optional.empty());
+        draft.put(opening.withAttendances(Books.replaced(opening.attendances(), attendance, Attendance::personId)));
+        return draft.done();
+    }
+
+    Outcome close(Act.CloseDay act) {
+        Day day = draft.day();
+        if (day.opening().isEmpty()) {
+            return new Outcome.Refused(Refusal.of("day_not_open"));
+        }
+        if (day.isClosed()) {
+            return new Outcome.Refused(Refusal.of("day_already_closed", day.date()));
+        }
+        if (day.shop().findPerson(act.by()).isEmpty()) {
+            return new Outcome.Refused(Refusal.of("person_unknown", act.by()));
+        }
+        String busy = day.entries().stream()
+                .filter(ClockEntry::isOpen)
+                .map(entry -> day.shop().expectPerson(entry.personId()).name())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!busy.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("still_clocked_on", busy));
+        }
+        List<Attendance> attendances = new ArrayList<>();
+        for (Attendance attendance : day.opening().get().attendances()) {
+            attendances.add(attendance.left().isPresent() ? attendance : attendance.leftAt(goneAt(attendance)));
+        }
+        draft.put(day.opening().get().withAttendances(attendances).closedAt(now));
+        return draft.done();
+    }
+
+    /** Who did not say when they left is taken to have left when they meant to, or now if that is still to come. */
+    private Instant goneAt(Attendance attendance) {
+        Instant until = attendance.until().isBefore(now) ? attendance.until() : now;
+        return until.isBefore(attendance.from()) ? attendance.from() : until;
+    }
+}

@@ -1,0 +1,115 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.shedboard.pack.Chances;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+
+/**
+ * How the day looks from one moment: the posted plan moved along to now, and the chances of the promises in it.
+ *
+ * @param at the moment it is seen from
+ */
+public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances chances) {
+    /** Replays for the chances on the board: the sampling error of a chance stays under three points in a hundred. */
+    private static final int DRAWS = 400;
+
+    private static final long SEED = 1;
+
+    public static Outlook of(Day day, Instant now) {
+        Problem problem = Problems.of(day, now);
+        return of(
+                day, now, problem, problem.posted().isPresent() ? Planning.settled(problem) : Planning.quick(problem));
+    }
+
+    static Outlook of(Day day, Instant now, Problem problem, Plan plan) {
+        return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
+    }
+
+    /** When the visit's last task is complete by the plan; empty when it is not in it. */
+    public Optional<Instant> readyAt(String visitId) {
+        OptionalInt finish = findJob(visitId).map(plan::finishOf).orElse(OptionalInt.empty());
+        return finish.isPresent() ? Optional.of(day.instantOf(finish.getAsInt())) : Optional.empty();
+    }
+
+    /** The chance, in a hundred, that the visit is ready by a time; empty when it is not in the plan. */
+    public OptionalInt chanceBy(String visitId, Instant time) {
+        if (readyAt(visitId).isEmpty()) {
+            return OptionalInt.empty();
+        }
+        return OptionalInt.of((int) Math.round(100 * chances.chance(visitId, day.minuteOf(time))));
+    }
+
+    /** The chance, in a hundred, that the visit's promise is kept. */
+    public OptionalInt chanceOfPromise(Visit visit) {
+        return visit.promise()
+                .map(promise -> chanceBy(visit.id(), promise.at()))
+                .orElse(OptionalInt.empty());
+    }
+
+    private Optional<Problem.Job> findJob(String visitId) {
+        return problem.jobs().stream().filter(job -> job.id().equals(visitId)).findFirst();
+    }
+
+    /** The planned runs of work in one place, in order. */
+    public List<Plan.StayPlace> staysIn(String placeId) {
+        return plan.stays().stream()
+                .filter(stay -> stay.place().equals(placeId))
+                .sorted(Comparator.comparingInt(Plan.StayPlace::from))
+                .toList();
+    }
+
+    /** The planned tasks of one person that are not done, in order. */
+    public List<Plan.TaskTime> tasksOf(String personId) {
+        return plan.tasks().stream()
+                .filter(time -> time.person().filter(personId::equals).isPresent())
+                .filter(time -> !taskOf(time).isDone())
+                .sorted(Comparator.comparingInt(Plan.TaskTime::start))
+                .toList();
+    }
+
+    public Task taskOf(Plan.TaskTime time) {
+        return day.expectVisit(time.job()).findTask(time.task()).orElseThrow();
+    }
+
+    /** The planned time of a visit's task. */
+    public Optional<Plan.TaskTime> timeOf(String visitId, String taskId) {
+        return plan.tasks().stream()
+                .filter(time -> time.job().equals(visitId) && time.task().equals(taskId))
+                .findFirst();
+    }
+
+    /** The first minute from now at which nothing is planned in a place; empty when that is beyond the plan. */
+    public OptionalInt freeFrom(String placeId) {
+        int minute = problem.now();
+        for (Plan.StayPlace stay : staysIn(placeId)) {
+            if (stay.from() > minute) {
+                break;
+            }
+            minute = Math.max(minute, stay.to());
+        }
+        return minute < problem.horizon() ? OptionalInt.of(minute) : OptionalInt.empty();
+    }
+
+    /** Open visits in the order in which the plan works on them; what is not in the plan comes last. */
+    public List<Visit> queue() {
+        return day.visits().stream()
+                .filter(visit -> visit.state().isOpen())
+                .sorted(Comparator.comparingInt(this::nextMinute).thenComparing(Visit::id))
+                .toList();
+    }
+
+    private int nextMinute(Visit visit) {
+        return plan.tasks().stream()
+                .filter(time -> time.job().equals(visit.id()) && !taskOf(time).isDone())
+                .mapToInt(Plan.TaskTime::start)
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+}

@@ -1,0 +1,236 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.shedboard.pack.Costs;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
+import org.shedboard.pack.Span;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.Progress;
+import org.shedboard.shop.Skill;
+import org.shedboard.shop.Stay;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+
+/**
+ * Writes a day as a packing problem. Minute 0 is the day's midnight; a job is a visit that is not done; what the day knows of
+ * yesterday lies at minute 0.
+ */
+final class Problems {
+    /** Staying put is worth something: people have begun to lay out tools. Invented figures, to be learnt from use. */
+    private static final Costs COSTS = new Costs(100, 5, 1, 10, 0, 1, 20);
+
+    private static final int MINUTES_A_DAY = 24 * 60;
+
+    private final Day day;
+    private final Instant now;
+    private final Roster roster;
+
+    private Problems(Day day, Instant now) {
+        this.day = day;
+        this.now = now;
+        this.roster = new Roster(day);
+    }
+
+    /** The problem of this day at this moment, with the plan now posted. */
+    static Problem of(Day day, Instant now) {
+        return new Problems(day, now).problem();
+    }
+
+    private Problem problem() {
+        List<Problem.Job> jobs =
+                day.visits().stream().filter(Problems::isToPlan).map(this::job).toList();
+        return new Problem(
+                minute(now),
+                Roster.DAYS * MINUTES_A_DAY,
+                COSTS,
+                day.shop().places().stream().map(this::place).toList(),
+                day.shop().people().stream().map(this::person).toList(),
+                jobs,
+                day.posted().map(posted -> rebased(posted, jobs)),
+                Optional.of(day.origin().toString()));
+    }
+
+    private static boolean isToPlan(Visit visit) {
+        return visit.state().isOpen() && !visit.stays().stream().allMatch(Stay::isDone);
+    }
+
+    private Problem.Place place(Place place) {
+        boolean open = !place.isHoist()
+                || day.opening()
+                        .filter(opening -> opening.isChecked(place.id()))
+                        .isPresent();
+        List<Span> closed = open ? List.of() : List.of(new Span(0, MINUTES_A_DAY));
+        int rated = place.isHoist() ? place.ratedKg() : Problem.NO_LIMIT;
+        return new Problem.Place(place.id(), kind(place.kind()), rated, closed);
+    }
+
+    private Problem.Person person(Person person) {
+        Set<String> skills = person.skills().stream()
+                .sorted()
+                .map(Problems::skill)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        double spread = day.books().catalogue().spreads().person();
+        return new Problem.Person(person.id(), skills, roster.shiftsOf(person), roster.overtimeOf(person), spread);
+    }
+
+    private Problem.Job job(Visit visit) {
+        OptionalInt promise =
+                visit.promise().map(said -> OptionalInt.of(minute(said.at()))).orElse(OptionalInt.empty());
+        return new Problem.Job(
+                visit.id(),
+                1,
+                day.machineOf(visit).massKg(),
+                minute(visit.hold()
+                        .map(hold -> visit.hasBegun() ? visit.intake().arrives() : hold.until())
+                        .orElse(visit.intake().arrives())),
+                promise,
+                day.books().catalogue().spreads().machine(),
+                visit.stays().stream().map(stay -> stay(visit, stay)).toList());
+    }
+
+    private Problem.Stay stay(Visit visit, Stay stay) {
+        List<String> kinds = stay.kinds().stream().map(Problems::kind).toList();
+        return new Problem.Stay(
+                kinds,
+                stay.placeId(),
+                stay.tasks().stream().map(task -> task(visit, task)).toList());
+    }
+
+    private Problem.Task task(Visit visit, Task task) {
+        Problem.Task plain = new Problem.Task(
+                task.id(),
+                skill(task.skill()),
+                task.handsOn(),
+                task.unattended(),
+                Optional.of(task.after()),
+                handsOnBy(task),
+                1,
+                notBy(visit, task),
+                0,
+                Optional.empty(),
+                OptionalInt.empty(),
+                day.books().catalogue().spreads().of(task.kind()),
+                Optional.empty(),
+                Optional.empty());
+        return visit.state() == VisitState.HELD ? held(visit, task, plain) : begun(task, plain);
+    }
+
+    private Problem.Task begun(Task task, Problem.Task plain) {
+        Progress progress = task.progress();
+        int from = minute(progress.began().orElse(now));
+        return switch (progress.status()) {
+            case TO_DO -> plain;
+            case DONE ->
+                plain.withDone(new Problem.Done(
+                        task.handsOn() == 0 ? Optional.empty() : progress.person(),
+                        from,
+                        Math.max(from, minute(progress.ended().orElse(now)))));
+            case RUNNING, PAUSED ->
+                plain.withStarted(new Problem.Started(progress.person(), from, Spell.minutesLeft(day, task, now)));
+        };
+    }
+
+    /** Nothing of a held visit goes on before its hold is expected to end; a half done task waits as a shorter one. */
+    private Problem.Task held(Visit visit, Task task, Problem.Task plain) {
+        if (task.isDone()) {
+            return begun(task, plain);
+        }
+        Problem.Task waiting = task.hasBegun()
+                ? plain.withHandsOn(Spell.minutesLeft(day, task, now)).withHandsOnBy(Map.of())
+                : plain;
+        return waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
+    }
+
+    private Map<String, Integer> handsOnBy(Task task) {
+        Map<String, Integer> minutes = new LinkedHashMap<>();
+        for (Person person : day.shop().people()) {
+            if (person.may(task.skill()) && person.pacePercent() != 100 && task.handsOn() > 0) {
+                minutes.put(person.id(), Spell.minutesFor(task, person));
+            }
+        }
+        return minutes;
+    }
+
+    /** Tasks whose doer may not do this one, less those that would leave nobody at all. */
+    private List<String> notBy(Visit visit, Task task) {
+        if (task.isDone() || freeToDo(visit, task).isEmpty()) {
+            return List.of();
+        }
+        return task.notBy().stream()
+                .filter(other -> visit.findTask(other).isPresent())
+                .toList();
+    }
+
+    private List<Person> freeToDo(Visit visit, Task task) {
+        Set<String> barred = task.notBy().stream()
+                .flatMap(id -> visit.findTask(id).stream())
+                .flatMap(other -> other.progress().person().stream())
+                .collect(Collectors.toSet());
+        return day.shop().people().stream()
+                .filter(person -> person.may(task.skill()) && !barred.contains(person.id()))
+                .toList();
+    }
+
+    /** The posted plan on this day's minutes, less the visits that are no longer planned. */
+    private Plan rebased(Posted posted, List<Problem.Job> jobs) {
+        int shift = day.minuteOf(posted.origin());
+        Set<String> planned = jobs.stream().map(Problem.Job::id).collect(Collectors.toSet());
+        Plan plan = posted.plan();
+        return new Plan(
+                0,
+                0,
+                List.of(),
+                plan.stays().stream()
+                        .filter(stay -> planned.contains(stay.job()))
+                        .map(stay -> new Plan.StayPlace(
+                                stay.job(),
+                                stay.stay(),
+                                stay.place(),
+                                moved(stay.from(), shift),
+                                moved(stay.to(), shift)))
+                        .toList(),
+                plan.tasks().stream()
+                        .filter(task -> planned.contains(task.job()))
+                        .map(task -> new Plan.TaskTime(
+                                task.job(),
+                                task.stay(),
+                                task.task(),
+                                task.person(),
+                                task.with(),
+                                moved(task.start(), shift),
+                                moved(task.end(), shift)))
+                        .toList(),
+                plan.seed(),
+                plan.tries(),
+                plan.millis());
+    }
+
+    private static int moved(int minute, int shift) {
+        return Math.max(0, minute + shift);
+    }
+
+    private int minute(Instant at) {
+        return Math.max(0, day.minuteOf(at));
+    }
+
+    static String kind(PlaceKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
+    }
+
+    static String skill(Skill skill) {
+        return skill.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

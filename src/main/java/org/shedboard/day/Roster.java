@@ -1,0 +1,89 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.shedboard.pack.Span;
+import org.shedboard.shop.Attendance;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Window;
+
+/**
+ * Who is available when, in minutes of the day's packing problem.
+ *
+ * <p>Today goes by what was said at opening: nobody who is not here, nobody longer than they stay. Days to come go by the usual
+ * hours of the shop's workdays.
+ */
+public final class Roster {
+    /** Days the plan looks ahead, today included. */
+    static final int DAYS = 7;
+
+    private final Day day;
+
+    public Roster(Day day) {
+        this.day = day;
+    }
+
+    /** Usual hours, today and on the days to come. */
+    public List<Span> shiftsOf(Person person) {
+        return spans(person, person.shifts());
+    }
+
+    /** Hours beyond those in which this person may be asked to work. */
+    public List<Span> overtimeOf(Person person) {
+        return spans(person, person.overtime());
+    }
+
+    /** Minutes of a person's shift between two moments: breaks and the hours after knock-off do not count. */
+    int shiftMinutes(Person person, Instant from, Instant to) {
+        Span asked = new Span(day.minuteOf(from), Math.max(day.minuteOf(from), day.minuteOf(to)));
+        return shiftsOf(person).stream()
+                .mapToInt(shift -> Math.max(0, Math.min(shift.to(), asked.to()) - Math.max(shift.from(), asked.from())))
+                .sum();
+    }
+
+    private List<Span> spans(Person person, List<Window> windows) {
+        List<Span> spans = new ArrayList<>();
+        for (int ahead = 0; ahead < DAYS; ahead++) {
+            LocalDate date = day.date().plusDays(ahead);
+            Span presence = ahead == 0 ? presenceToday(person) : presenceOn(date);
+            for (Window window : windows) {
+                int from = Math.max(presence.from(), minuteAt(date, window.from()));
+                int to = Math.min(presence.to(), minuteAt(date, window.to()));
+                if (from < to) {
+                    spans.add(new Span(from, to));
+                }
+            }
+        }
+        return spans;
+    }
+
+    private Span presenceToday(Person person) {
+        if (day.opening().isEmpty()) {
+            return presenceOn(day.date());
+        }
+        return day.opening()
+                .get()
+                .attendanceOf(person.id())
+                .map(this::presenceOf)
+                .orElse(new Span(0, 0));
+    }
+
+    private Span presenceOf(Attendance attendance) {
+        int from = Math.max(0, day.minuteOf(attendance.from()));
+        int to = day.minuteOf(attendance.left().orElse(attendance.until()));
+        return new Span(from, Math.max(from, to));
+    }
+
+    private Span presenceOn(LocalDate date) {
+        int from = day.minuteOf(date.atStartOfDay(day.zone()).toInstant());
+        int to = day.minuteOf(date.plusDays(1).atStartOfDay(day.zone()).toInstant());
+        return day.shop().workdays().contains(date.getDayOfWeek()) ? new Span(from, to) : new Span(from, from);
+    }
+
+    private int minuteAt(LocalDate date, LocalTime time) {
+        return day.minuteOf(date.atTime(time).atZone(day.zone()).toInstant());
+    }
+}

@@ -1,0 +1,27 @@
+package org.shedboard.day;
+
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.estimate.PastVisit;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Shop;
+
+/**
+ * What a shop starts with: itself, whom and what it knows, what it did before.
+ *
+ * @param past finished visits to learn from, oldest first
+ * @param morning how its first day begins; only a demonstration has one
+ */
+public record Setup(
+        Shop shop, List<Owner> owners, List<Machine> machines, List<PastVisit> past, Optional<Morning> morning) {
+    public Setup {
+        owners = List.copyOf(owners);
+        machines = List.copyOf(machines);
+        past = List.copyOf(past);
+    }
+
+    public Setup withPast(List<PastVisit> visits) {
+        return new Setup(shop, owners, machines, visits, morning);
+    }
+}

@@ -1,0 +1,36 @@
+package org.shedboard.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+
+/** The files that come inside the program: the invented catalogue, shop and history of the demonstration. */
+public final class Seed {
+    private Seed() {}
+
+    public static Catalogue catalogue() {
+        return CatalogueFile.read(text("catalogue.json")).expectValue();
+    }
+
+    /** The demonstration shop with its past visits and its morning. */
+    public static Setup shop(Catalogue catalogue) {
+        Setup shop = ShopFile.read(text("shop.json"), catalogue).expectValue();
+        return shop.withPast(
+                HistoryFile.read(text("history.json"), shop, catalogue).expectValue());
+    }
+
+    /** A seed file's text. */
+    static String text(String name) {
+        try (InputStream in = Seed.class.getResourceAsStream("/seed/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("this program was built without seed/" + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.shedboard.grid;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A finished screen: rows and columns of cells, each with a glyph and a style. A wide glyph takes two cells, the second
+ * of which is its tail. No glyph is a control character.
+ */
+public final class Grid {
+    /** What the cells hold where a wide glyph reaches over from the left; never handed out. */
+    static final char TAIL = 0;
+
+    private final Size size;
+    private final char[] glyphs;
+    private final Style[] styles;
+
+    Grid(Size size, char[] glyphs, Style[] styles) {
+        this.size = size;
+        this.glyphs = glyphs;
+        this.styles = styles;
+    }
+
+    public Size size() {
+        return size;
+    }
+
+    /** The glyph of a cell; a blank for the tail of a wide one. */
+    public char glyph(int column, int row) {
+        char glyph = glyphs[index(column, row)];
+        return glyph == TAIL ? ' ' : glyph;
+    }
+
+    /** Whether the cell is the second half of the wide glyph to its left. */
+    public boolean isTail(int column, int row) {
+        return glyphs[index(column, row)] == TAIL;
+    }
+
+    public Style style(int column, int row) {
+        return styles[index(column, row)];
+    }
+
+    /** The same screen in printable ASCII only; a wide glyph becomes two question marks. */
+    public Grid toAscii() {
+        char[] plain = new char[glyphs.length];
+        for (int i = 0; i < plain.length; i++) {
+            plain[i] = glyphs[i] == TAIL ? TextWidth.UNKNOWN : Glyphs.ascii(glyphs[i]);
+        }
+        return new Grid(size, plain, styles);
+    }
+
+    /** The glyphs row by row, without blanks at the end. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        for (int row = 0; row < size.rows(); row++) lines.add(glyphs(row).stripTrailing());
+        return List.copyOf(lines);
+    }
+
+    /** The style letters row by row, one a cell. */
+    public List<String> styleLines() {
+        List<String> lines = new ArrayList<>();
+        for (int row = 0; row < size.rows(); row++) lines.add(styles(row));
+        return List.copyOf(lines);
+    }
+
+    /** The form in which screens are stored: the glyphs in a frame, then one letter of style a cell. */
+    public String framed() {
+        String border = "+" + "-".repeat(size.columns()) + "+\n";
+        StringBuilder text = new StringBuilder(border);
+        for (int row = 0; row < size.rows(); row++) {
+            text.append('|').append(glyphs(row)).append("|\n");
+        }
+        text.append(border);
+        for (String line : styleLines()) text.append(line).append('\n');
+        return text.toString();
+    }
+
+    /** As {@link #framed()}. */
+    @Override
+    public String toString() {
+        return framed();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Grid grid
+                && size.equals(grid.size)
+                && Arrays.equals(glyphs, grid.glyphs)
+                && Arrays.equals(styles, grid.styles);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(glyphs);
+    }
+
+    private String glyphs(int row) {
+        StringBuilder line = new StringBuilder();
+        for (int column = 0; column < size.columns(); column++) {
+            char glyph = glyphs[index(column, row)];
+            if (glyph != TAIL) line.append(glyph);
+        }
+        return line.toString();
+    }
+
+    private String styles(int row) {
+        StringBuilder line = new StringBuilder();
+        for (int column = 0; column < size.columns(); column++) {
+            line.append(style(column, row).code());
+        }
+        return line.toString();
+    }
+
+    private int index(int column, int row) {
+        if (!size.region().contains(column, row)) {
+            throw new IndexOutOfBoundsException("no cell in column " + column + ", row " + row + " of " + size);
+        }
+        return row * size.columns() + column;
+    }
+}

@@ -1,0 +1,48 @@
+package org.shedboard.pack;
+
+/** The search's own chance: a small generator (splitmix64) that gives the same numbers on every machine. */
+final class Chance {
+    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+    private long state;
+
+    Chance(long seed) {
+        state = mix(seed);
+    }
+
+    /** A generator of its own for one purpose, so that no purpose depends on how often another asked. */
+    static Chance of(long seed, String purpose) {
+        long mixed = mix(seed);
+        for (int index = 0; index < purpose.length(); index++) {
+            mixed = mix(mixed * 31 + purpose.charAt(index));
+        }
+        return new Chance(mixed);
+    }
+
+    static long mix(long value) {
+        long mixed = value + GOLDEN;
+        mixed = (mixed ^ (mixed >>> 30)) * 0xBF58476D1CE4E5B9L;
+        mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
+        return mixed ^ (mixed >>> 31);
+    }
+
+    long nextLong() {
+        state += GOLDEN;
+        return mix(state);
+    }
+
+    /** A whole number from 0 to below the bound. */
+    int below(int bound) {
+        return (int) ((nextLong() >>> 33) % bound);
+    }
+
+    /** From 0 to below 1. */
+    double share() {
+        return (nextLong() >>> 11) * 0x1.0p-53;
+    }
+
+    /** A draw of the normal distribution with mean 0 and deviation 1 (Box and Muller 1958). */
+    double normal() {
+        double radius = StrictMath.sqrt(-2 * StrictMath.log(1 - share()));
+        return radius * StrictMath.cos(2 * Math.PI * share());
+    }
+}

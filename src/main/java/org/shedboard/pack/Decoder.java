@@ -1,0 +1,334 @@
+package org.shedboard.pack;
+
+import java.util.Arrays;
+
+/**
+ * Gives every task its time. It takes the tasks one after the other and puts each at the earliest minute the rules allow: people
+ * fill gaps, places are taken in the order in which stays are opened. A task whose earlier tasks, earlier stays or whose place's
+ * present holder are unfinished gets those done first, so that every order of the list makes a plan.
+ *
+ * <p>A job that does not fit runs on beyond the horizon (see {@link Hours}); a job that misses a pin is marked. Both are later left
+ * out whole, which cannot disturb the others. How long a stay will take is not known when it is opened; one that turns out to stand
+ * in the way of a closed time is opened after it, from the beginning again.
+ */
+final class Decoder {
+    /** So many fresh beginnings for closed times, then the job counts as not fitting. Invented. */
+    private static final int MOST_RESTARTS = 60;
+
+    final FlatProblem flat;
+    final Roster roster;
+    final Crews crews;
+
+    final boolean[] isSet;
+    final int[] start;
+    final int[] end;
+    final int[] complete;
+    /** The order in which tasks got their time. */
+    final int[] sequence;
+
+    int placed;
+
+    final boolean[] isOpen;
+    final int[] placeOfStay;
+    final int[] stayEarliest;
+    final int[] stayStart;
+    final int[] stayComplete;
+    final int[] stayRemaining;
+    final int[] placeFree;
+    final int[] placeHolder;
+    final boolean[] missed;
+
+    private final int[][] opensAfter;
+    private int restarts;
+    private boolean mustRestart;
+    private final Outlook outlook;
+    /** No job finishes before this, going by the tasks that have their time. */
+    private final int[] jobFinish;
+    /** What those finishes cost at least. */
+    private long floor;
+    /** A plan whose floor is above this is not worth going on with. */
+    private long limit = Long.MAX_VALUE;
+
+    Solution solution;
+
+    Decoder(FlatProblem flat) {
+        this.flat = flat;
+        roster = new Roster(flat);
+        isSet = new boolean[flat.tasks];
+        start = new int[flat.tasks];
+        end = new int[flat.tasks];
+        complete = new int[flat.tasks];
+        sequence = new int[flat.tasks];
+        isOpen = new boolean[flat.stays];
+        placeOfStay = new int[flat.stays];
+        stayEarliest = new int[flat.stays];
+        stayStart = new int[flat.stays];
+        stayComplete = new int[flat.stays];
+        stayRemaining = new int[flat.stays];
+        placeFree = new int[flat.places];
+        placeHolder = new int[flat.places];
+        missed = new boolean[flat.jobs];
+        opensAfter = new int[flat.stays][flat.anyClosed ? flat.places : 0];
+        outlook = new Outlook(flat);
+        jobFinish = new int[flat.jobs];
+        crews = new Crews(this);
+    }
+
+    /** From now on plans that must cost more than this are given up half made; see {@link #isGivenUp}. */
+    void giveUpAbove(long energy) {
+        limit = energy;
+    }
+
+    boolean isGivenUp() {
+        return floor > limit;
+    }
+
+    /** Jobs marked in {@code left} get no time at all. */
+    void decode(Solution wanted, boolean[] left) {
+        prepare(wanted);
+        do {
+            begin();
+            for (int task : wanted.list) {
+                if (!left[flat.jobOfTask[task]] && !mustRestart && floor <= limit) {
+                    place(task);
+                }
+            }
+        } while (mustRestart && floor <= limit);
+    }
+
+    void prepare(Solution wanted) {
+        solution = wanted;
+        restarts = 0;
+        for (int[] minutes : opensAfter) {
+            Arrays.fill(minutes, 0);
+        }
+    }
+
+    boolean mustRestart() {
+        return mustRestart;
+    }
+
+    /** An empty shop, except for what is done, going on or pinned to a minute. */
+    void begin() {
+        mustRestart = false;
+        placed = 0;
+        floor = 0;
+        Arrays.fill(jobFinish, 0);
+        roster.clear();
+        Arrays.fill(isSet, false);
+        Arrays.fill(isOpen, false);
+        Arrays.fill(stayEarliest, 0);
+        Arrays.fill(placeFree, 0);
+        Arrays.fill(placeHolder, -1);
+        Arrays.fill(missed, false);
+        for (int stay = 0; stay < flat.stays; stay++) {
+            placeOfStay[stay] = -1;
+            stayStart[stay] = Hours.FAR;
+            stayComplete[stay] = 0;
+            stayRemaining[stay] = flat.firstTask[stay + 1] - flat.firstTask[stay];
+            if (flat.stayHasBegun[stay]) {
+                standThere(stay);
+            }
+        }
+        for (int task = 0; task < flat.tasks; task++) {
+            if (flat.state[task] == FlatProblem.DONE) {
+                setDone(task);
+            } else if (flat.state[task] == FlatProblem.GOING) {
+                goOn(task);
+            }
+        }
+        crews.bookPins();
+    }
+
+    private void standThere(int stay) {
+        isOpen[stay] = true;
+        int[] where = flat.placesOfStay[stay];
+        if (where.length > 0) {
+            placeOfStay[stay] = where[0];
+            placeHolder[where[0]] = stay;
+        }
+    }
+
+    private void setDone(int task) {
+        Problem.Done done = flat.task[task].done().orElseThrow();
+        crews.setBegun(task);
+        start[task] = done.from();
+        end[task] = done.end();
+        close(task);
+    }
+
+    private void goOn(int task) {
+        Problem.Started started = flat.task[task].started().orElseThrow();
+        start[task] = started.from();
+        end[task] = crews.goOn(task, started.left());
+        close(task);
+    }
+
+    void place(int task) {
+        if (isSet[task]) {
+            return;
+        }
+        int stay = flat.stayOfTask[task];
+        open(stay);
+        int earliest = Math.max(stayEarliest[stay], flat.earliest[task]);
+        earliest = Math.max(earliest, solution.notBefore[task]);
+        for (int waited : flat.before[task]) {
+            place(waited);
+            earliest = Math.max(earliest, complete[waited]);
+        }
+        if (mustRestart) {
+            return;
+        }
+        if (flat.at[task] >= 0) {
+            missed[flat.jobOfTask[task]] |= earliest > flat.at[task];
+            earliest = flat.at[task];
+        }
+        start[task] = earliest;
+        end[task] = earliest;
+        if (flat.crew[task] > 0) {
+            crews.assign(task, earliest);
+        } else {
+            crews.setBegun(task);
+        }
+        close(task);
+    }
+
+    private void close(int task) {
+        int stay = flat.stayOfTask[task];
+        isSet[task] = true;
+        sequence[placed++] = task;
+        complete[task] = Math.min(Hours.FAR, end[task] + flat.unattended[task]);
+        stayStart[stay] = Math.min(stayStart[stay], listedStart(task));
+        stayComplete[stay] = Math.max(stayComplete[stay], complete[task]);
+        stayRemaining[stay]--;
+        raiseFloor(flat.jobOfTask[task], complete[task] + outlook.tail[task]);
+        int place = placeOfStay[stay];
+        if (place < 0) {
+            return;
+        }
+        if (flat.closed[place].length > 0 && !flat.stayHasBegun[stay]) {
+            keepOutOfClosed(stay, place);
+        }
+        if (stayRemaining[stay] == 0) {
+            placeFree[place] = Math.max(placeFree[place], stayComplete[stay]);
+            placeHolder[place] = placeHolder[place] == stay ? -1 : placeHolder[place];
+        }
+    }
+
+    private void raiseFloor(int job, int finish) {
+        if (finish > jobFinish[job]) {
+            floor += outlook.points(job, finish) - outlook.points(job, jobFinish[job]);
+            jobFinish[job] = finish;
+        }
+    }
+
+    private void keepOutOfClosed(int stay, int place) {
+        for (Span span : flat.closed[place]) {
+            if (span.from() < stayComplete[stay] && stayStart[stay] < span.to()) {
+                if (restarts++ < MOST_RESTARTS && opensAfter[stay][place] < span.to()) {
+                    opensAfter[stay][place] = span.to();
+                    mustRestart = true;
+                } else {
+                    missed[flat.jobOfStay[stay]] = true;
+                }
+            }
+        }
+    }
+
+    private void finish(int stay) {
+        for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
+            place(task);
+        }
+    }
+
+    /** The stay gets its place, after the job's earlier stays and after whoever stands there now. */
+    private void open(int stay) {
+        if (isOpen[stay] && (stay == flat.firstStay[flat.jobOfStay[stay]] || !flat.stayHasBegun[stay])) {
+            return;
+        }
+        if (stay > flat.firstStay[flat.jobOfStay[stay]]) {
+            finish(stay - 1);
+            stayEarliest[stay] = Math.max(stayEarliest[stay], stayComplete[stay - 1]);
+        }
+        if (isOpen[stay]) {
+            return;
+        }
+        if (flat.placesOfStay[stay].length > 0) {
+            int place = choosePlace(stay);
+            if (placeHolder[place] >= 0) {
+                finish(placeHolder[place]);
+            }
+            stayEarliest[stay] = openFrom(stay, place, Math.max(stayEarliest[stay], placeFree[place]));
+            placeOfStay[stay] = place;
+            placeHolder[place] = stay;
+        }
+        isOpen[stay] = true;
+    }
+
+    private int choosePlace(int stay) {
+        int wanted = solution.place[stay];
+        int best = -1;
+        long bestScore = Long.MAX_VALUE;
+        Costs costs = flat.problem.costs();
+        long rate = Math.max(1, costs.flow() * flat.job(flat.jobOfStay[stay]).weight());
+        for (int place : flat.placesOfStay[stay]) {
+            if (place == wanted) {
+                return place;
+            }
+            int from = openFrom(stay, place, Math.max(stayEarliest[stay], likelyFree(place)));
+            boolean swapped = flat.postedPlace[stay] != -1 && flat.postedPlace[stay] != place;
+            long score = rate * from + (swapped ? costs.swapped() : 0);
+            if (score < bestScore) {
+                bestScore = score;
+                best = place;
+            }
+        }
+        return best;
+    }
+
+    /** When the place is free: exactly when nobody stands there, otherwise a guess that leaves out waiting. */
+    int likelyFree(int place) {
+        int holder = placeHolder[place];
+        if (holder < 0) {
+            return placeFree[place];
+        }
+        int likely = Math.max(Math.max(placeFree[place], flat.problem.now()), stayComplete[holder]);
+        for (int task = flat.firstTask[holder]; task < flat.firstTask[holder + 1]; task++) {
+            if (!isSet[task]) {
+                likely += flat.unattended[task] + (flat.crew[task] > 0 ? flat.minutes[task][flat.able[task][0]] : 0);
+            }
+        }
+        return likely;
+    }
+
+    /** The first minute from {@code earliest} on that is not closed and was not found too early before. */
+    int openFrom(int stay, int place, int earliest) {
+        Span[] closed = flat.closed[place];
+        if (closed.length == 0) {
+            return earliest;
+        }
+        int from = Math.max(earliest, opensAfter[stay][place]);
+        for (Span span : closed) {
+            if (span.contains(from)) {
+                from = span.to();
+            }
+        }
+        return from;
+    }
+
+    /** A begun task is listed from where it began, also when it is picked up again later. */
+    int listedStart(int task) {
+        return flat.state[task] == FlatProblem.INTERRUPTED
+                ? flat.task[task].started().orElseThrow().from()
+                : start[task];
+    }
+
+    boolean isReady(int task) {
+        for (int waited : flat.before[task]) {
+            if (!isSet[waited]) {
+                return false;
+            }
+        }
+        return !isSet[task];
+    }
+}

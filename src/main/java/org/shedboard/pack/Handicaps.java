@@ -1,0 +1,108 @@
+package org.shedboard.pack;
+
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+
+/** Finds the jobs' handicaps with which dispatching does best: by rules, then by annealing. */
+final class Handicaps {
+    private static final double[] STRENGTHS = {0.1, 0.5, 2, 100};
+
+    private static final int PASSES = 4;
+
+    private final FlatProblem flat;
+    private final Trial trial;
+    private final Solution plain;
+    private final int[] work;
+    private int[] best;
+    private long bestEnergy = Long.MAX_VALUE;
+
+    Handicaps(FlatProblem flat, Trial trial) {
+        this.flat = flat;
+        this.trial = trial;
+        plain = Solution.plain(flat);
+        work = new int[flat.jobs];
+        for (int task = 0; task < flat.tasks; task++) {
+            work[flat.jobOfTask[task]] += flat.task[task].handsOn() + flat.unattended[task];
+        }
+    }
+
+    /** First come; by promise; shortest for its weight; least slack; each from a nudge to a strict order. */
+    void tryRules() {
+        tryOut(new int[flat.jobs], Long.MAX_VALUE);
+        for (double strength : STRENGTHS) {
+            tryRule(this::promise, strength);
+            tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
+            tryRule(job -> promise(job) - work[job], strength);
+            tryRule(
+                    job -> (promise(job) + 2.0 * work[job])
+                            / Math.max(0.1, flat.job(job).weight()),
+                    strength);
+        }
+    }
+
+    private double promise(int job) {
+        return flat.job(job).promise().orElse(flat.problem.horizon());
+    }
+
+    private void tryRule(IntToDoubleFunction rule, double strength) {
+        int[] handicap = new int[flat.jobs];
+        Arrays.setAll(handicap, job -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(job)));
+        tryOut(handicap, Long.MAX_VALUE);
+    }
+
+    private long tryOut(int[] handicap, long limit) {
+        long energy = trial.dispatch(plain, handicap, limit);
+        if (energy < bestEnergy) {
+            bestEnergy = energy;
+            best = handicap.clone();
+        }
+        return energy;
+    }
+
+    /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
+    void anneal(long tries, Chance chance) {
+        if (flat.jobs < 2) {
+            return;
+        }
+        double hot = (double) bestEnergy / flat.jobs / 20 + 1;
+        int[] start = best.clone();
+        long each = tries / 2 / PASSES;
+        for (int pass = 0; pass < PASSES; pass++) {
+            annealFrom(start, each, hot, chance);
+        }
+        annealFrom(best.clone(), tries - PASSES * each, hot / 4, chance);
+    }
+
+    private void annealFrom(int[] start, long tries, double hot, Chance chance) {
+        int[] present = start;
+        long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
+        long end = trial.tries + tries - 1;
+        int reach = Math.max(2, flat.problem.horizon() / 4);
+        for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
+            double heat = hot * StrictMath.exp(-6.0 * step / tries);
+            int[] candidate = present.clone();
+            change(candidate, chance, reach);
+            long limit = energy + (long) (-heat * StrictMath.log(1 - chance.share()));
+            long found = tryOut(candidate, limit);
+            if (found <= limit) {
+                energy = found;
+                present = candidate;
+            }
+        }
+    }
+
+    private void change(int[] handicap, Chance chance, int reach) {
+        int job = chance.below(flat.jobs);
+        int other = chance.below(flat.jobs);
+        if (chance.below(3) == 0) {
+            int kept = handicap[job];
+            handicap[job] = handicap[other];
+            handicap[other] = kept;
+        } else if (chance.below(3) == 0) {
+            handicap[job] = handicap[other] - 1 + chance.below(3);
+        } else {
+            int step = 1 + chance.below(1 + chance.below(reach));
+            handicap[job] += chance.below(2) == 0 ? step : -step;
+        }
+    }
+}

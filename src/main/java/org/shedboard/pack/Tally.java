@@ -1,0 +1,138 @@
+package org.shedboard.pack;
+
+import java.util.Arrays;
+
+/** What the decoder's present plan costs, and how far the jobs that do not fit are from fitting. */
+final class Tally {
+    /** Posted starts so close to now cost {@link #NEAR_FACTOR} times as much to move. */
+    private static final int NEAR_MINUTES = 60;
+
+    private static final int NEAR_FACTOR = 4;
+
+    private final FlatProblem flat;
+    private final Decoder decoder;
+    private final Costs costs;
+    private final int[] seenOnStay;
+    private final long unplacedPoints;
+    private final long overrunPoints;
+
+    /** Jobs that are in the plan or could be, and do not fit. */
+    int unplaced;
+    /** Jobs that have begun and do not fit: no plan at all. */
+    int stranded;
+    /** The cost of the plan without the jobs that do not fit. */
+    long cost;
+    /** What the search makes small: the cost, with those jobs in it, and points for each and for each minute over. */
+    long energy;
+
+    final boolean[] fits;
+
+    Tally(Decoder decoder) {
+        this.decoder = decoder;
+        flat = decoder.flat;
+        costs = flat.problem.costs();
+        fits = new boolean[flat.jobs];
+        seenOnStay = new int[flat.people];
+        int heaviest =
+                flat.problem.jobs().stream().mapToInt(Problem.Job::weight).max().orElse(0);
+        overrunPoints = (costs.late() + costs.flow()) * heaviest + costs.makespan() + 1;
+        unplacedPoints = 60 * overrunPoints;
+    }
+
+    void count(boolean[] left) {
+        unplaced = 0;
+        stranded = 0;
+        cost = 0;
+        energy = 0;
+        int latest = 0;
+        int latestFitting = 0;
+        Arrays.fill(seenOnStay, -1);
+        for (int job = 0; job < flat.jobs; job++) {
+            fits[job] = false;
+            if (left[job]) {
+                unplaced++;
+                continue;
+            }
+            int finish = finishOf(job);
+            fits[job] = finish <= flat.problem.horizon() && !decoder.missed[job];
+            int over = Math.max(0, Math.min(finish - flat.problem.horizon(), flat.problem.horizon() + 1));
+            int likely = Math.min(finish, flat.problem.horizon()) + over;
+            long points = pointsOf(job, likely);
+            energy += points;
+            latest = Math.max(latest, likely);
+            if (fits[job]) {
+                cost += points;
+                latestFitting = Math.max(latestFitting, finish);
+            } else {
+                unplaced++;
+                stranded += flat.jobHasBegun[job] ? 1 : 0;
+                energy += unplacedPoints * (flat.jobHasBegun[job] ? 10 : 1) + overrunPoints * over;
+            }
+        }
+        cost += costs.makespan() * latestFitting;
+        energy += costs.makespan() * latest;
+    }
+
+    int finishOf(int job) {
+        int finish = 0;
+        for (int stay = flat.firstStay[job]; stay < flat.firstStay[job + 1]; stay++) {
+            finish = Math.max(finish, decoder.stayComplete[stay]);
+        }
+        return finish;
+    }
+
+    private long pointsOf(int job, int finish) {
+        Problem.Job values = flat.job(job);
+        long points = costs.flow() * values.weight() * finish;
+        if (values.promise().isPresent()) {
+            points += costs.late()
+                    * values.weight()
+                    * Math.max(0, finish - values.promise().getAsInt());
+        }
+        for (int stay = flat.firstStay[job]; stay < flat.firstStay[job + 1]; stay++) {
+            points += pointsOfStay(stay);
+        }
+        return points;
+    }
+
+    private long pointsOfStay(int stay) {
+        long points = 0;
+        int different = 0;
+        for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
+            for (int person : decoder.crews.who[task]) {
+                different += seenOnStay[person] == stay ? 0 : 1;
+                seenOnStay[person] = stay;
+            }
+            points += overtime(task) + changes(task);
+        }
+        points += costs.handover() * Math.max(0, different - flat.crewOfStay[stay]);
+        boolean judged = !flat.stayHasBegun[stay] && flat.postedPlace[stay] != -1 && decoder.placeOfStay[stay] >= 0;
+        return points + (judged && decoder.placeOfStay[stay] != flat.postedPlace[stay] ? costs.swapped() : 0);
+    }
+
+    private long overtime(int task) {
+        if (costs.overtime() == 0) {
+            return 0;
+        }
+        int minutes = 0;
+        int[] work = decoder.crews.work[task];
+        for (int member = 0; member < work.length; member++) {
+            int person = decoder.crews.who[task][member];
+            int to = work[member] + flat.minutes[task][person];
+            minutes += flat.hours[person].overtimeBefore(to) - flat.hours[person].overtimeBefore(work[member]);
+        }
+        return costs.overtime() * minutes;
+    }
+
+    private long changes(int task) {
+        int posted = flat.postedStart[task];
+        if (posted < 0 || flat.state[task] != FlatProblem.OPEN) {
+            return 0;
+        }
+        int[] who = decoder.crews.who[task];
+        boolean swapped = (who.length == 0 ? -1 : who[0]) != flat.postedPerson[task];
+        boolean near = Math.abs(posted - flat.problem.now()) <= NEAR_MINUTES;
+        long moved = (long) Math.abs(decoder.start[task] - posted) * (near ? NEAR_FACTOR : 1);
+        return costs.moved() * moved + (swapped ? costs.swapped() : 0);
+    }
+}

@@ -1,0 +1,33 @@
+package org.shedboard.screen;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.shedboard.board.Board;
+import org.shedboard.day.Clocks;
+import org.shedboard.day.Day;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.words.Words;
+
+/** The first line of a screen: the shop, the date and the time. */
+final class Header {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+
+    private Header() {}
+
+    static void draw(Canvas canvas, Region row, Board board, String title) {
+        Day day = board.expectDay();
+        canvas.fill(row, Style.TITLE);
+        String time = Words.say(
+                "board.date",
+                DATE.format(day.date()),
+                Clocks.sayTime(day, board.expectOutlook().at()));
+        Region rest = canvas.textRight(row.inside(1, 0), time, Style.TITLE);
+        canvas.text(rest, title, Style.TITLE);
+    }
+
+    static String date(Day day) {
+        return DATE.format(day.date());
+    }
+}

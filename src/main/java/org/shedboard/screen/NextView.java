@@ -1,0 +1,165 @@
+package org.shedboard.screen;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.board.Board;
+import org.shedboard.board.NextPoint;
+import org.shedboard.board.Screen;
+import org.shedboard.day.Clocks;
+import org.shedboard.day.Day;
+import org.shedboard.day.NextTask;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.PointsDue;
+import org.shedboard.day.Riding;
+import org.shedboard.estimate.Point;
+import org.shedboard.grid.BigLetters;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.hours.Activity;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Task;
+import org.shedboard.words.Words;
+
+/** One person's next machine, to be read from two metres: which, where, what first, by when. */
+final class NextView {
+    private final Canvas canvas;
+    private final Board board;
+    private final Screen.Next screen;
+    private final Outlook outlook;
+    private final Day day;
+    private final Person person;
+
+    NextView(Canvas canvas, Board board, Screen.Next screen) {
+        this.canvas = canvas;
+        this.board = board;
+        this.screen = screen;
+        this.outlook = board.expectOutlook();
+        this.day = outlook.day();
+        this.person = day.shop().expectPerson(screen.personId());
+    }
+
+    void draw(Region page) {
+        Optional<NextTask> next = NextTask.of(outlook, person);
+        boolean running = next.filter(NextTask::isRunning).isPresent();
+        Header.draw(canvas, page.row(0), board, Words.say(running ? "next.on_it" : "next.your_next", person.name()));
+        Region body = page.below(2).inside(2, 0);
+        Optional<Activity.OtherWork> other = otherWork();
+        if (other.isPresent()) {
+            canvas.text(
+                    body.row(0),
+                    Words.say(
+                            "next.other",
+                            person.name(),
+                            Words.say("otherWork." + other.get().kind())),
+                    Style.STRONG);
+            body = body.below(2);
+        }
+        if (next.isEmpty()) {
+            canvas.paragraph(body, Words.say("next.nothing", person.name()), Style.STRONG);
+        } else {
+            task(body, next.get());
+        }
+    }
+
+    private Optional<Activity.OtherWork> otherWork() {
+        return day.openEntryOf(person.id())
+                .map(entry -> entry.activity())
+                .filter(Activity.OtherWork.class::isInstance)
+                .map(Activity.OtherWork.class::cast);
+    }
+
+    private void task(Region body, NextTask next) {
+        String tag = PlaceStatus.tagOf(next.visit());
+        Region rest = canvas.big(body.top(BigLetters.ROWS), tag, Style.STRONG);
+        next.placeId().ifPresent(place -> {
+            Region arrow = rest.rightOf(3);
+            canvas.big(arrow, place, Style.NORMAL);
+        });
+        Region below = body.below(BigLetters.ROWS + 1);
+        below = about(below, next);
+        below = what(below, next);
+        if (next.isRunning() && !PointsDue.of(day, next.visit(), next.task()).isEmpty()) {
+            below = point(below.below(1), next);
+        }
+        after(below.below(1));
+    }
+
+    private Region about(Region region, NextTask next) {
+        String machine = day.ownerOf(next.visit()).name() + ", "
+                + day.machineOf(next.visit()).label();
+        Region rest = line(region, machine, Style.NORMAL);
+        if (Riding.isStopped(day, next.visit())) {
+            rest = line(rest, Words.say("board.do_not_ride"), Style.DANGER);
+        }
+        String where = next.placeId()
+                .map(id -> day.shop().expectPlace(id))
+                .map(Place::name)
+                .orElse(Words.say("next.anywhere"));
+        return line(rest, Words.say("next.where", where), Style.STRONG);
+    }
+
+    private Region what(Region region, NextTask next) {
+        String what = Words.say(
+                next.isRunning() ? "next.now" : "next.first", next.task().name());
+        String when = next.isRunning()
+                ? left(next.task()) + "  " + Words.say("next.by", Clocks.sayTime(day, next.until()))
+                : Words.say("next.from", Clocks.sayTime(day, next.from())) + "  "
+                        + Words.say("next.by", Clocks.sayTime(day, next.until())) + "  "
+                        + Words.say(
+                                "next.minutes",
+                                Duration.between(next.from(), next.until()).toMinutes());
+        Region rest = line(region, what, Style.STRONG);
+        rest = line(rest, when, Style.NORMAL);
+        return next.task().caution().isEmpty()
+                ? rest
+                : canvas.paragraph(rest, Words.say("next.caution", next.task().caution()), Style.CAUTION);
+    }
+
+    private String left(Task task) {
+        long spent = Duration.between(task.progress().since().orElse(outlook.at()), outlook.at())
+                .toMinutes();
+        long left = task.progress().left() - spent;
+        return left >= 0 ? Words.say("next.left", left) : Words.say("next.over", -left);
+    }
+
+    private Region point(Region region, NextTask next) {
+        Optional<NextPoint> now = NextPoint.of(board, screen);
+        if (now.isEmpty()) {
+            int count = PointsDue.of(day, next.visit(), next.task()).size();
+            return line(region, Words.say("next.points_done", count), Style.GOOD);
+        }
+        Point point = now.get().point();
+        Region rest = canvas.paragraph(
+                region, Words.say("next.point", now.get().number(), now.get().count(), point.name()), Style.SELECTED);
+        rest = line(rest, Words.say("next.point_where", point.where()), Style.NORMAL);
+        if (point.measure().isPresent()) {
+            var measure = point.measure().get();
+            rest = line(rest, Words.say("next.measure", measure.unit(), measure.low(), measure.high()), Style.NORMAL);
+        }
+        var before = next.visit().findingAt(point.id());
+        if (before.isPresent()) {
+            rest = line(
+                    rest, Words.say("next.point_again", Words.say(before.get().mark())), Style.NORMAL);
+        }
+        return point.caution().isEmpty()
+                ? rest
+                : canvas.paragraph(rest, Words.say("next.caution", point.caution()), Style.CAUTION);
+    }
+
+    private void after(Region region) {
+        List<NextTask> all = NextTask.all(outlook, person);
+        String then = all.size() > 1
+                ? PlaceStatus.tagOf(all.get(1).visit()) + " "
+                        + all.get(1).task().name()
+                : Words.say("next.none_after");
+        canvas.text(region.row(0), Words.say("next.after", then), Style.QUIET);
+    }
+
+    private Region line(Region region, String text, Style style) {
+        canvas.text(region.row(0), text, style);
+        return region.below(1);
+    }
+}

@@ -1,0 +1,82 @@
+package org.shedboard.screen;
+
+import java.util.List;
+import org.shedboard.board.Overlay;
+import org.shedboard.board.Typing;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
+
+/** A question, drawn over the screen it stands on. */
+final class OverlayView {
+    private static final int MARGIN = 4;
+
+    private OverlayView() {}
+
+    static void draw(Canvas canvas, Region page, Overlay overlay) {
+        if (overlay instanceof Overlay.Choose choose) {
+            choose(canvas, page, choose);
+        } else if (overlay instanceof Overlay.TypeIn in) {
+            type(canvas, page, in);
+        }
+    }
+
+    private static void choose(Canvas canvas, Region page, Overlay.Choose choose) {
+        int widest = choose.choices().stream()
+                .mapToInt(choice -> TextWidth.of(line(choice)))
+                .max()
+                .orElse(0);
+        int width = Math.min(page.width() - MARGIN, Math.max(widest, TextWidth.of(choose.title())) + MARGIN);
+        int rows = Math.min(choose.choices().size(), page.height() - MARGIN);
+        Region inside = window(canvas, page, width, rows + 2, choose.title());
+        int first = Math.max(0, choose.selected() - rows + 1);
+        for (int row = 0; row < rows; row++) {
+            Overlay.Choice choice = choose.choices().get(first + row);
+            Region at = inside.row(row);
+            boolean selected = first + row == choose.selected();
+            Style style = selected ? Style.SELECTED : choice.off().isPresent() ? Style.KEY_OFF : Style.NORMAL;
+            canvas.fill(at, style);
+            canvas.text(at.inside(1, 0), line(choice), style);
+        }
+    }
+
+    private static String line(Overlay.Choice choice) {
+        String off = choice.off().isPresent() ? "  x" : "";
+        return choice.key() + "  " + choice.label() + off;
+    }
+
+    private static void type(Canvas canvas, Region page, Overlay.TypeIn in) {
+        int width = Math.min(page.width() - MARGIN, Math.max(60, TextWidth.of(in.title()) + MARGIN));
+        List<String> title = TextWidth.wrap(in.title(), width - MARGIN);
+        Region inside = window(canvas, page, width, title.size() + 3, "");
+        for (int row = 0; row < title.size(); row++) {
+            canvas.text(inside.inside(1, 0), row, title.get(row), Style.STRONG);
+        }
+        field(canvas, inside.inside(1, 0).row(title.size()), in.typing(), true);
+    }
+
+    private static Region window(Canvas canvas, Region page, int width, int height, String title) {
+        Region window = page.centred(width, height);
+        canvas.fill(window, Style.NORMAL);
+        return canvas.frame(window, title, Style.FRAME);
+    }
+
+    /** A field with what is typed in it; the end of a long text is what stays in sight. */
+    static void field(Canvas canvas, Region region, Typing typing, boolean active) {
+        canvas.fill(region, Style.FIELD);
+        int room = Math.max(1, region.width() - 1);
+        String before = typing.text().substring(0, typing.cursor());
+        while (TextWidth.of(before) > room) {
+            before = before.substring(1);
+        }
+        Region rest = canvas.text(region, before, Style.FIELD);
+        String after = typing.text().substring(typing.cursor());
+        if (active) {
+            String under = after.isEmpty() ? " " : after.substring(0, 1);
+            rest = canvas.text(rest, under, Style.CURSOR);
+            after = after.isEmpty() ? "" : after.substring(1);
+        }
+        canvas.text(rest, after, Style.FIELD);
+    }
+}

@@ -1,0 +1,124 @@
+package org.shedboard.screen;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.shedboard.day.Clocks;
+import org.shedboard.day.Day;
+import org.shedboard.day.Outlook;
+import org.shedboard.grid.Style;
+import org.shedboard.pack.Plan;
+import org.shedboard.shop.HoistCheck;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Stay;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+import org.shedboard.words.Words;
+
+/** What a place is doing, in a few words: who is on what and how much is left, or from when it is free. */
+record PlaceStatus(String text, Style style) {
+    static PlaceStatus of(Outlook outlook, Place place) {
+        Day day = outlook.day();
+        Optional<Visit> standing = day.standingIn(place.id());
+        if (standing.isPresent()) {
+            return standing(outlook, place, standing.get());
+        }
+        Optional<HoistCheck> check = day.opening().stream()
+                .flatMap(opening -> opening.checks().stream())
+                .filter(each -> each.placeId().equals(place.id()))
+                .findFirst();
+        if (place.isHoist() && !check.map(HoistCheck::isSound).orElse(false)) {
+            return new PlaceStatus(
+                    Words.say(check.isPresent() ? "board.locked_out" : "board.not_checked"), Style.CLOSED);
+        }
+        Optional<Plan.StayPlace> next = outlook.staysIn(place.id()).stream()
+                .filter(stay -> stay.from() >= outlook.problem().now())
+                .findFirst();
+        return new PlaceStatus(
+                next.map(stay -> Words.say("board.free_until", Clocks.sayTime(day, day.instantOf(stay.from()))))
+                        .orElse(Words.say("board.free")),
+                Style.FREE);
+    }
+
+    private static PlaceStatus standing(Outlook outlook, Place place, Visit visit) {
+        Day day = outlook.day();
+        String tag = tagOf(visit);
+        if (visit.state() == VisitState.HELD) {
+            return new PlaceStatus(Words.say("board.held", tag), Style.HELD);
+        }
+        List<Task> running = visit.tasks().stream()
+                .filter(task -> task.progress().isRunning())
+                .toList();
+        String free = freeAgain(outlook, place);
+        if (!running.isEmpty()) {
+            String who = running.stream()
+                    .map(task -> day.shop()
+                            .expectPerson(task.progress().person().orElseThrow())
+                            .name())
+                    .collect(Collectors.joining(", "));
+            return onIt(outlook, visit, running, who, free);
+        }
+        OptionalInt drips = unattendedLeft(outlook, visit);
+        return drips.isPresent()
+                ? new PlaceStatus(Words.say("board.unattended", tag, drips.getAsInt()) + free, Style.UNATTENDED)
+                : new PlaceStatus(Words.say("board.waiting", tag) + free, Style.QUIET);
+    }
+
+    private static PlaceStatus onIt(Outlook outlook, Visit visit, List<Task> running, String who, String free) {
+        int now = outlook.problem().now();
+        int left = 0;
+        long over = 0;
+        for (Task task : running) {
+            left = Math.max(
+                    left,
+                    outlook.timeOf(visit.id(), task.id())
+                            .map(time -> time.end() - now)
+                            .orElse(0));
+            over = Math.max(over, minutesOver(outlook, task));
+        }
+        return over > 0
+                ? new PlaceStatus(Words.say("board.running_over", tagOf(visit), who, over) + free, Style.LATE)
+                : new PlaceStatus(Words.say("board.who_on", tagOf(visit), who, left) + free, Style.STRONG);
+    }
+
+    private static long minutesOver(Outlook outlook, Task task) {
+        return task.progress()
+                .since()
+                .map(since -> Duration.between(since, outlook.at()).toMinutes()
+                        - task.progress().left())
+                .orElse(0L);
+    }
+
+    /** Minutes until what drains or soaks in the current stay needs hands again. */
+    private static OptionalInt unattendedLeft(Outlook outlook, Visit visit) {
+        int current = visit.currentStay();
+        if (current >= visit.stays().size()) {
+            return OptionalInt.empty();
+        }
+        Stay stay = visit.stays().get(current);
+        int left = stay.tasks().stream()
+                .filter(Task::isDone)
+                .mapToInt(task -> outlook.day().minuteOf(task.progress().ended().orElseThrow())
+                        + task.unattended()
+                        - outlook.problem().now())
+                .max()
+                .orElse(0);
+        return left > 0 ? OptionalInt.of(left) : OptionalInt.empty();
+    }
+
+    private static String freeAgain(Outlook outlook, Place place) {
+        OptionalInt free = outlook.freeFrom(place.id());
+        if (free.isEmpty()) {
+            return "";
+        }
+        Day day = outlook.day();
+        return ", " + Words.say("board.free_from", Clocks.sayTime(day, day.instantOf(free.getAsInt())));
+    }
+
+    static String tagOf(Visit visit) {
+        return visit.tag().isPresent() ? String.valueOf(visit.tag().getAsInt()) : "-";
+    }
+}

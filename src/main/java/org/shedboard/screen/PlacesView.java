@@ -1,0 +1,165 @@
+package org.shedboard.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.board.Board;
+import org.shedboard.board.Screen;
+import org.shedboard.board.Yard;
+import org.shedboard.day.Concern;
+import org.shedboard.day.Concerns;
+import org.shedboard.day.Day;
+import org.shedboard.day.Outlook;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.pack.Plan;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** The bay board: what needs the foreman, each place on a time axis, the yard in planned order. */
+final class PlacesView {
+    private static final int LABEL = 12;
+    private static final int ID = 4;
+
+    private final Canvas canvas;
+    private final Board board;
+    private final Screen.Places screen;
+    private final Outlook outlook;
+    private final Day day;
+
+    PlacesView(Canvas canvas, Board board, Screen.Places screen) {
+        this.canvas = canvas;
+        this.board = board;
+        this.screen = screen;
+        this.outlook = board.expectOutlook();
+        this.day = outlook.day();
+    }
+
+    void draw(Region page) {
+        Header.draw(canvas, page.row(0), board, title());
+        int concernRows = concernRows(page.height());
+        int perPlace = page.height() >= 34 ? 2 : 1;
+        int placeRows = 1 + perPlace * day.shop().places().size();
+        Region body = page.below(1);
+        concerns(body.top(concernRows));
+        Region below = body.below(concernRows);
+        places(below.top(placeRows), perPlace);
+        yard(below.below(placeRows + (page.height() >= 34 ? 1 : 0)));
+    }
+
+    private String title() {
+        long here = day.shop().people().stream().filter(day::isHere).count();
+        String state = day.isClosed()
+                ? Words.say("board.closed")
+                : day.isOpened() ? Words.say("board.here", here) : Words.say("board.not_open");
+        return day.shop().name() + "   " + state;
+    }
+
+    /** Room for what needs the foreman: a sixth of the screen, but no more than there is to say. */
+    private int concernRows(int height) {
+        int count =
+                Concerns.of(outlook).size() + board.better().stream().toList().size();
+        return Math.max(1, Math.min(count, height / 6));
+    }
+
+    private void concerns(Region region) {
+        List<String> sentences = new ArrayList<>();
+        List<Style> styles = new ArrayList<>();
+        board.better().ifPresent(better -> {
+            sentences.add(Words.say("board.better", better.gain()));
+            styles.add(Style.PROMISE);
+        });
+        for (Concern concern : Concerns.of(outlook)) {
+            sentences.add(Words.say("concern." + concern.kind(), concern.values()));
+            styles.add(styleOf(concern.kind()));
+        }
+        canvas.text(region.left(LABEL).inside(1, 0), Words.say("board.needs_you"), Style.STRONG);
+        Region text = region.rightOf(LABEL);
+        if (sentences.isEmpty()) {
+            canvas.text(text, Words.say("board.nothing"), Style.GOOD);
+        }
+        for (int row = 0; row < Math.min(region.height(), sentences.size()); row++) {
+            boolean last = row == region.height() - 1 && sentences.size() > region.height();
+            Region line = text.row(row);
+            if (last) {
+                line = canvas.textRight(line, " " + Words.say("board.more", sentences.size() - row - 1), Style.QUIET);
+            }
+            canvas.text(line, sentences.get(row), styles.get(row));
+        }
+    }
+
+    private static Style styleOf(Concern.Kind kind) {
+        return switch (kind) {
+            case NOT_TO_BE_RIDDEN, PROMISE_MISSED, PROMISE_IN_DANGER, NOT_IN_PLAN -> Style.DANGER;
+            case OWNER_TO_ASK, HELD_FOR_PARTS, HELD_FOR_LOOK -> Style.HELD;
+            case HOIST_UNCHECKED, BOOKING_LATE, RUNS_OVER, PROMISE_AT_RISK -> Style.LATE;
+            case OWNER_TO_RING, NO_PROMISE -> Style.NORMAL;
+        };
+    }
+
+    private void places(Region region, int perPlace) {
+        int status = Math.min(44, region.width() * 3 / 8);
+        Region axisColumns = region.rightOf(status);
+        int now = outlook.problem().now();
+        TimeAxis axis = TimeAxis.around(axisColumns, now);
+        canvas.text(region.row(0).inside(1, 0), Words.say("board.places"), Style.STRONG);
+        axis.drawHours(canvas, region.row(0), now);
+        List<Place> places = day.shop().places();
+        for (int i = 0; i < places.size(); i++) {
+            Region rows = region.below(1 + i * perPlace).top(perPlace);
+            place(rows.left(status), places.get(i));
+            bars(rows, places.get(i), axis);
+            for (int row = 0; row < perPlace; row++) {
+                canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
+            }
+        }
+    }
+
+    private void place(Region rows, Place place) {
+        Region line = rows.row(0).inside(1, 0);
+        canvas.text(line.left(ID), place.id(), Style.STRONG);
+        PlaceStatus status = PlaceStatus.of(outlook, place);
+        canvas.text(line.rightOf(ID - 1), status.text(), status.style());
+        if (rows.height() > 1) {
+            String rated = place.isHoist() ? " " + Words.say("board.rated", place.ratedKg()) : "";
+            canvas.text(rows.row(1).inside(1, 0).rightOf(ID - 1), place.name() + rated, Style.QUIET);
+        }
+    }
+
+    private void bars(Region rows, Place place, TimeAxis axis) {
+        for (Plan.StayPlace stay : outlook.staysIn(place.id())) {
+            if (stay.to() > axis.from() && stay.from() < axis.to()) {
+                new StayBar(canvas, outlook, axis, stay).draw(rows);
+            }
+        }
+    }
+
+    private void yard(Region region) {
+        List<Visit> listed = Yard.of(outlook);
+        YardTable table = new YardTable(canvas, outlook, region.width());
+        table.heading(region.row(0));
+        Region rows = region.below(1);
+        if (listed.isEmpty()) {
+            canvas.text(rows.row(0).inside(1, 0), Words.say("board.empty"), Style.QUIET);
+        }
+        Optional<String> selected = screen.selected();
+        int index = 0;
+        for (int i = 0; i < listed.size(); i++) {
+            if (selected.filter(listed.get(i).id()::equals).isPresent()) {
+                index = i;
+            }
+        }
+        int first = Math.max(0, index - rows.height() + 1);
+        for (int row = 0; row < rows.height() && first + row < listed.size(); row++) {
+            table.entry(rows.row(row), listed.get(first + row), first + row == index);
+        }
+    }
+
+    static String nameOf(Day day, String personId) {
+        return day.shop().findPerson(personId).map(Person::name).orElse(personId);
+    }
+}

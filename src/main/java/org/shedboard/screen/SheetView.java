@@ -1,0 +1,293 @@
+package org.shedboard.screen;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shedboard.board.Board;
+import org.shedboard.board.Screen;
+import org.shedboard.day.Clocks;
+import org.shedboard.day.Day;
+import org.shedboard.day.DayTally;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.PointsDue;
+import org.shedboard.day.Riding;
+import org.shedboard.estimate.Estimate;
+import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.Point;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Column;
+import org.shedboard.grid.Glyphs;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
+import org.shedboard.hours.Tally;
+import org.shedboard.shop.Finding;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Part;
+import org.shedboard.shop.Promise;
+import org.shedboard.shop.Stay;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** Everything of one visit. The points of an inspection are listed under it while the cursor is on it. */
+final class SheetView {
+    private final Canvas canvas;
+    private final Board board;
+    private final Screen.Sheet screen;
+    private final Outlook outlook;
+    private final Day day;
+    private final Visit visit;
+    private final List<Row> rows = new ArrayList<>();
+    private int selectedRow;
+    private int selectedEnd;
+
+    /** One line of the list: its columns, or one running text where there is only one. */
+    private record Row(List<String> texts, Style style) {}
+
+    SheetView(Canvas canvas, Board board, Screen.Sheet screen) {
+        this.canvas = canvas;
+        this.board = board;
+        this.screen = screen;
+        this.outlook = board.expectOutlook();
+        this.day = outlook.day();
+        this.visit = day.expectVisit(screen.visitId());
+    }
+
+    void draw(Region page) {
+        Machine machine = day.machineOf(visit);
+        String tag = visit.tag().isPresent() ? String.valueOf(visit.tag().getAsInt()) : Words.say("sheet.no_tag");
+        Header.draw(canvas, page.row(0), board, tag + "   " + day.ownerOf(visit).name() + "   " + machine.label());
+        Region rest = head(page.below(1).inside(1, 0), machine);
+        list(rest);
+    }
+
+    private Region head(Region region, Machine machine) {
+        Region rest = region;
+        if (Riding.isStopped(day, visit)) {
+            String points =
+                    Riding.stoppedBy(day, visit).stream().map(Point::name).collect(Collectors.joining(", "));
+            rest = line(rest, Words.say("board.do_not_ride") + ": " + points, Style.DANGER);
+        }
+        List<String> about = new ArrayList<>();
+        about.add(day.books().catalogue().expectClass(machine.classId()).name());
+        machine.modelYear().ifPresent(year -> about.add(String.valueOf(year)));
+        if (!machine.number().isEmpty()) {
+            about.add(machine.number());
+        }
+        machine.meterHours().ifPresent(hours -> about.add(Words.say("sheet.meter", hours)));
+        about.add(day.ownerOf(visit).phone());
+        rest = line(rest, String.join("   ", about), Style.NORMAL);
+        rest = line(rest, state(), Style.NORMAL);
+        rest = promise(rest);
+        for (Line wanted : visit.lines()) {
+            rest = wanted(rest, wanted);
+        }
+        if (!visit.intake().note().isBlank()) {
+            rest = canvas.paragraph(rest, Words.say("sheet.note", visit.intake().note()), Style.NORMAL);
+        }
+        return line(rest, clocked(), Style.QUIET);
+    }
+
+    private String state() {
+        List<String> parts = new ArrayList<>();
+        parts.add(Words.say(visit.state()));
+        visit.standsIn().ifPresent(place -> parts.add(Words.say("sheet.place", place)));
+        visit.hold()
+                .ifPresent(hold ->
+                        parts.add(Words.say("sheet.waits", Words.say(hold.reason()), hold.note(), time(hold.until()))));
+        parts.add(Words.say("sheet.came", time(visit.intake().arrives())));
+        parts.add(Words.say("sheet.mud", Words.say(visit.intake().mud())));
+        parts.add(Words.say("sheet.depth", Words.say(visit.intake().depth())));
+        if (!visit.intake().condition().drives()) {
+            parts.add(Words.say("sheet.pushed"));
+        }
+        return String.join("   ", parts);
+    }
+
+    private Region promise(Region region) {
+        List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
+        Estimate.Range range = new Estimator(day.books().catalogue()).rangeOf(left);
+        String ready = outlook.readyAt(visit.id())
+                .map(at -> "   " + Words.say("sheet.ready", time(at)))
+                .orElse("");
+        String minutes = left.isEmpty() ? "" : "   " + Words.say("sheet.likely", range.likely(), range.safe());
+        var chance = outlook.chanceOfPromise(visit);
+        String odds = chance.isPresent() ? ", " + Words.say("board.chance_of", chance.getAsInt()) : "";
+        String said = visit.promise().map(this::said).orElse(Words.say("sheet.no_promise"));
+        Region rest = line(region, said + odds + ready + minutes, Style.STRONG);
+        for (Promise promise : visit.promises()) {
+            if (!promise.why().isEmpty()) {
+                rest = line(
+                        rest, Words.say("sheet.promise_changed", time(promise.saidAt()), promise.why()), Style.QUIET);
+            }
+        }
+        return rest;
+    }
+
+    private String said(Promise promise) {
+        return Words.say("sheet.promised", time(promise.at()), name(promise.by()), promise.to());
+    }
+
+    private Region wanted(Region region, Line wanted) {
+        String parts = wanted.parts().stream().map(SheetView::part).collect(Collectors.joining(", "));
+        String all = parts.isEmpty() ? "" : "   " + Words.say("sheet.parts", parts);
+        String payer = "   " + Words.say("sheet.paid_by", Words.say(wanted.payer()));
+        return canvas.paragraph(region, Glyphs.BULLET + " " + wanted.name() + payer + all, Style.NORMAL);
+    }
+
+    private static String part(Part part) {
+        return part.quantity() + " " + part.name();
+    }
+
+    private String clocked() {
+        int worked = board.seen().orElseThrow().tally().visits().stream()
+                .filter(hours -> hours.visitId().equals(visit.id()))
+                .mapToInt(Tally.VisitHours::worked)
+                .sum();
+        return Words.say("sheet.clocked", worked, DayTally.estimatedOf(day, visit));
+    }
+
+    private void list(Region region) {
+        int index = 0;
+        for (Stay stay : visit.stays()) {
+            String place =
+                    stay.placeId().map(id -> " " + Words.say("sheet.place", id)).orElse("");
+            rows.add(new Row(List.of(Words.say(stay.step()) + place), Style.TITLE));
+            for (Task task : stay.tasks()) {
+                task(task, index == screen.task(), region.width());
+                index++;
+            }
+        }
+        int first = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
+        List<Column> columns =
+                List.of(Column.left("", 2), Column.left("", 0), Column.right("", 9), Column.left("", 22));
+        for (int row = 0; row < region.height() && first + row < rows.size(); row++) {
+            Row each = rows.get(first + row);
+            if (each.texts().size() == 1) {
+                canvas.text(region.row(row), each.texts().get(0), each.style());
+            } else {
+                canvas.entry(region.row(row), columns, each.texts(), each.style());
+            }
+        }
+    }
+
+    private void task(Task task, boolean selected, int width) {
+        Style style = selected ? Style.SELECTED : task.isDone() ? Style.QUIET : Style.NORMAL;
+        if (selected) {
+            selectedRow = rows.size();
+        }
+        String unattended = task.unattended() > 0 ? ", " + Words.say("sheet.unattended", task.unattended()) : "";
+        List<Point> points = PointsDue.of(day, visit, task);
+        String looked = points.isEmpty() ? "" : "  " + pointsSummary(points);
+        rows.add(new Row(
+                List.of(
+                        task.isDone()
+                                ? String.valueOf(Glyphs.TICK)
+                                : task.progress().isRunning() ? String.valueOf(Glyphs.POINTER) : "",
+                        task.name() + unattended + looked,
+                        Words.say("sheet.minutes", task.handsOn()),
+                        status(task)),
+                style));
+        if (selected) {
+            if (!task.caution().isEmpty()) {
+                TextWidth.wrap(Words.say("next.caution", task.caution()), width - 4)
+                        .forEach(text -> rows.add(new Row(List.of("    " + text), Style.CAUTION)));
+            }
+            points.forEach(this::point);
+            selectedEnd = rows.size() - 1;
+        }
+    }
+
+    private String status(Task task) {
+        return switch (task.progress().status()) {
+            case DONE ->
+                Words.say(
+                        "sheet.done_by",
+                        name(task.progress().person().orElseThrow()),
+                        time(task.progress().began().orElseThrow()),
+                        time(task.progress().ended().orElseThrow()));
+            case RUNNING ->
+                Words.say(
+                        "sheet.running",
+                        name(task.progress().person().orElseThrow()),
+                        time(task.progress().since().orElseThrow()));
+            case PAUSED -> Words.say("sheet.paused");
+            case TO_DO ->
+                outlook.timeOf(visit.id(), task.id())
+                        .map(planned -> Words.say(
+                                "sheet.planned",
+                                time(day.instantOf(planned.start())),
+                                planned.person().map(this::name).orElse("")))
+                        .orElse(Words.say("sheet.todo"));
+        };
+    }
+
+    private String pointsSummary(List<Point> points) {
+        List<String> counts = new ArrayList<>();
+        for (Mark mark : Mark.values()) {
+            long count = points.stream()
+                    .filter(point -> visit.findingAt(point.id())
+                            .filter(each -> each.mark() == mark)
+                            .isPresent())
+                    .count();
+            if (count > 0) {
+                counts.add(count + " " + Words.say(mark));
+            }
+        }
+        long open = points.stream()
+                .filter(point -> visit.findingAt(point.id()).isEmpty())
+                .count();
+        if (open > 0) {
+            counts.add(Words.say("sheet.points_open", open));
+        }
+        return Words.say("sheet.points", points.size(), String.join(", ", counts));
+    }
+
+    private void point(Point point) {
+        var finding = visit.findingAt(point.id());
+        String mark = finding.map(each -> Words.say(each.mark())).orElse("");
+        String value = finding.filter(each -> each.measured().isPresent())
+                .map(each -> Words.say(
+                        "sheet.measured",
+                        each.measured().getAsDouble(),
+                        point.measure().map(measure -> measure.unit()).orElse("")))
+                .orElse("");
+        String note = finding.map(Finding::note)
+                .filter(text -> !text.isEmpty())
+                .map(text -> "  " + text)
+                .orElse("");
+        rows.add(new Row(
+                List.of("", "  " + point.name() + " (" + point.where() + ")" + note, value, mark),
+                styleOf(finding.map(Finding::mark))));
+    }
+
+    private static Style styleOf(Optional<Mark> mark) {
+        if (mark.isEmpty()) {
+            return Style.QUIET;
+        }
+        return switch (mark.get()) {
+            case GOOD -> Style.NORMAL;
+            case WATCH -> Style.STRONG;
+            case FIX -> Style.DANGER;
+            case NOT_REACHED -> Style.HELD;
+        };
+    }
+
+    private Region line(Region region, String text, Style style) {
+        canvas.text(region.row(0), text, style);
+        return region.below(1);
+    }
+
+    private String time(Instant at) {
+        return Clocks.sayTime(day, at);
+    }
+
+    private String name(String personId) {
+        return PlacesView.nameOf(day, personId);
+    }
+}

@@ -1,0 +1,259 @@
+package org.shedboard.screen;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.shedboard.board.Board;
+import org.shedboard.board.TakeInForm;
+import org.shedboard.board.TakeInForm.Field;
+import org.shedboard.board.TakeInReading;
+import org.shedboard.day.Clocks;
+import org.shedboard.day.Day;
+import org.shedboard.day.Quote;
+import org.shedboard.estimate.Estimate;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.Work;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Machine;
+import org.shedboard.words.Words;
+
+/** Taking a machine in: the fields at the left; at the right what there is to choose, what it takes and what can be promised. */
+final class TakeInView {
+    private static final int LABEL = 14;
+
+    private final Canvas canvas;
+    private final Board board;
+    private final TakeInForm form;
+    private final Day day;
+    private final TakeInReading reading;
+
+    TakeInView(Canvas canvas, Board board, TakeInForm form) {
+        this.canvas = canvas;
+        this.board = board;
+        this.form = form;
+        this.day = board.expectDay();
+        this.reading = new TakeInReading(day, board.expectOutlook().at(), board.who(), form);
+    }
+
+    void draw(Region page) {
+        Header.draw(canvas, page.row(0), board, Words.say("form.take_in"));
+        Region body = page.below(2);
+        int left = Math.min(56, body.width() / 2);
+        fields(body.left(left).inside(1, 0));
+        Region side = body.rightOf(left + 1);
+        if (form.field() == Field.FIND) {
+            matches(side);
+        } else if (form.field() == Field.CLASS) {
+            classes(side);
+        } else if (form.field() == Field.WORK) {
+            works(side);
+        } else {
+            estimate(side);
+        }
+    }
+
+    private void fields(Region region) {
+        int row = 0;
+        for (Field field : Field.values()) {
+            if (form.shows(field)) {
+                field(region.row(row), field);
+                row++;
+            }
+        }
+        canvas.paragraph(region.below(row + 1), hint(), Style.QUIET);
+    }
+
+    private void field(Region row, Field field) {
+        boolean active = field == form.field();
+        canvas.text(row.left(LABEL), Words.say("form.field." + field), active ? Style.STRONG : Style.NORMAL);
+        Region value = row.rightOf(LABEL);
+        Optional<String> chosen = chosen(field);
+        if (chosen.isPresent()) {
+            Style style = active ? Style.SELECTED : Style.FIELD;
+            canvas.fill(value, style);
+            canvas.text(value, chosen.get(), style);
+        } else {
+            OverlayView.field(canvas, value, form.typing(field), active);
+        }
+    }
+
+    /** What stands in a field that is chosen, not typed. */
+    private Optional<String> chosen(Field field) {
+        return switch (field) {
+            case FIND ->
+                form.field() == Field.FIND
+                        ? Optional.empty()
+                        : reading.machine().map(this::machine);
+            case CLASS -> Optional.of(reading.classId().map(id -> className(id)).orElse(""));
+            case WORK ->
+                Optional.of(form.workIds().stream()
+                                .map(id ->
+                                        day.books().catalogue().expectWork(id).name())
+                                .collect(Collectors.joining(" + "))
+                        + (form.text(Field.WORK).isEmpty() ? "" : " " + form.text(Field.WORK) + "_"));
+            case MUD ->
+                Optional.of(form.mud()
+                        .map(mud -> mud.grade() + " " + Words.say(mud))
+                        .orElse(""));
+            case DEPTH -> Optional.of(form.depth().map(Words::say).orElse(Words.say("form.depth_usual")));
+            case CONDITION -> Optional.of(condition());
+            default -> Optional.empty();
+        };
+    }
+
+    private String className(String id) {
+        return day.books().catalogue().findClass(id).map(MachineClass::name).orElse(id);
+    }
+
+    private String machine(Machine machine) {
+        return day.books().expectOwner(machine.ownerId()).name() + ", " + machine.label();
+    }
+
+    private String condition() {
+        Condition is = form.condition();
+        if (is.drives()) {
+            return Words.say("form.condition.good");
+        }
+        List<String> wrong = new ArrayList<>();
+        add(wrong, is.runs(), "form.condition.runs");
+        add(wrong, is.rolls(), "form.condition.rolls");
+        add(wrong, is.steers(), "form.condition.steers");
+        add(wrong, is.stops(), "form.condition.stops");
+        return String.join(", ", wrong);
+    }
+
+    private static void add(List<String> wrong, boolean is, String name) {
+        if (!is) {
+            wrong.add(Words.say(name));
+        }
+    }
+
+    private String hint() {
+        return switch (form.field()) {
+            case FIND -> Words.say("form.find_hint");
+            case CLASS ->
+                Words.say("form.class_hint", day.books().catalogue().classes().size());
+            case WORK -> Words.say("form.work_hint");
+            case MUD -> Words.say("form.mud_hint");
+            case DEPTH -> Words.say("form.depth_hint");
+            case CONDITION -> Words.say("form.condition_hint");
+            case PROMISE -> promiseHint();
+            case EXPECTED ->
+                reading.time(Field.EXPECTED)
+                        .map(at -> Words.say("form.time_hint", Clocks.sayTime(day, at)))
+                        .orElse(Words.say("form.expected_hint"));
+            default -> "";
+        };
+    }
+
+    private String promiseHint() {
+        Optional<Instant> at = reading.time(Field.PROMISE);
+        if (at.isEmpty()) {
+            return Words.say("form.promise_hint");
+        }
+        OptionalInt chance = reading.chanceBy(at.get());
+        String time = Clocks.sayTime(day, at.get());
+        String read = chance.isPresent()
+                ? Words.say("form.chance_hint", time, chance.getAsInt())
+                : Words.say("form.time_hint", time);
+        return read + ". " + Words.say("form.promise_hint");
+    }
+
+    private void matches(Region region) {
+        canvas.text(region.row(0), Words.say("form.matches"), Style.STRONG);
+        List<String> lines = new ArrayList<>();
+        reading.matches().forEach(machine -> lines.add(machine(machine)));
+        String typed = form.text(Field.FIND).isBlank() ? "" : ": " + form.text(Field.FIND);
+        lines.add(Words.say("form.new_machine", typed));
+        int rows = region.height() - 1;
+        int first = Math.max(0, form.picked() - rows + 1);
+        for (int row = 0; row < rows && first + row < lines.size(); row++) {
+            Style style = first + row == form.picked() ? Style.SELECTED : Style.NORMAL;
+            canvas.fill(region.row(row + 1), style);
+            canvas.text(region.row(row + 1), lines.get(first + row), style);
+        }
+    }
+
+    private void classes(Region region) {
+        int row = 0;
+        for (MachineClass each : day.books().catalogue().classes()) {
+            canvas.text(canvas.text(region.row(row), row + 1 + " ", Style.KEY), each.name(), Style.NORMAL);
+            row++;
+        }
+    }
+
+    private void works(Region region) {
+        canvas.text(region.row(0), Words.say("form.works"), Style.STRONG);
+        int row = 1;
+        for (Work work : reading.works()) {
+            boolean wanted = form.workIds().contains(work.id());
+            Region rest = canvas.text(region.row(row), "%-3s".formatted(work.key()), Style.KEY);
+            canvas.text(rest, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
+            row++;
+        }
+    }
+
+    private void estimate(Region region) {
+        if (form.answer().isEmpty()) {
+            if (form.round() > 0) {
+                canvas.text(region.row(0), Words.say("form.quoting"), Style.QUIET);
+            }
+            return;
+        }
+        if (form.answer().get() instanceof Quote.Answer.NotGiven not) {
+            canvas.paragraph(
+                    region, Words.say(not.refusal().name(), not.refusal().values()), Style.DANGER);
+            return;
+        }
+        Quote quote = ((Quote.Answer.Given) form.answer().get()).quote();
+        Region rest = offers(region, quote);
+        breakdown(rest, quote.estimate());
+    }
+
+    private Region offers(Region region, Quote quote) {
+        Region rest = region;
+        if (quote.asPosted().isEmpty() && quote.repacked().isEmpty()) {
+            rest = line(rest, Words.say("form.not_in_time"), Style.DANGER);
+        }
+        if (quote.asPosted().isPresent()) {
+            rest = line(rest, offer("form.as_posted", quote.asPosted().get()), Style.STRONG);
+        }
+        if (quote.repacked().isPresent()) {
+            rest = line(rest, offer("form.repacked", quote.repacked().get()), Style.NORMAL);
+        }
+        Estimate estimate = quote.estimate();
+        rest = line(
+                rest,
+                Words.say(
+                        "form.total",
+                        estimate.range().likely(),
+                        estimate.range().safe()),
+                Style.STRONG);
+        return line(rest, Words.say("form.cleaning", estimate.cleaning()), Style.NORMAL);
+    }
+
+    private String offer(String name, Quote.Offer offer) {
+        return Words.say(name, Clocks.sayTime(day, offer.promise()), offer.chance());
+    }
+
+    private void breakdown(Region region, Estimate estimate) {
+        Region rest = region;
+        for (Estimate.Item item : estimate.items()) {
+            String name = item.points() > 0 ? Words.say("form.item_points", item.name(), item.points()) : item.name();
+            Region left = canvas.textRight(rest.row(0), String.valueOf(item.minutes()), Style.QUIET);
+            canvas.text(left, name, Style.QUIET);
+            rest = rest.below(1);
+        }
+    }
+
+    private Region line(Region region, String text, Style style) {
+        canvas.text(region.row(0), text, style);
+        return region.below(1);
+    }
+}

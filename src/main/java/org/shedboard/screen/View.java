@@ -1,0 +1,67 @@
+package org.shedboard.screen;
+
+import org.shedboard.board.Board;
+import org.shedboard.board.Screen;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Grid;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Size;
+import org.shedboard.grid.Style;
+import org.shedboard.words.Words;
+
+/** Draws the board as it is. */
+public final class View {
+    /** Below this a foreman would see too little to decide anything. */
+    private static final Size LEAST = new Size(80, 24);
+
+    private static final int FOOT_ROWS = 2;
+
+    private View() {}
+
+    public static Grid of(Board board, Size size) {
+        Canvas canvas = Canvas.of(size);
+        if (size.columns() < LEAST.columns() || size.rows() < LEAST.rows()) {
+            canvas.paragraph(size.region(), Words.say("board.too_small", size.columns(), size.rows()), Style.STRONG);
+            return canvas.grid();
+        }
+        Region page = size.region();
+        draw(canvas, page.above(FOOT_ROWS), board);
+        new Foot(board).draw(canvas, page.bottom(FOOT_ROWS));
+        board.overlay().ifPresent(overlay -> OverlayView.draw(canvas, page.above(FOOT_ROWS), overlay));
+        return canvas.grid();
+    }
+
+    private static void draw(Canvas canvas, Region page, Board board) {
+        Screen screen = board.screen();
+        if (screen instanceof Screen.Loading) {
+            canvas.textCentred(page.row(page.height() / 2), Words.say("board.loading"), Style.STRONG);
+        } else if (screen instanceof Screen.FirstRun) {
+            FirstRunView.draw(canvas, page);
+        } else if (screen instanceof Screen.Setup setup) {
+            SetupView.draw(canvas, page, setup.form());
+        } else if (screen instanceof Screen.Help help) {
+            HelpView.draw(canvas, page, help);
+        } else {
+            drawDay(canvas, page, board);
+        }
+    }
+
+    private static void drawDay(Canvas canvas, Region page, Board board) {
+        Screen screen = board.screen();
+        if (screen instanceof Screen.Places places) {
+            new PlacesView(canvas, board, places).draw(page);
+        } else if (screen instanceof Screen.Sheet sheet) {
+            new SheetView(canvas, board, sheet).draw(page);
+        } else if (screen instanceof Screen.Next next) {
+            new NextView(canvas, board, next).draw(page);
+        } else if (screen instanceof Screen.Hours hours) {
+            new HoursView(canvas, board, hours).draw(page);
+        } else if (screen instanceof Screen.TakeIn in) {
+            new TakeInView(canvas, board, in.form()).draw(page);
+        } else if (screen instanceof Screen.Opening opening) {
+            new OpeningView(canvas, board, opening.form()).draw(page);
+        } else {
+            throw new IllegalArgumentException("nothing draws " + screen);
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package org.shedboard.files;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Estimate;
+import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.PastVisit;
+import org.shedboard.estimate.Point;
+import org.shedboard.estimate.Work;
+import org.shedboard.estimate.Work.WorkTask;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Intake;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Payer;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Skill;
+import org.shedboard.shop.Stay;
+import org.shedboard.shop.Step;
+import org.shedboard.shop.Task;
+
+/** Whether the seed's catalogue is one a country workshop could believe; what it believes is common practice, no source. */
+@Tag("elsewhere")
+class SeedTest {
+    private static final Catalogue CATALOGUE = Seed.catalogue();
+    private static final Setup SETUP = Seed.shop(CATALOGUE);
+
+    @Test
+    void each_seed_file_says_inside_that_it_is_invented() {
+        for (String file : List.of("catalogue.json", "shop.json", "history.json")) {
+            String note = Seed.text(file).lines().skip(1).findFirst().orElseThrow();
+            assertTrue(
+                    note.contains("\"note\"") && note.toLowerCase(Locale.ROOT).contains("invented"), file);
+        }
+    }
+
+    @Test
+    void each_class_has_twenty_to_forty_five_points_and_some_at_every_depth() {
+        assertTrue(CATALOGUE.classes().size() >= 5);
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            int points = machineClass.points().size();
+            assertTrue(points >= 20 && points <= 45, machineClass.id() + " has " + points);
+            for (Depth depth : Depth.values()) {
+                assertTrue(machineClass.points().stream().anyMatch(point -> point.due() == depth));
+            }
+        }
+    }
+
+    @Test
+    void a_four_wheel_drive_has_four_shafts_and_a_boot_at_either_end() {
+        List<Point> boots = CATALOGUE.expectClass("side-by-side").points().stream()
+                .filter(point -> point.name().contains("boot ") && point.id().startsWith("boot-"))
+                .toList();
+        assertEquals(8, boots.size());
+        assertEquals(8, boots.stream().map(Point::where).distinct().count());
+    }
+
+    @Test
+    void every_class_has_points_that_stop_it_being_ridden_for_brakes_frame_and_fuel() {
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            for (String word : List.of("brake", "frame", "fuel")) {
+                assertTrue(
+                        machineClass.points().stream()
+                                .anyMatch(point ->
+                                        point.stopsRiding() && point.id().contains(word)),
+                        machineClass.id() + " " + word);
+            }
+        }
+    }
+
+    @Test
+    void every_class_has_an_oil_a_minor_and_a_full_service_each_deeper_than_the_one_before() {
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            assertEquals(Depth.ONCE_OVER, byKey(machineClass, "o").depth());
+            assertEquals(Depth.STANDARD, byKey(machineClass, "m").depth());
+            assertEquals(Depth.FULL, byKey(machineClass, "f").depth());
+        }
+    }
+
+    @Test
+    void there_are_sixteen_works_at_least_and_no_key_begins_another() {
+        assertTrue(CATALOGUE.works().size() >= 16);
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            List<String> keys = CATALOGUE.worksFor(machineClass.id()).stream()
+                    .map(Work::key)
+                    .toList();
+            for (String key : keys) {
+                assertEquals(
+                        1, keys.stream().filter(other -> other.startsWith(key)).count(), machineClass.id() + " " + key);
+            }
+        }
+    }
+
+    @Test
+    void brakes_and_steering_are_checked_by_another() {
+        List<WorkTask> brakes =
+                allTasks().filter(task -> task.skill() == Skill.BRAKES).toList();
+        assertFalse(brakes.isEmpty());
+        brakes.forEach(task -> assertTrue(task.checkedByAnother(), task.id()));
+    }
+
+    @Test
+    void nothing_that_runs_is_left_unattended() {
+        List<WorkTask> unattended =
+                allTasks().filter(task -> task.unattended() > 0).toList();
+        assertFalse(unattended.isEmpty());
+        unattended.forEach(task -> {
+            String words = (task.name() + " " + task.caution()).toLowerCase(Locale.ROOT);
+            assertFalse(words.contains("engine runs"), task.id());
+        });
+    }
+
+    @Test
+    void a_small_shop_has_a_wash_pad_two_hoists_two_bays_and_four_people() {
+        Shop shop = SETUP.shop();
+        assertEquals(
+                List.of("W1", "H1", "H2", "F1", "F2"),
+                shop.places().stream().map(Place::id).toList());
+        assertEquals(4, shop.people().size());
+        for (Skill skill : Skill.values()) {
+            assertTrue(
+                    shop.people().stream().filter(person -> person.may(skill)).count() >= 2, "two may " + skill);
+        }
+    }
+
+    @Test
+    void some_hoist_carries_every_machine_and_not_every_hoist_carries_all() {
+        List<Place> hoists = SETUP.shop().hoists();
+        for (Machine machine : SETUP.machines()) {
+            assertTrue(hoists.stream().anyMatch(hoist -> hoist.carries(machine.massKg())), machine.toString());
+        }
+        assertTrue(SETUP.machines().stream().anyMatch(machine -> !hoists.get(0).carries(machine.massKg())));
+    }
+
+    @Test
+    void no_telephone_number_could_be_somebodys() {
+        assertTrue(SETUP.owners().size() >= 12);
+        SETUP.owners().forEach(owner -> assertTrue(owner.phone().startsWith("0000 000 "), owner.toString()));
+    }
+
+    @Test
+    void the_history_is_four_months_of_about_five_visits_a_working_day() {
+        List<PastVisit> past = SETUP.past();
+        LocalDate first = past.get(0).date();
+        LocalDate last = past.get(past.size() - 1).date();
+        assertTrue(ChronoUnit.DAYS.between(first, last) >= 115);
+        long days = past.stream().map(PastVisit::date).distinct().count();
+        double each = (double) past.size() / days;
+        assertTrue(each > 4 && each < 6, each + " visits a day");
+        assertTrue(past.stream()
+                .allMatch(visit -> SETUP.shop().workdays().contains(visit.date().getDayOfWeek())));
+        assertTrue(last.isBefore(SETUP.morning().orElseThrow().date()));
+    }
+
+    @Test
+    void the_history_washes_and_checks_what_its_catalogue_would() {
+        Estimator estimator = new Estimator(CATALOGUE);
+        for (PastVisit visit : SETUP.past()) {
+            Estimate estimate = estimate(estimator, visit);
+            assertEquals(
+                    estimate.stays().stream().map(Stay::step).collect(Collectors.toSet()),
+                    visit.minutes().keySet());
+        }
+    }
+
+    /** The median ratio of a log-normal is its scale: the pace, and what the note in the file says was put in. */
+    @Test
+    void the_history_scatters_about_the_catalogue_at_each_persons_pace() {
+        Estimator estimator = new Estimator(CATALOGUE);
+        for (Person person : SETUP.shop().people()) {
+            List<Double> ratios = SETUP.past().stream()
+                    .flatMap(visit -> ratios(estimator, visit, person.id()))
+                    .sorted()
+                    .toList();
+            double median = ratios.get(ratios.size() / 2);
+            assertEquals(person.pacePercent() / 100.0, median, 0.08 * median, person.name() + " of " + ratios.size());
+            double spread = Math.log(ratios.get(ratios.size() * 84 / 100) / median);
+            assertTrue(spread > 0.1 && spread < 0.5, person.name() + " scatters by " + spread);
+        }
+    }
+
+    /** Tolerances: 417 visits are a draw themselves, and a little of what was put in is not in the catalogue. */
+    @Test
+    void about_half_of_the_history_stays_within_likely_and_four_fifths_within_safe() {
+        Estimator estimator = new Estimator(CATALOGUE);
+        double visits = SETUP.past().size();
+        long likely = SETUP.past().stream()
+                .filter(visit ->
+                        atFullPace(visit) <= estimate(estimator, visit).range().likely())
+                .count();
+        long safe = SETUP.past().stream()
+                .filter(visit ->
+                        atFullPace(visit) <= estimate(estimator, visit).range().safe())
+                .count();
+        assertEquals(0.50, likely / visits, 0.09);
+        assertEquals(0.80, safe / visits, 0.06);
+    }
+
+    /** Minutes it would have taken people who work at the catalogue's pace. */
+    private static double atFullPace(PastVisit visit) {
+        return visit.minutes().entrySet().stream()
+                .mapToDouble(entry -> {
+                    Person person = SETUP.shop().expectPerson(visit.people().get(entry.getKey()));
+                    return entry.getValue() * 100.0 / person.pacePercent();
+                })
+                .sum();
+    }
+
+    private static Stream<Double> ratios(Estimator estimator, PastVisit visit, String personId) {
+        Map<Step, Integer> catalogue = estimate(estimator, visit).stays().stream()
+                .collect(Collectors.toMap(
+                        Stay::step,
+                        stay -> stay.tasks().stream().mapToInt(Task::handsOn).sum()));
+        return visit.people().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(personId))
+                .map(entry -> (double) visit.minutes().get(entry.getKey()) / catalogue.get(entry.getKey()));
+    }
+
+    private static Estimate estimate(Estimator estimator, PastVisit visit) {
+        Machine machine = SETUP.machines().stream()
+                .filter(each -> each.id().equals(visit.machineId()))
+                .findFirst()
+                .orElseThrow();
+        List<Line> lines = visit.workIds().stream()
+                .map(id -> new Line(id, id, id, Payer.OWNER, List.of()))
+                .toList();
+        Intake intake = new Intake(Instant.EPOCH, visit.mud(), visit.depth(), Condition.SOUND, "");
+        return estimator.estimate(machine.classId(), intake, lines);
+    }
+
+    private static Stream<WorkTask> allTasks() {
+        return CATALOGUE.works().stream().flatMap(work -> work.tasks().stream());
+    }
+
+    private static Work byKey(MachineClass machineClass, String key) {
+        return CATALOGUE.worksFor(machineClass.id()).stream()
+                .filter(work -> work.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+}
