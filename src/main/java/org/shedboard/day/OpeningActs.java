@@ -66,8 +66,20 @@ final class OpeningActs {
         }
         Opening opening = draft.day().opening().get();
         HoistCheck check = check(act.checked());
+        if (!check.isSound()) {
+            leaveHoist(check.placeId());
+        }
         draft.put(opening.withChecks(Books.replaced(opening.checks(), check, HoistCheck::placeId)));
         return draft.done();
+    }
+
+    /** Nobody goes on working on a hoist that is locked out under them. */
+    private void leaveHoist(String placeId) {
+        FloorActs floor = new FloorActs(draft, now);
+        draft.day().standingIn(placeId).stream()
+                .flatMap(visit -> visit.tasks().stream())
+                .filter(task -> task.progress().isRunning())
+                .forEach(task -> floor.leaveWork(task.progress().person().orElseThrow()));
     }
 
     private HoistCheck check(Act.OpenDay.Checked checked) {

@@ -32,8 +32,6 @@ final class Problems {
     /** Staying put is worth something: people have begun to lay out tools. Invented figures, to be learnt from use. */
     private static final Costs COSTS = new Costs(100, 5, 1, 10, 0, 1, 20);
 
-    private static final int MINUTES_A_DAY = 24 * 60;
-
     private final Day day;
     private final Instant now;
     private final Roster roster;
@@ -54,7 +52,7 @@ final class Problems {
                 day.visits().stream().filter(Problems::isToPlan).map(this::job).toList();
         return new Problem(
                 minute(now),
-                Roster.DAYS * MINUTES_A_DAY,
+                roster.days() * Roster.MINUTES_A_DAY,
                 COSTS,
                 day.shop().places().stream().map(this::place).toList(),
                 day.shop().people().stream().map(this::person).toList(),
@@ -72,7 +70,7 @@ final class Problems {
                 || day.opening()
                         .filter(opening -> opening.isChecked(place.id()))
                         .isPresent();
-        List<Span> closed = open ? List.of() : List.of(new Span(0, MINUTES_A_DAY));
+        List<Span> closed = open ? List.of() : List.of(new Span(0, Roster.MINUTES_A_DAY));
         int rated = place.isHoist() ? place.ratedKg() : Problem.NO_LIMIT;
         return new Problem.Place(place.id(), kind(place.kind()), rated, closed);
     }
@@ -143,15 +141,12 @@ final class Problems {
         };
     }
 
-    /** Nothing of a held visit goes on before its hold is expected to end; a half done task waits as a shorter one. */
+    /** Nothing of a held visit goes on before its hold is expected to end; meanwhile it keeps the place it stands in. */
     private Problem.Task held(Visit visit, Task task, Problem.Task plain) {
-        if (task.isDone()) {
-            return begun(task, plain);
-        }
-        Problem.Task waiting = task.hasBegun()
-                ? plain.withHandsOn(Spell.minutesLeft(day, task, now)).withHandsOnBy(Map.of())
-                : plain;
-        return waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
+        Problem.Task waiting = begun(task, plain);
+        return task.isDone()
+                ? waiting
+                : waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
     }
 
     private Map<String, Integer> handsOnBy(Task task) {
