@@ -159,23 +159,13 @@ final class Problems {
         return minutes;
     }
 
-    /** Tasks whose doer may not do this one, less those that would leave nobody at all. */
+    /** Tasks whose doer may not do this one; none where that would leave nobody at all. */
     private List<String> notBy(Visit visit, Task task) {
-        if (task.isDone() || freeToDo(visit, task).isEmpty()) {
+        if (task.isDone() || !OwnWork.canBeKept(day, visit, task)) {
             return List.of();
         }
         return task.notBy().stream()
                 .filter(other -> visit.findTask(other).isPresent())
-                .toList();
-    }
-
-    private List<Person> freeToDo(Visit visit, Task task) {
-        Set<String> barred = task.notBy().stream()
-                .flatMap(id -> visit.findTask(id).stream())
-                .flatMap(other -> other.progress().person().stream())
-                .collect(Collectors.toSet());
-        return day.shop().people().stream()
-                .filter(person -> person.may(task.skill()) && !barred.contains(person.id()))
                 .toList();
     }
 
