@@ -59,7 +59,7 @@ final class OverlayView {
     private static Region window(Canvas canvas, Region page, int width, int height, String title) {
         Region window = page.centred(width, height);
         canvas.fill(window, Style.NORMAL);
-        return canvas.frame(window, title, Style.FRAME);
+        return title.isEmpty() ? canvas.frame(window, Style.FRAME) : canvas.frame(window, title, Style.FRAME);
     }
 
     /** A field with what is typed in it; the end of a long text is what stays in sight. */
