@@ -16,6 +16,7 @@ import org.shedboard.grid.Column;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.pack.Plan;
+import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
@@ -53,8 +54,8 @@ final class YardTable {
         }
         all.add(Column.left(Words.say("board.mud"), 5));
         all.add(Column.left(Words.say("board.depth"), wide ? 9 : 4));
-        all.add(Column.right(Words.say("board.likely"), wide ? 11 : 7));
-        all.add(Column.left(Words.say("board.next"), 11));
+        all.add(Column.right(Words.say(wide ? "board.likely" : "board.minutes"), wide ? 11 : 7));
+        all.add(Column.left(Words.say("board.next"), 12));
         all.add(Column.right(Words.say("board.ready"), 9));
         all.add(Column.right(Words.say("board.promise"), 9));
         all.add(Column.right(Words.say("board.chance"), 6));
@@ -94,15 +95,15 @@ final class YardTable {
     private List<String> texts(Visit visit) {
         Machine machine = day.machineOf(visit);
         List<String> texts = new ArrayList<>();
-        texts.add(PlaceStatus.tagOf(visit));
-        String noRide = Riding.isStopped(day, visit) ? Words.say("board.do_not_ride") + " " : "";
-        texts.add(noRide + day.ownerOf(visit).name());
+        texts.add((Riding.isStopped(day, visit) ? "!" : "") + PlaceStatus.tagOf(visit));
+        texts.add(day.ownerOf(visit).name());
         if (wide) {
             texts.add(machine.label() + " ("
                     + day.books().catalogue().expectClass(machine.classId()).name() + ")");
         }
         texts.add(Words.say(visit.intake().mud()));
-        texts.add(Words.say(visit.intake().depth()));
+        Depth depth = visit.intake().depth();
+        texts.add(wide ? Words.say(depth) : Words.say("depth.short." + depth));
         texts.add(minutes(visit));
         texts.add(where(visit));
         texts.add(outlook.readyAt(visit.id()).map(at -> Clocks.sayTime(day, at)).orElse(""));
