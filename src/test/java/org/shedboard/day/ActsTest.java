@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.hours.ClockEntry;
-import org.shedboard.pack.Plan;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
@@ -258,8 +257,11 @@ class ActsTest {
         shed.does(new Act.Stop("ada", true));
         assertTrue(shed.outlook().readyAt(quad).orElseThrow().isAfter(Shed.time("16:00")));
         shed.does(new Act.BeHere("ada", Shed.time("12:00")));
-        Plan packedAnew = Planning.firstPlan(shed.day(), shed.now()).plan();
-        assertTrue(packedAnew.findTask(quad, 2, "sign-off").orElseThrow().end() < 12 * 60);
+        assertEquals(
+                12 * 60,
+                shed.outlook().problem().people().get(0).shifts().get(0).to());
+        shed.does(Shed.start("ada", quad, "in-underside"));
+        assertTrue(shed.outlook().timeOf(quad, "in-underside").orElseThrow().end() < 9 * 60);
     }
 
     @Test
