@@ -13,7 +13,9 @@ final class Attempt<T> {
     private final String what;
     private final Function<Tx, T> work;
 
-    private boolean mayBeCommitted;
+    /** From the first try on it may be committed although nobody was told so. */
+    private boolean isTried;
+
     private T result;
 
     Attempt(Stamp stamp, String what, Function<Tx, T> work) {
@@ -25,7 +27,8 @@ final class Attempt<T> {
     /** Makes the change over this link unless it is made already, and returns when it is durable. */
     T over(Link link) {
         link.write(sql -> {
-            if (!mayBeCommitted || !Journal.has(sql, changeId)) {
+            if (!isTried || !Journal.has(sql, changeId)) {
+                isTried = true;
                 make(sql);
             }
             return null;
@@ -35,10 +38,8 @@ final class Attempt<T> {
     }
 
     private void make(Sql sql) {
-        mayBeCommitted = false;
         Tx tx = new Tx(sql, stamp.at());
         result = work.apply(tx);
         Journal.write(sql, changeId, stamp, what, tx.difference());
-        mayBeCommitted = true;
     }
 }

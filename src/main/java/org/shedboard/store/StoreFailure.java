@@ -130,8 +130,9 @@ public final class StoreFailure extends RuntimeException {
     }
 
     /** H2 wraps what befell its file several times over. A file that was closed under it is opened again and no harm done. */
-    private static Kind kindOfFileFailure(Throwable problem) {
-        for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
+    private static Kind kindOfFileFailure(SQLException problem) {
+        // goes through the causes, and through the failures chained behind that of a batch with their causes
+        for (Throwable cause : problem) {
             String message = String.valueOf(cause.getMessage());
             if (message.contains("No space left") || message.contains("not enough space")) {
                 return Kind.DISK_FULL;
