@@ -126,10 +126,27 @@ public final class Update {
         if (board.screen() instanceof Screen.Loading) {
             next = next.onlyOn(Screen.Places.START);
         }
+        if (isAnotherDay(board, seen)) {
+            next = next.onlyOn(shownNextDay(next.screen(), seen));
+        }
         boolean samePlan = board.outlook()
                 .map(before -> before.day().posted().equals(seen.outlook().day().posted()))
                 .orElse(false);
         return Turn.to(samePlan ? next : next.offering(Optional.empty()));
+    }
+
+    private static boolean isAnotherDay(Board board, Msg.Seen seen) {
+        return board.outlook()
+                .filter(before ->
+                        !before.day().date().equals(seen.outlook().day().date()))
+                .isPresent();
+    }
+
+    /** A screen left open overnight stays, but a visit that ended yesterday is no longer there to show. */
+    private static Screen shownNextDay(Screen screen, Msg.Seen seen) {
+        boolean over = screen instanceof Screen.Sheet sheet
+                && seen.outlook().day().findVisit(sheet.visitId()).isEmpty();
+        return over ? Screen.Places.START : screen;
     }
 
     /** What was done is said in a sentence, and screens that are done with it close. */

@@ -219,11 +219,10 @@ final class DoorActs {
     }
 
     Outcome arrive(Act.Arrive act) {
-        Optional<Visit> booked = draft.day().findVisit(act.visitId());
-        if (booked.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = booked.get();
+        return draft.onVisit(act.visitId(), visit -> arrive(act, visit));
+    }
+
+    private Outcome arrive(Act.Arrive act, Visit visit) {
         if (visit.state() != VisitState.BOOKED) {
             return new Outcome.Refused(Refusal.of("not_booked", Names.of(draft.day(), visit)));
         }
@@ -243,11 +242,10 @@ final class DoorActs {
     }
 
     Outcome collect(Act.Collect act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = found.get();
+        return draft.onVisit(act.visitId(), visit -> collect(act, visit));
+    }
+
+    private Outcome collect(Act.Collect act, Visit visit) {
         if (visit.state() != VisitState.DONE) {
             return new Outcome.Refused(Refusal.of("not_done_yet", Names.of(draft.day(), visit)));
         }
@@ -260,24 +258,23 @@ final class DoorActs {
     }
 
     Outcome callOff(Act.CallOff act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        return draft.onVisit(act.visitId(), visit -> callOff(act, visit));
+    }
+
+    private Outcome callOff(Act.CallOff act, Visit visit) {
+        if (visit.state() != VisitState.BOOKED) {
+            return new Outcome.Refused(Refusal.of("not_booked", Names.of(draft.day(), visit)));
         }
-        if (found.get().state() != VisitState.BOOKED) {
-            return new Outcome.Refused(Refusal.of("not_booked", Names.of(draft.day(), found.get())));
-        }
-        Visit off = found.get().withState(act.noShow() ? VisitState.NO_SHOW : VisitState.CANCELLED);
+        Visit off = visit.withState(act.noShow() ? VisitState.NO_SHOW : VisitState.CANCELLED);
         draft.put(off);
         return draft.doneWith(off);
     }
 
     Outcome sayPromise(Act.SayPromise act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = found.get();
+        return draft.onVisit(act.visitId(), visit -> sayPromise(act, visit));
+    }
+
+    private Outcome sayPromise(Act.SayPromise act, Visit visit) {
         if (!visit.state().isOpen()) {
             return new Outcome.Refused(Refusal.of("nothing_to_promise", Names.of(draft.day(), visit)));
         }

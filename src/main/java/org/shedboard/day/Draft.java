@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -52,6 +53,11 @@ final class Draft {
     void put(Posted posted) {
         day = day.with(posted);
         changes.put("plan", new Change.PlanPosted(posted));
+    }
+
+    /** What comes of an act on a visit; a refusal where there is no such visit today. */
+    Outcome onVisit(String id, Function<Visit, Outcome> act) {
+        return day.findVisit(id).map(act).orElseGet(() -> new Outcome.Refused(Refusal.of("visit_unknown", id)));
     }
 
     /** A new id that no other thing has: the letter and the shop's next number. */

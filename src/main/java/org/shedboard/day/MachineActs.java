@@ -31,11 +31,10 @@ final class MachineActs {
     }
 
     Outcome tick(Act.Tick act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = found.get();
+        return draft.onVisit(act.visitId(), visit -> tick(act, visit));
+    }
+
+    private Outcome tick(Act.Tick act, Visit visit) {
         if (draft.day().shop().findPerson(act.personId()).isEmpty()) {
             return new Outcome.Refused(Refusal.of("person_unknown", act.personId()));
         }
@@ -58,11 +57,10 @@ final class MachineActs {
     }
 
     Outcome hold(Act.HoldVisit act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = found.get();
+        return draft.onVisit(act.visitId(), visit -> hold(act, visit));
+    }
+
+    private Outcome hold(Act.HoldVisit act, Visit visit) {
         if (visit.state() != VisitState.IN_YARD && visit.state() != VisitState.IN_HAND) {
             return new Outcome.Refused(Refusal.of("nothing_to_hold", Names.of(draft.day(), visit)));
         }
@@ -97,25 +95,24 @@ final class MachineActs {
     }
 
     Outcome release(Act.Release act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
+        return draft.onVisit(act.visitId(), visit -> release(act, visit));
+    }
+
+    private Outcome release(Act.Release act, Visit visit) {
+        if (visit.state() != VisitState.HELD) {
+            return new Outcome.Refused(Refusal.of("not_held", Names.of(draft.day(), visit)));
         }
-        if (found.get().state() != VisitState.HELD) {
-            return new Outcome.Refused(Refusal.of("not_held", Names.of(draft.day(), found.get())));
-        }
-        VisitState next = found.get().hasBegun() ? VisitState.IN_HAND : VisitState.IN_YARD;
-        Visit released = found.get().withState(next);
+        VisitState next = visit.hasBegun() ? VisitState.IN_HAND : VisitState.IN_YARD;
+        Visit released = visit.withState(next);
         draft.put(released);
         return draft.doneWith(released);
     }
 
     Outcome addWork(Act.AddWork act) {
-        Optional<Visit> found = draft.day().findVisit(act.visitId());
-        if (found.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("visit_unknown", act.visitId()));
-        }
-        Visit visit = found.get();
+        return draft.onVisit(act.visitId(), visit -> addWork(act, visit));
+    }
+
+    private Outcome addWork(Act.AddWork act, Visit visit) {
         if (!visit.state().isOpen()) {
             return new Outcome.Refused(Refusal.of("is_done", Names.of(draft.day(), visit)));
         }

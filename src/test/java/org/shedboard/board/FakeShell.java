@@ -56,9 +56,9 @@ final class FakeShell {
     /** The demonstration's shop on a day on which nothing has happened yet. */
     static FakeShell unopened() {
         Setup bare = new Setup(SETUP.shop(), SETUP.owners(), SETUP.machines(), List.of(), Optional.empty());
-        LocalDate tuesday = LocalDate.of(2026, 5, 12);
-        Day day = Beginning.of(CATALOGUE, bare, tuesday).day();
-        return new FakeShell(day, tuesday.atTime(6, 50).atZone(day.zone()).toInstant());
+        LocalDate wednesday = LocalDate.of(2026, 5, 13);
+        Day day = Beginning.of(CATALOGUE, bare, wednesday).day();
+        return new FakeShell(day, wednesday.atTime(6, 50).atZone(day.zone()).toInstant());
     }
 
     Board board() {

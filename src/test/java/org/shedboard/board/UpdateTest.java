@@ -165,4 +165,20 @@ class UpdateTest {
                 List.of("W1", "H1", "F1", "F2"),
                 make.shop().places().stream().map(place -> place.id()).toList());
     }
+
+    @Test
+    void a_sheet_left_open_overnight_whose_visit_is_over_gives_way_to_the_board() {
+        Board.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
+        FakeShell shell = FakeShell.demonstration();
+        shell.types("9").press(Key.ENTER).types("h");
+        shell.tell(new Msg.Seen(tomorrow.outlook(), tomorrow.tally()));
+        assertEquals(Screen.Places.START, shell.board().screen());
+        assertEquals(Optional.empty(), shell.board().overlay());
+        FakeShell wet = FakeShell.demonstration();
+        wet.types("n").types("2");
+        wet.tell(new Msg.Seen(tomorrow.outlook(), tomorrow.tally()));
+        assertTrue(wet.board().screen() instanceof Screen.Next);
+        wet.press(Key.ESCAPE);
+        assertEquals(Screen.Places.START, wet.board().screen());
+    }
 }
