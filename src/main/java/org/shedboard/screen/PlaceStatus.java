@@ -19,8 +19,8 @@ import org.shedboard.shop.VisitState;
 import org.shedboard.words.Words;
 
 /** What a place is doing, in a few words: who is on what and how much is left, or from when it is free. */
-record PlaceStatus(String text, Style style) {
-    static PlaceStatus of(Outlook outlook, Place place) {
+public record PlaceStatus(String text, Style style) {
+    public static PlaceStatus of(Outlook outlook, Place place) {
         Day day = outlook.day();
         Optional<Visit> standing = day.standingIn(place.id());
         if (standing.isPresent()) {
