@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import org.shedboard.app.command.CannotDo;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Act;
@@ -36,7 +38,7 @@ final class Bench {
     private static final String TERMINAL = "board";
 
     private final Path home;
-    private final Optional<Instant> at;
+    private final Optional<LocalDateTime> at;
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
     private final Thread thread = new Thread(this::work, "bench");
@@ -45,7 +47,7 @@ final class Bench {
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
 
-    Bench(Path home, Optional<Instant> at, Consumer<Msg> tell) {
+    Bench(Path home, Optional<LocalDateTime> at, Consumer<Msg> tell) {
         this.home = home;
         this.at = at;
         this.tell = tell;
@@ -137,6 +139,14 @@ final class Bench {
     }
 
     private void work() {
+        try {
+            workUntilOver();
+        } finally {
+            workshop.ifPresent(Workshop::close);
+        }
+    }
+
+    private void workUntilOver() {
         while (!over) {
             try {
                 Optional.ofNullable(jobs.poll(LOOK_EVERY_MILLIS, TimeUnit.MILLISECONDS))
@@ -148,7 +158,6 @@ final class Bench {
         for (Runnable left : jobs) {
             run(left);
         }
-        workshop.ifPresent(Workshop::close);
     }
 
     private void lookIfMoved() {

@@ -1,6 +1,7 @@
 package org.shedboard.app;
 
 import java.nio.file.Path;
+import org.shedboard.app.command.CannotDo;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
@@ -19,5 +20,26 @@ final class Demonstration {
             Workshop.make(place, catalogue, setup);
         }
         return place;
+    }
+
+    /** As {@link #ready}, but made anew. Whatever else stands in its place is left alone. */
+    static Path fresh(Path home) {
+        Path place = Homes.demonstration(home);
+        if (Store.exists(place)) {
+            expectDemonstration(place);
+            Store.remove(place);
+        }
+        return ready(home);
+    }
+
+    private static void expectDemonstration(Path place) {
+        try (Store store = Store.open(place)) {
+            if (!store.read(ShopClock::isDemonstration)) {
+                throw new CannotDo("command.demo.not_one", place);
+            }
+            if (!store.isOwner()) {
+                throw new CannotDo("command.demo.in_use", place);
+            }
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -28,6 +29,10 @@ final class Session {
         record Told(Msg msg) implements Happening {}
 
         record OnTerminal(Event event) implements Happening {}
+
+        record Failed(Throwable fault) implements Happening {}
+
+        record Ended() implements Happening {}
     }
 
     private final Display display;
@@ -41,7 +46,7 @@ final class Session {
      * @param home where the shop is, or will be
      * @param at the moment to see a demonstration from
      */
-    Session(Display display, Path home, boolean demonstration, Optional<Instant> at, boolean ascii) {
+    Session(Display display, Path home, boolean demonstration, Optional<LocalDateTime> at, boolean ascii) {
         this.display = display;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
@@ -73,12 +78,29 @@ final class Session {
         }
     }
 
+    /** A thread of the program has failed; the session ends with that. May be called from any thread. */
+    void fail(Throwable fault) {
+        queue.add(new Happening.Failed(fault));
+    }
+
+    /** Ends the session soon. May be called from any thread. */
+    void end() {
+        queue.add(new Happening.Ended());
+    }
+
     private void handle(Happening happening) {
         if (happening instanceof Happening.Told told) {
             update(told.msg());
-            return;
+        } else if (happening instanceof Happening.Failed failed) {
+            throw new IllegalStateException("a thread of the program failed", failed.fault());
+        } else if (happening instanceof Happening.Ended) {
+            over = true;
+        } else {
+            handle(((Happening.OnTerminal) happening).event());
         }
-        Event event = ((Happening.OnTerminal) happening).event();
+    }
+
+    private void handle(Event event) {
         if (event instanceof Event.Pressed pressed) {
             update(new Msg.Pressed(pressed.key(), monotonic()));
         } else if (event instanceof Event.Gone) {

@@ -5,22 +5,25 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.CannotDo;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Books;
+import org.shedboard.day.CatalogueFit;
 import org.shedboard.day.Day;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
-import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.pack.Fault;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.store.Reader;
@@ -51,9 +54,9 @@ final class Workshop implements AutoCloseable {
     /**
      * Opens the shop of this home.
      *
-     * @param at the moment to see it from; only a demonstration can be seen from any but the present
+     * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
-    static Workshop open(Path home, String terminal, Optional<Instant> at) {
+    static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
         Store store = Store.open(home);
         try {
             return new Workshop(store, terminal, store.read(reader -> clockOf(reader, at)));
@@ -63,7 +66,7 @@ final class Workshop implements AutoCloseable {
         }
     }
 
-    private static Clock clockOf(Reader reader, Optional<Instant> at) {
+    private static Clock clockOf(Reader reader, Optional<LocalDateTime> at) {
         ZoneId zone = reader.findShop().map(Shop::zone).orElse(ZoneId.systemDefault());
         if (at.isEmpty()) {
             return ShopClock.of(reader, zone);
@@ -71,7 +74,7 @@ final class Workshop implements AutoCloseable {
         if (!ShopClock.isDemonstration(reader)) {
             throw new CannotDo("command.at_only_in_demonstration");
         }
-        return ShopClock.startingAt(at.get(), zone);
+        return ShopClock.startingAt(at.get().atZone(zone).toInstant(), zone);
     }
 
     /** Makes a shop in an empty home. */
@@ -115,8 +118,9 @@ final class Workshop implements AutoCloseable {
         return store.read(this::dayOf);
     }
 
-    Outlook outlook() {
-        return Outlook.of(day(), now());
+    /** Another day, from the records: its opening, its hours and the visits that were not over by then; it has no plan. */
+    Day day(LocalDate date) {
+        return store.read(reader -> read(reader, date, Optional.empty()));
     }
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
@@ -148,9 +152,15 @@ final class Workshop implements AutoCloseable {
         }
     }
 
-    /** Changes the shop or the catalogue as a whole. */
-    void replaceCatalogue(Catalogue catalogue, String who) {
-        store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> tx.saveCatalogue(catalogue));
+    /** Replaces the catalogue as a whole; refused while the shop's machines or their visits need what it lacks. */
+    void replaceCatalogue(Catalogue catalogue) {
+        store.save(new Stamp(now(), day().inCharge(), terminal), "the catalogue is loaded", tx -> {
+            List<Fault> faults = CatalogueFit.faults(dayOf(tx), catalogue);
+            if (!faults.isEmpty()) {
+                throw new BadFile(faults);
+            }
+            tx.saveCatalogue(catalogue);
+        });
     }
 
     private LocalDate today() {
@@ -163,18 +173,24 @@ final class Workshop implements AutoCloseable {
         Optional<Known> fresh =
                 known.filter(seen -> seen.journal() == journal && seen.date().equals(date));
         if (fresh.isEmpty()) {
-            known = Optional.of(new Known(journal, date, read(reader, date)));
+            known = Optional.of(new Known(journal, date, readToday(reader, date)));
         }
         return known.orElseThrow().day();
     }
 
-    private Day read(Reader reader, LocalDate date) {
+    private static Day readToday(Reader reader, LocalDate date) {
+        return read(reader, date, reader.posted().map(posted -> new Posted(posted.plan(), posted.origin())));
+    }
+
+    private static Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
         Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
         Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
         Instant from = date.atStartOfDay(shop.zone()).toInstant();
         Instant to = date.plusDays(1).atStartOfDay(shop.zone()).toInstant();
         List<ClockEntry> entries = new ArrayList<>(reader.entries(from, to));
-        reader.openEntries().stream().filter(entry -> !entries.contains(entry)).forEach(entries::add);
+        reader.openEntries().stream()
+                .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
+                .forEach(entries::add);
         Optional<Opening> opening = reader.opening(date);
         return new Day(
                 new Books(shop, catalogue, reader.owners(), reader.machines()),
@@ -182,7 +198,7 @@ final class Workshop implements AutoCloseable {
                 opening,
                 reader.visitsOpenOrEndedSince(from),
                 entries,
-                reader.posted().map(posted -> new Posted(posted.plan(), posted.origin())),
+                posted,
                 reader.nextNumber());
     }
 

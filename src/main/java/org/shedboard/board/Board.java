@@ -78,10 +78,7 @@ public record Board(
 
     /** Who is taken to act where nobody is named: whoever opened the day, else the first of the people. */
     public String who() {
-        Day day = expectDay();
-        return day.opening()
-                .map(opening -> opening.by())
-                .orElseGet(() -> day.shop().people().get(0).id());
+        return expectDay().inCharge();
     }
 
     Board with(Screen next) {

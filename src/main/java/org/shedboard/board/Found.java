@@ -40,7 +40,7 @@ public final class Found {
     }
 
     /** The visit through which a machine is here or expected, if it is. */
-    static Optional<Visit> visitOf(Day day, Machine machine) {
+    public static Optional<Visit> visitOf(Day day, Machine machine) {
         return day.visits().stream()
                 .filter(visit -> visit.machineId().equals(machine.id()))
                 .filter(visit -> visit.state().isOpen() || visit.state().isHere())

@@ -1,6 +1,5 @@
 package org.shedboard.board;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Outlook;
@@ -49,17 +48,7 @@ record Subject(Outlook outlook, Visit visit, Optional<Task> picked) {
     Optional<Task> toStart() {
         Optional<Task> startable =
                 picked.filter(task -> !task.isDone() && !task.progress().isRunning());
-        return picked.isPresent() && startable.isPresent() ? startable : nextInPlan();
-    }
-
-    private Optional<Task> nextInPlan() {
-        return visit.tasks().stream()
-                .filter(task -> !task.isDone() && !task.progress().isRunning())
-                .min(Comparator.comparingInt(this::plannedStart));
-    }
-
-    private int plannedStart(Task task) {
-        return outlook.timeOf(visit.id(), task.id()).map(Plan.TaskTime::start).orElse(Integer.MAX_VALUE);
+        return startable.or(() -> outlook.nextTaskOf(visit));
     }
 
     /** The task somebody is on: the one picked, else the first of the visit's. */

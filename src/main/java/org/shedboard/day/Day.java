@@ -93,6 +93,11 @@ public record Day(
         return books.expectOwner(machineOf(visit).ownerId());
     }
 
+    /** Id of whoever is taken to act where nobody is named: whoever opened the day, else the first of the people. */
+    public String inCharge() {
+        return opening.map(Opening::by).orElseGet(() -> shop().people().get(0).id());
+    }
+
     /** The visit that stands in a place now. */
     public Optional<Visit> standingIn(String placeId) {
         return visits.stream()

@@ -110,6 +110,14 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
                 .toList();
     }
 
+    /** The visit's task to start next: the earliest in the plan of those that nobody is on. */
+    public Optional<Task> nextTaskOf(Visit visit) {
+        return visit.tasks().stream()
+                .filter(task -> !task.isDone() && !task.progress().isRunning())
+                .min(Comparator.comparingInt(task ->
+                        timeOf(visit.id(), task.id()).map(Plan.TaskTime::start).orElse(Integer.MAX_VALUE)));
+    }
+
     private int nextMinute(Visit visit) {
         return plan.tasks().stream()
                 .filter(time -> time.job().equals(visit.id()) && !taskOf(time).isDone())

@@ -11,11 +11,12 @@ import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
+import org.shedboard.shop.Intake;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Visit;
 
 /**
- * What could be promised for a machine that is not in the plan yet.
+ * What could be promised for a machine, in the plan already or not.
  *
  * @param asPosted with everybody going on as posted and this machine fitted in
  * @param repacked with the day packed anew around it
@@ -69,15 +70,32 @@ public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer>
         }
         Outcome.Done done = (Outcome.Done) outcome;
         Visit visit = done.day().expectVisit(done.subject().orElseThrow());
-        Problem problem = Problems.of(done.day(), now);
+        return new Answer.Given(of(done.day(), visit, chance, now));
+    }
+
+    /**
+     * The earliest times with at least this chance for a machine that is here or expected.
+     *
+     * @param chance in a hundred
+     */
+    public static Quote of(Day day, Visit visit, int chance, Instant now) {
+        Problem problem = Problems.of(day, now);
         Plan fitted = problem.posted().isPresent() ? Planning.settled(problem) : Planning.quick(problem);
         Plan packed = Packer.pack(problem, new Search(SEED, TRIES));
+        return new Quote(
+                new Estimator(day.books().catalogue())
+                        .estimate(day.machineOf(visit).classId(), visit.intake(), visit.lines()),
+                offer(Outlook.of(day, now, problem, fitted), visit, chance),
+                offer(Outlook.of(day, now, problem, packed), visit, chance));
+    }
+
+    /** As {@link #of(Day, Visit, int, Instant)}, had a machine on which no work has begun come in clean. */
+    public static Quote ofClean(Day day, Visit visit, int chance, Instant now) {
+        Intake clean = visit.intake().withMud(Mud.CLEAN);
         Estimate estimate = new Estimator(day.books().catalogue())
-                .estimate(done.day().machineOf(visit).classId(), visit.intake(), visit.lines());
-        return new Answer.Given(new Quote(
-                estimate,
-                offer(Outlook.of(done.day(), now, problem, fitted), visit, chance),
-                offer(Outlook.of(done.day(), now, problem, packed), visit, chance)));
+                .estimate(day.machineOf(visit).classId(), clean, visit.lines());
+        Visit cleanVisit = visit.withIntake(clean).withStays(estimate.stays());
+        return of(day.with(cleanVisit), cleanVisit, chance, now);
     }
 
     /** The same machine, had it come in clean. */

@@ -291,7 +291,7 @@ public final class Fields {
         return value.startsWith("?");
     }
 
-    static String nameOf(Enum<?> constant) {
+    public static String nameOf(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 

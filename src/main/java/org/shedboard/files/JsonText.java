@@ -14,7 +14,7 @@ import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** JSON text as a tree, and back. */
-final class JsonText {
+public final class JsonText {
     private JsonText() {}
 
     /** Made on first use only: it costs a fifth of a second. */
@@ -46,7 +46,8 @@ final class JsonText {
         return at == null ? "" : "line " + at.getLineNr() + " column " + at.getColumnNr();
     }
 
-    static String write(Object tree) {
+    /** The text of a tree of maps, lists, texts and numbers, ending in a line break. */
+    public static String write(Object tree) {
         return Mapper.ONE.writeValueAsString(tree) + "\n";
     }
 }

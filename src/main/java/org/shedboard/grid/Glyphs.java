@@ -73,7 +73,7 @@ public final class Glyphs {
     }
 
     /** What stands for a glyph where only ASCII can be shown: a letter loses its accents, the unknown becomes `?`. */
-    static char ascii(char glyph) {
+    public static char ascii(char glyph) {
         if (isAscii(glyph)) return glyph;
         for (int i = 0; i < ASCII.length(); i += 2) {
             if (ASCII.charAt(i) == glyph) return ASCII.charAt(i + 1);

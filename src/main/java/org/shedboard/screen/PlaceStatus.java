@@ -24,8 +24,8 @@ import org.shedboard.words.Words;
  * @param text the words that must be seen
  * @param more what is added where there is room
  */
-record PlaceStatus(String text, String more, Style style) {
-    static PlaceStatus of(Outlook outlook, Place place) {
+public record PlaceStatus(String text, String more, Style style) {
+    public static PlaceStatus of(Outlook outlook, Place place) {
         Day day = outlook.day();
         Optional<Visit> standing = day.standingIn(place.id());
         if (standing.isPresent()) {

@@ -1,27 +1,13 @@
 package org.shedboard.screen;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
-import org.shedboard.day.Clocks;
-import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
-import org.shedboard.day.Riding;
-import org.shedboard.estimate.Estimate;
-import org.shedboard.estimate.Estimator;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
-import org.shedboard.pack.Plan;
-import org.shedboard.shop.Depth;
-import org.shedboard.shop.Machine;
-import org.shedboard.shop.Stay;
-import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
-import org.shedboard.shop.VisitState;
 import org.shedboard.words.Words;
 
 /** The machines here and expected, a line each: what they are, how long they take, when they are ready, what was promised. */
@@ -31,16 +17,12 @@ final class YardTable {
 
     private final Canvas canvas;
     private final Outlook outlook;
-    private final Day day;
-    private final Estimator estimator;
     private final List<Column> columns;
     private final boolean wide;
 
     YardTable(Canvas canvas, Outlook outlook, int width) {
         this.canvas = canvas;
         this.outlook = outlook;
-        this.day = outlook.day();
-        this.estimator = new Estimator(day.books().catalogue());
         this.wide = width >= WIDE;
         this.columns = columns(wide);
     }
@@ -75,7 +57,7 @@ final class YardTable {
     }
 
     private Style styleOf(Visit visit) {
-        if (isLate(visit)) {
+        if (new YardEntry(outlook, visit).isLate()) {
             return Style.LATE;
         }
         return switch (visit.state()) {
@@ -86,76 +68,21 @@ final class YardTable {
         };
     }
 
-    private boolean isLate(Visit visit) {
-        return visit.promise()
-                .flatMap(promise -> outlook.readyAt(visit.id()).map(ready -> ready.isAfter(promise.at())))
-                .orElse(false);
-    }
-
     private List<String> texts(Visit visit) {
-        Machine machine = day.machineOf(visit);
+        YardEntry entry = new YardEntry(outlook, visit);
         List<String> texts = new ArrayList<>();
-        texts.add((Riding.isStopped(day, visit) ? "!" : "") + PlaceStatus.tagOf(visit));
-        texts.add(day.ownerOf(visit).name());
+        texts.add(entry.markedTag());
+        texts.add(entry.owner());
         if (wide) {
-            texts.add(machine.label() + " ("
-                    + day.books().catalogue().expectClass(machine.classId()).name() + ")");
+            texts.add(entry.machine());
         }
-        texts.add(Words.say(visit.intake().mud()));
-        Depth depth = visit.intake().depth();
-        texts.add(wide ? Words.say(depth) : Words.say("depth.short." + depth));
-        texts.add(minutes(visit));
-        texts.add(where(visit));
-        texts.add(outlook.readyAt(visit.id()).map(at -> Clocks.sayTime(day, at)).orElse(""));
-        texts.add(visit.promise().map(said -> Clocks.sayTime(day, said.at())).orElse(""));
-        OptionalInt chance = outlook.chanceOfPromise(visit);
-        texts.add(chance.isPresent() ? chance.getAsInt() + "%" : "");
+        texts.add(entry.mud());
+        texts.add(wide ? entry.depth() : entry.shortDepth());
+        texts.add(entry.minutes());
+        texts.add(entry.where());
+        texts.add(entry.ready());
+        texts.add(entry.promise());
+        texts.add(entry.chance());
         return texts;
-    }
-
-    private String minutes(Visit visit) {
-        List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
-        Estimate.Range range = estimator.rangeOf(left);
-        return left.isEmpty() ? "" : range.likely() + "/" + range.safe();
-    }
-
-    /** Where it stands, or what it waits for and until when. */
-    private String where(Visit visit) {
-        if (visit.state() == VisitState.HELD) {
-            return Words.say(visit.state());
-        }
-        if (visit.state() == VisitState.DONE) {
-            return Words.say(visit.state());
-        }
-        Optional<String> standing = visit.standsIn();
-        if (standing.isPresent()) {
-            return Words.say("sheet.place", standing.get());
-        }
-        String next = nextStart(visit);
-        return visit.state() == VisitState.BOOKED ? Words.say(visit.state()) + " " + arrival(visit) : next;
-    }
-
-    private String arrival(Visit visit) {
-        String said = Clocks.sayTime(day, visit.intake().arrives());
-        return said.length() > 5 ? said.substring(0, 3) : said;
-    }
-
-    private String nextStart(Visit visit) {
-        return outlook.plan().tasks().stream()
-                .filter(time ->
-                        time.job().equals(visit.id()) && !outlook.taskOf(time).isDone())
-                .min(Comparator.comparingInt(Plan.TaskTime::start))
-                .map(time -> placeOf(visit, time) + Clocks.sayTime(day, day.instantOf(time.start())))
-                .orElse("");
-    }
-
-    private String placeOf(Visit visit, Plan.TaskTime time) {
-        Stay stay = visit.stays().get(time.stay());
-        return stay.needsPlace()
-                ? outlook.plan()
-                        .findStay(visit.id(), time.stay())
-                        .map(at -> at.place() + " ")
-                        .orElse("")
-                : "";
     }
 }

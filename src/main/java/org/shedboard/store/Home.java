@@ -75,6 +75,14 @@ record Home(Path directory) {
         makeDirectory(directory);
     }
 
+    void remove() {
+        try {
+            Files.deleteIfExists(file());
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
     void createBackups() {
         makeDirectory(backups());
     }

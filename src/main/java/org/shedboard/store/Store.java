@@ -36,6 +36,16 @@ public final class Store implements AutoCloseable {
         return Home.at(home).hasShop();
     }
 
+    /** Makes the directory of a home, for its owner's eyes only, unless it is there. */
+    public static void makeHome(Path home) {
+        Home.at(home).create();
+    }
+
+    /** Takes the records out of this home for good; nobody may have them open. */
+    public static void remove(Path home) {
+        Home.at(home).remove();
+    }
+
     /** Opens the records in this home; fails when there are none. */
     public static Store open(Path home) {
         return open(home, new Schema(Migration.all()));

@@ -1,12 +1,12 @@
-package org.shedboard.app;
+package org.shedboard.app.command;
 
 import org.shedboard.words.Words;
 
 /** What was asked for cannot be done; the message is the sentence for whoever asked. */
-final class CannotDo extends RuntimeException {
+public final class CannotDo extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    CannotDo(String name, Object... values) {
+    public CannotDo(String name, Object... values) {
         super(Words.say(name, values), null, false, false);
     }
 }

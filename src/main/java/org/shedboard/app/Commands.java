@@ -1,0 +1,118 @@
+package org.shedboard.app;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.CommandLines;
+import org.shedboard.app.command.DemoCommand;
+import org.shedboard.app.command.Globals;
+import org.shedboard.app.command.LoadCommand;
+import org.shedboard.app.command.PackCommand;
+import org.shedboard.app.command.PlanText;
+import org.shedboard.app.command.Reply;
+import org.shedboard.app.command.Seen;
+import org.shedboard.app.command.Told;
+import org.shedboard.app.command.Wish;
+import org.shedboard.day.Day;
+import org.shedboard.day.Outcome;
+import org.shedboard.files.DayFile;
+import org.shedboard.files.PlanFile;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
+
+/** Does what a command line asks for. */
+final class Commands {
+    private final Shedboard program;
+
+    Commands(Shedboard program) {
+        this.program = program;
+    }
+
+    int run(List<String> arguments) {
+        CommandLines.Read read = CommandLines.read(arguments);
+        if (read instanceof CommandLines.Read.Show show) {
+            program.voice().say(show.lines());
+            return Shedboard.DONE;
+        }
+        if (read instanceof CommandLines.Read.Wrong wrong) {
+            program.voice().complain(wrong.lines());
+            return Shedboard.WRONG;
+        }
+        CommandLines.Read.Asked asked = (CommandLines.Read.Asked) read;
+        program.with(asked.globals());
+        return asked.wish().isPresent() ? perform(asked.wish().get()) : program.start();
+    }
+
+    private int perform(Wish wish) {
+        if (wish instanceof Wish.OnTheDay onTheDay) {
+            return onTheDay(onTheDay);
+        }
+        if (wish instanceof PackCommand pack) {
+            return pack(pack);
+        }
+        if (wish instanceof LoadCommand load) {
+            String text = Input.text(load.file(), program.around().in());
+            return program.answer(new Loading(program.workshops().place()).load(text, program.workshops()));
+        }
+        if (wish instanceof DemoCommand demo) {
+            return demo(demo);
+        }
+        throw new IllegalArgumentException("nothing performs " + wish);
+    }
+
+    private int onTheDay(Wish.OnTheDay wish) {
+        try (Workshop workshop = program.workshops().open()) {
+            Seen seen = see(workshop, wish.date());
+            Reply reply = wish.reply(seen);
+            if (reply instanceof Reply.Tell tell) {
+                return program.answer(tell.answer());
+            }
+            return carryOut(workshop, seen.day(), (Reply.Carry) reply);
+        }
+    }
+
+    private static Seen see(Workshop workshop, Optional<LocalDate> date) {
+        return new Seen(date.map(workshop::day).orElseGet(workshop::day), workshop.now());
+    }
+
+    private int carryOut(Workshop workshop, Day day, Reply.Carry carry) {
+        String who = carry.by().orElse(day.inCharge());
+        Outcome outcome = workshop.carryOut(carry.act(), Actor.of(carry.act(), who));
+        if (outcome instanceof Outcome.Refused refused) {
+            throw new CannotDo(
+                    refused.refusal().name(), refused.refusal().values().toArray());
+        }
+        Seen after = new Seen(workshop.day(), workshop.now());
+        return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
+    }
+
+    private int pack(PackCommand asked) {
+        DayFile.Reading reading =
+                DayFile.read(Input.text(asked.file(), program.around().in()));
+        Problem problem = reading.problem().orElseThrow(() -> new BadFile(reading.faults()));
+        PackRun run = new PackRun(problem, plan -> print(problem, plan, asked.isText()));
+        Thread hook = new Thread(run::interrupt, "interrupted");
+        Runtime.getRuntime().addShutdownHook(hook);
+        run.run(asked);
+        Runtime.getRuntime().removeShutdownHook(hook);
+        return Shedboard.DONE;
+    }
+
+    private void print(Problem problem, Plan plan, boolean text) {
+        if (text) {
+            program.voice().say(PlanText.of(problem, plan));
+        } else {
+            program.voice().sayJson(PlanFile.write(plan));
+        }
+    }
+
+    private int demo(DemoCommand demo) {
+        if (demo.isFresh()) {
+            Demonstration.fresh(program.home());
+        }
+        Globals globals = program.globals();
+        program.with(new Globals(globals.home(), true, globals.at(), globals.ascii(), globals.json()));
+        return program.start();
+    }
+}

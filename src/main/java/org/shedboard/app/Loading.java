@@ -1,0 +1,66 @@
+package org.shedboard.app;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.shedboard.app.command.Answer;
+import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.Loaded;
+import org.shedboard.day.Beginning;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.files.CatalogueFile;
+import org.shedboard.files.FileKind;
+import org.shedboard.files.Reading;
+import org.shedboard.files.Seed;
+import org.shedboard.files.ShopFile;
+import org.shedboard.pack.Fault;
+import org.shedboard.store.Store;
+
+/** Loads a file into a home: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
+final class Loading {
+    private final Path home;
+
+    Loading(Path home) {
+        this.home = home;
+    }
+
+    Answer load(String text, Workshops workshops) {
+        return switch (FileKind.of(text)) {
+            case CATALOGUE -> catalogue(expect(CatalogueFile.read(text)), workshops);
+            case SHOP -> shop(text);
+            case OTHER -> throw new CannotDo("command.load.neither");
+        };
+    }
+
+    private static <T> T expect(Reading<T> reading) {
+        return reading.value().orElseThrow(() -> new BadFile(reading.faults()));
+    }
+
+    private static Answer catalogue(Catalogue catalogue, Workshops workshops) {
+        try (Workshop workshop = workshops.open()) {
+            workshop.replaceCatalogue(catalogue);
+        }
+        return Loaded.of(catalogue);
+    }
+
+    private Answer shop(String text) {
+        if (Store.exists(home)) {
+            throw new CannotDo("command.load.shop_exists", home);
+        }
+        Catalogue catalogue = Seed.catalogue();
+        Setup setup = expect(ShopFile.read(text, catalogue));
+        expectToBegin(catalogue, setup);
+        Workshop.make(home, catalogue, setup);
+        return Loaded.of(setup);
+    }
+
+    /** A morning of which one act would be refused is a fault of the file. */
+    private static void expectToBegin(Catalogue catalogue, Setup setup) {
+        try {
+            Beginning.of(catalogue, setup, LocalDate.now(setup.shop().zone()));
+        } catch (IllegalArgumentException impossible) {
+            throw new BadFile(List.of(new Fault("morning", impossible.getMessage())));
+        }
+    }
+}

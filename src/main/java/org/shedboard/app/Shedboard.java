@@ -1,0 +1,113 @@
+package org.shedboard.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.shedboard.app.command.Answer;
+import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.DayAnswer;
+import org.shedboard.app.command.Globals;
+import org.shedboard.app.command.Seen;
+import org.shedboard.app.command.WrongUse;
+import org.shedboard.store.StoreFailure;
+import org.shedboard.words.Words;
+
+/** The program, from its arguments to its exit status. Commands and what reads them are loaded only when there are arguments. */
+final class Shedboard {
+    static final int DONE = 0;
+    static final int COULD_NOT = 1;
+    static final int WRONG = 2;
+
+    private final Surroundings around;
+    private Globals globals = Globals.USUAL;
+
+    private Shedboard(Surroundings around) {
+        this.around = around;
+    }
+
+    static int run(List<String> arguments, Surroundings around) {
+        return new Shedboard(around).run(arguments);
+    }
+
+    private int run(List<String> arguments) {
+        try {
+            return arguments.isEmpty() ? start() : new Commands(this).run(arguments);
+        } catch (CannotDo cannot) {
+            return end(COULD_NOT, List.of(cannot.getMessage()));
+        } catch (StoreFailure failure) {
+            return end(COULD_NOT, List.of(Words.say("app.records", failure.getMessage())));
+        } catch (WrongUse wrong) {
+            return end(WRONG, List.of(wrong.getMessage(), Words.say("command.hint", "shedboard COMMAND")));
+        } catch (BadFile bad) {
+            return end(WRONG, bad.lines());
+        } catch (RuntimeException | Error fault) {
+            return end(COULD_NOT, List.of(logged(fault)));
+        }
+    }
+
+    private int end(int status, List<String> lines) {
+        voice().complain(lines);
+        return status;
+    }
+
+    private String logged(Throwable fault) {
+        Log log = new Log(home());
+        return log.append(fault) ? Words.say("command.fault", log.file()) : Words.say("command.fault_unlogged", fault);
+    }
+
+    void with(Globals read) {
+        globals = read;
+    }
+
+    Globals globals() {
+        return globals;
+    }
+
+    Surroundings around() {
+        return around;
+    }
+
+    Path home() {
+        return Homes.choose(globals.home(), around.environment(), around.userHome());
+    }
+
+    Workshops workshops() {
+        return new Workshops(home(), globals);
+    }
+
+    Voice voice() {
+        return new Voice(around.out(), around.err(), globals.ascii());
+    }
+
+    int answer(Answer answer) {
+        if (globals.json()) {
+            voice().json(answer.tree());
+        } else {
+            voice().say(answer.lines());
+        }
+        return DONE;
+    }
+
+    /** The full screen where there is a terminal for it, else the day as plain lines. */
+    int start() {
+        if (!around.hasScreen() || globals.json()) {
+            return plainDay();
+        }
+        if (globals.at().isPresent()) {
+            workshops().open().close();
+        }
+        try {
+            new FullScreen(new Log(home())).run(home(), globals);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return DONE;
+    }
+
+    private int plainDay() {
+        try (Workshop workshop = workshops().open()) {
+            return answer(DayAnswer.of(new Seen(workshop.day(), workshop.now())));
+        }
+    }
+}

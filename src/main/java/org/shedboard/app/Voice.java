@@ -1,0 +1,77 @@
+package org.shedboard.app;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import org.shedboard.files.JsonText;
+import org.shedboard.grid.Glyphs;
+import org.shedboard.grid.TextWidth;
+
+/** Everything that is said outside the full screen goes through here, so that no text can steer the terminal. */
+final class Voice {
+    private static final char LAST_ASCII = '~';
+
+    private final PrintStream out;
+    private final PrintStream err;
+    private final boolean ascii;
+
+    Voice(PrintStream out, PrintStream err, boolean ascii) {
+        this.out = out;
+        this.err = err;
+        this.ascii = ascii;
+    }
+
+    void say(List<String> lines) {
+        print(out, lines);
+    }
+
+    void complain(List<String> lines) {
+        print(err, lines);
+    }
+
+    void json(Object tree) {
+        sayJson(JsonText.write(tree));
+    }
+
+    /** Text that is JSON already: outside its strings there is nothing but ASCII. */
+    void sayJson(String json) {
+        out.print(json.chars().collect(StringBuilder::new, this::escaped, StringBuilder::append));
+        out.flush();
+    }
+
+    private void escaped(StringBuilder text, int character) {
+        if (character == '\n' || !isToEscape((char) character)) {
+            text.append((char) character);
+        } else {
+            text.append(String.format(Locale.ROOT, "\\u%04x", character));
+        }
+    }
+
+    private boolean isToEscape(char character) {
+        if (character <= LAST_ASCII) {
+            return false;
+        }
+        return ascii
+                || switch (Character.getType(character)) {
+                    case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
+                        true;
+                    default -> false;
+                };
+    }
+
+    private void print(PrintStream stream, List<String> lines) {
+        for (String line : lines) {
+            stream.print(shown(line) + "\n");
+        }
+        stream.flush();
+    }
+
+    private String shown(String line) {
+        String shown = TextWidth.shown(line);
+        return ascii
+                ? shown.chars()
+                        .mapToObj(each -> String.valueOf(Glyphs.ascii((char) each)))
+                        .reduce("", String::concat)
+                : shown;
+    }
+}

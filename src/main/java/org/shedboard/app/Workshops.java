@@ -1,0 +1,28 @@
+package org.shedboard.app;
+
+import java.nio.file.Path;
+import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.Globals;
+import org.shedboard.store.Store;
+
+/**
+ * The shop that one command line means.
+ *
+ * @param home the home it names; the demonstration stands inside it
+ */
+record Workshops(Path home, Globals globals) {
+    private static final String TERMINAL = "command";
+
+    /** Where its records are; the demonstration is made when there is none yet. */
+    Path place() {
+        return globals.demo() ? Demonstration.ready(home) : home;
+    }
+
+    Workshop open() {
+        Path place = place();
+        if (!Store.exists(place)) {
+            throw new CannotDo("command.no_shop", place);
+        }
+        return Workshop.open(place, TERMINAL, globals.at());
+    }
+}

@@ -1,0 +1,117 @@
+package org.shedboard.app.command;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.hours.Activity;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Payer;
+import org.shedboard.words.Words;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads command lines. */
+public final class CommandLines {
+    /** Longer than anything a form takes. */
+    private static final int LONGEST_TEXT = 200;
+
+    private CommandLines() {}
+
+    /** What came out of a command line. */
+    public sealed interface Read {
+        /**
+         * Something to do.
+         *
+         * @param wish empty where no command was named
+         */
+        record Asked(Globals globals, Optional<Wish> wish) implements Read {}
+
+        /** Help or the version, to be shown as it is. */
+        record Show(List<String> lines) implements Read {}
+
+        /** It cannot be understood; a sentence and a hint. */
+        record Wrong(List<String> lines) implements Read {}
+    }
+
+    public static Read read(List<String> arguments) {
+        CommandLine line = line();
+        try {
+            ParseResult result = line.parseArgs(arguments.toArray(String[]::new));
+            StringWriter shown = new StringWriter();
+            line.setOut(new PrintWriter(shown, true));
+            line.getSubcommands().values().forEach(each -> each.setOut(new PrintWriter(shown, true)));
+            if (CommandLine.executeHelpRequest(result) != null) {
+                return new Read.Show(shown.toString().lines().toList());
+            }
+            Root root = (Root) line.getCommandSpec().userObject();
+            return new Read.Asked(root.globals(), wishOf(result));
+        } catch (ParameterException wrong) {
+            String sentence = wrong.getMessage().replaceAll("\\s+", " ").strip();
+            return new Read.Wrong(List.of(
+                    sentence, hint(wrong.getCommandLine().getCommandSpec().qualifiedName())));
+        }
+    }
+
+    /** Where to read how a command is used. */
+    public static String hint(String command) {
+        return Words.say("command.hint", command);
+    }
+
+    /** The names of all commands, in the order in which they are listed. */
+    public static List<String> names() {
+        return List.copyOf(line().getSubcommands().keySet());
+    }
+
+    private static Optional<Wish> wishOf(ParseResult result) {
+        return result.hasSubcommand()
+                ? Optional.of((Wish) result.subcommand().commandSpec().userObject())
+                : Optional.empty();
+    }
+
+    private static CommandLine line() {
+        CommandLine line = new CommandLine(new Root());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.registerConverter(String.class, CommandLines::text);
+        line.registerConverter(Mud.class, CommandLines::mud);
+        named(line, Depth.class);
+        named(line, Mark.class);
+        named(line, Payer.class);
+        named(line, Hold.Reason.class);
+        named(line, Activity.OtherWork.Kind.class);
+        return line;
+    }
+
+    private static <E extends Enum<E>> void named(CommandLine line, Class<E> type) {
+        line.registerConverter(
+                type,
+                text -> Named.find(type, text)
+                        .orElseThrow(() ->
+                                new TypeConversionException(Words.say("command.not_one_of", text, Named.all(type)))));
+    }
+
+    private static Mud mud(String text) {
+        return text.matches("[0-3]")
+                ? Mud.of(Integer.parseInt(text))
+                : Named.find(Mud.class, text)
+                        .orElseThrow(() -> new TypeConversionException(Words.say("form.which_mud")));
+    }
+
+    /** Text from people is kept composed and without control characters. */
+    private static String text(String typed) {
+        String clean = Normalizer.normalize(typed, Normalizer.Form.NFC)
+                .replaceAll("\\p{Cntrl}+", " ")
+                .strip();
+        if (clean.length() > LONGEST_TEXT) {
+            throw new TypeConversionException(Words.say("command.too_long", LONGEST_TEXT));
+        }
+        return clean;
+    }
+}

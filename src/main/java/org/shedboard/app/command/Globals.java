@@ -1,0 +1,18 @@
+package org.shedboard.app.command;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
+
+/**
+ * What may be said with every command.
+ *
+ * @param home where the shop is
+ * @param demo whether the demonstration inside that home is meant
+ * @param at the moment to see a demonstration from, in the zone of its shop
+ * @param ascii whether only plain ASCII may be shown
+ * @param json whether to answer as JSON
+ */
+public record Globals(Optional<Path> home, boolean demo, Optional<LocalDateTime> at, boolean ascii, boolean json) {
+    public static final Globals USUAL = new Globals(Optional.empty(), false, Optional.empty(), false, false);
+}

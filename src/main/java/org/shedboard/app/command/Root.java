@@ -1,0 +1,65 @@
+package org.shedboard.app.command;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program's own name on the command line, with what may be said before or after every command. */
+@Command(
+        name = "shedboard",
+        scope = ScopeType.INHERIT,
+        mixinStandardHelpOptions = true,
+        resourceBundle = "org.shedboard.words.words",
+        versionProvider = Version.class,
+        usageHelpWidth = 100,
+        subcommands = {
+            DayCommand.class,
+            NextCommand.class,
+            OpeningCommands.Open.class,
+            OpeningCommands.Check.class,
+            OpeningCommands.Close.class,
+            TakeInCommand.class,
+            PromiseCommand.class,
+            FloorCommands.Start.class,
+            FloorCommands.Finish.class,
+            FloorCommands.Pause.class,
+            FloorCommands.Tick.class,
+            FloorCommands.Other.class,
+            FloorCommands.Stop.class,
+            FloorCommands.Leave.class,
+            FloorCommands.StayUntil.class,
+            MachineCommands.HoldVisit.class,
+            MachineCommands.Release.class,
+            MachineCommands.HandOver.class,
+            MachineCommands.AddWork.class,
+            MachineCommands.Arrive.class,
+            MachineCommands.Collect.class,
+            MachineCommands.CallOff.class,
+            TallyCommand.class,
+            PackCommand.class,
+            LoadCommand.class,
+            DemoCommand.class
+        })
+final class Root {
+    @Option(names = "--home", paramLabel = "DIR", descriptionKey = "option.all.home", scope = ScopeType.INHERIT)
+    private Optional<Path> home;
+
+    @Option(names = "--demo", descriptionKey = "option.all.demo", scope = ScopeType.INHERIT)
+    private boolean demo;
+
+    @Option(names = "--at", paramLabel = "DATE-TIME", descriptionKey = "option.all.at", scope = ScopeType.INHERIT)
+    private Optional<LocalDateTime> at;
+
+    @Option(names = "--ascii", descriptionKey = "option.all.ascii", scope = ScopeType.INHERIT)
+    private boolean ascii;
+
+    @Option(names = "--json", descriptionKey = "option.all.json", scope = ScopeType.INHERIT)
+    private boolean json;
+
+    Globals globals() {
+        return new Globals(home, demo, at, ascii, json);
+    }
+}
