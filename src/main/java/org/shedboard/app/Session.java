@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.function.Supplier;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
@@ -33,6 +34,7 @@ final class Session {
     private final Display display;
     private final Bench bench;
     private final boolean ascii;
+    private final Supplier<Instant> keyClock;
     private final BlockingQueue<Happening> queue = new LinkedBlockingQueue<>();
     private Board board;
     private boolean over;
@@ -42,7 +44,21 @@ final class Session {
      * @param at the moment to see a demonstration from
      */
     Session(Display display, Path home, boolean demonstration, Optional<Instant> at, boolean ascii) {
+        this(display, home, demonstration, at, ascii, Session::monotonic);
+    }
+
+    /**
+     * @param keyClock says when a key was pressed; it only goes forward
+     */
+    Session(
+            Display display,
+            Path home,
+            boolean demonstration,
+            Optional<Instant> at,
+            boolean ascii,
+            Supplier<Instant> keyClock) {
         this.display = display;
+        this.keyClock = keyClock;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
         this.bench = new Bench(home, at, msg -> queue.add(new Happening.Told(msg)));
@@ -80,7 +96,7 @@ final class Session {
         }
         Event event = ((Happening.OnTerminal) happening).event();
         if (event instanceof Event.Pressed pressed) {
-            update(new Msg.Pressed(pressed.key(), monotonic()));
+            update(new Msg.Pressed(pressed.key(), keyClock.get()));
         } else if (event instanceof Event.Gone) {
             over = true;
         }
