@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.function.Supplier;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
@@ -38,6 +39,7 @@ final class Session {
     private final Display display;
     private final Bench bench;
     private final boolean ascii;
+    private final Supplier<Instant> keyClock;
     private final BlockingQueue<Happening> queue = new LinkedBlockingQueue<>();
     private Board board;
     private boolean over;
@@ -47,7 +49,21 @@ final class Session {
      * @param at the moment to see a demonstration from
      */
     Session(Display display, Path home, boolean demonstration, Optional<LocalDateTime> at, boolean ascii) {
+        this(display, home, demonstration, at, ascii, Session::monotonic);
+    }
+
+    /**
+     * @param keyClock says when a key was pressed; it only goes forward
+     */
+    Session(
+            Display display,
+            Path home,
+            boolean demonstration,
+            Optional<LocalDateTime> at,
+            boolean ascii,
+            Supplier<Instant> keyClock) {
         this.display = display;
+        this.keyClock = keyClock;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
         this.bench = new Bench(home, at, msg -> queue.add(new Happening.Told(msg)));
@@ -102,7 +118,7 @@ final class Session {
 
     private void handle(Event event) {
         if (event instanceof Event.Pressed pressed) {
-            update(new Msg.Pressed(pressed.key(), monotonic()));
+            update(new Msg.Pressed(pressed.key(), keyClock.get()));
         } else if (event instanceof Event.Gone) {
             over = true;
         }

@@ -19,6 +19,7 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         HELD_FOR_PARTS,
         HELD_FOR_LOOK,
         HOIST_UNCHECKED,
+        HOIST_LOCKED_OUT,
         BOOKING_LATE,
         RUNS_OVER,
         OWNER_TO_RING,

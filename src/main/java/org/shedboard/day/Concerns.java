@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Point;
+import org.shedboard.shop.HoistCheck;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -126,10 +127,21 @@ public final class Concerns {
             return;
         }
         for (Place hoist : day.shop().hoists()) {
-            if (!day.opening().orElseThrow().isChecked(hoist.id())) {
-                found.add(new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of(hoist.name())));
-            }
+            lookAt(hoist);
         }
+    }
+
+    /** A hoist that somebody locked out was looked at: it is not asked to be checked. */
+    private void lookAt(Place hoist) {
+        Optional<HoistCheck> check = day.opening().orElseThrow().checks().stream()
+                .filter(each -> each.placeId().equals(hoist.id()))
+                .findFirst();
+        if (check.isEmpty()) {
+            found.add(new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of(hoist.name())));
+        }
+        check.flatMap(HoistCheck::lockedOut)
+                .ifPresent(why -> found.add(
+                        new Concern(Concern.Kind.HOIST_LOCKED_OUT, Optional.empty(), List.of(hoist.name(), why))));
     }
 
     private String clock(Instant at) {

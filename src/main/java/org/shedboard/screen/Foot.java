@@ -1,10 +1,13 @@
 package org.shedboard.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.shedboard.board.Binding;
 import org.shedboard.board.Board;
 import org.shedboard.board.Deed;
 import org.shedboard.board.Keys;
+import org.shedboard.board.Note;
+import org.shedboard.board.Overlay;
 import org.shedboard.board.Screen;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Region;
@@ -12,46 +15,104 @@ import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.words.Words;
 
-/** The two lines at the foot of every screen: the latest note with whether all is saved, and the keys that work now. */
+/** The lines at the foot of every screen: the latest note with whether all is saved, and the keys that work now. */
 final class Foot {
+    /** Columns between two keys. */
+    private static final int GAP = 2;
+    /** Rows of a note; longer ones are cut. */
+    private static final int MOST_NOTE = 3;
+
     private final Board board;
 
     Foot(Board board) {
         this.board = board;
     }
 
+    /** The screen for wet hands shows all its keys, since nobody leafs through help there. */
+    int rows(int width) {
+        return note(width).size() + (board.screen() instanceof Screen.Next ? 2 : 1);
+    }
+
     void draw(Canvas canvas, Region foot) {
-        String saved = Words.say(board.saving() > 0 ? "foot.saving" : "foot.saved");
-        Region rest = canvas.textRight(foot.row(0).inside(1, 0), saved, Style.QUIET);
-        board.note()
-                .ifPresent(note -> canvas.text(rest, note.sentence(), note.isRefusal() ? Style.DANGER : Style.GOOD));
-        Region line = foot.row(1).inside(1, 0);
+        Region inside = foot.inside(1, 0);
+        canvas.textRight(inside.row(0), saved(), Style.QUIET);
+        List<String> note = note(foot.width());
+        for (int row = 0; row < note.size(); row++) {
+            canvas.text(inside, row, note.get(row), styleOfNote());
+        }
+        keys(canvas, inside.below(note.size()));
+    }
+
+    /** The note in as many rows as it needs, so that a reason is never cut; one blank row where there is none. */
+    private List<String> note(int width) {
+        int room = width - 2 - GAP - TextWidth.of(saved());
+        List<String> lines = TextWidth.wrap(board.note().map(Note::sentence).orElse(""), room);
+        return lines.subList(0, Math.min(MOST_NOTE, lines.size()));
+    }
+
+    private Style styleOfNote() {
+        return board.note().filter(Note::isRefusal).isPresent() ? Style.DANGER : Style.GOOD;
+    }
+
+    private void keys(Canvas canvas, Region lines) {
+        Region line = lines.row(0);
         if (board.overlay().isPresent()) {
-            canvas.text(line, Words.say("ask.foot"), Style.QUIET);
+            boolean typed = board.overlay().get() instanceof Overlay.TypeIn;
+            canvas.text(line, Words.say(typed ? "ask.type_foot" : "ask.foot"), Style.QUIET);
         } else if (board.screen() instanceof Screen.TakeIn) {
             canvas.text(line, Words.say("form.foot"), Style.QUIET);
         } else if (board.screen() instanceof Screen.Setup) {
             canvas.text(line, Words.say("setup.foot"), Style.QUIET);
         } else if (board.seen().isPresent() || board.screen() instanceof Screen.FirstRun) {
-            keys(canvas, line);
+            bound(canvas, lines);
         }
     }
 
+    private String saved() {
+        if (board.saving() > 0) {
+            return Words.say("foot.saving");
+        }
+        return board.seen().isPresent() ? Words.say("foot.saved") : "";
+    }
+
     /** The keys that are on, the most used first, as many as fit whole; the way to all of them is always there. */
-    private void keys(Canvas canvas, Region line) {
+    private void bound(Canvas canvas, Region lines) {
         List<Binding> on = Keys.of(board).stream().filter(Binding::isOn).toList();
+        int row = 0;
+        Region rest = help(canvas, lines.row(0), on);
+        for (Binding binding : withoutHelp(on)) {
+            int width = TextWidth.of(binding.label()) + TextWidth.of(binding.name()) + 1;
+            if (width > rest.width() && row + 1 < lines.height()) {
+                row++;
+                rest = lines.row(row);
+            }
+            if (width > rest.width()) {
+                return;
+            }
+            Region name = canvas.text(rest, binding.label(), Style.KEY);
+            rest = canvas.text(name, " " + binding.name(), Style.NORMAL).rightOf(GAP);
+        }
+    }
+
+    private static Region help(Canvas canvas, Region line, List<Binding> on) {
         Region rest = line;
         for (Binding binding : on) {
             if (binding.deed() == Deed.HELP) {
                 rest = canvas.textRight(rest, " " + binding.label() + " " + binding.name(), Style.KEY);
             }
         }
+        return rest;
+    }
+
+    /** One key for each thing that can be done. */
+    private static List<Binding> withoutHelp(List<Binding> on) {
+        List<Binding> shown = new ArrayList<>();
         for (Binding binding : on) {
-            int width = TextWidth.of(binding.label()) + TextWidth.of(binding.name()) + 1;
-            if (binding.deed() != Deed.HELP && width <= rest.width()) {
-                rest = canvas.text(rest, binding.label(), Style.KEY);
-                rest = canvas.text(rest, " " + binding.name() + "  ", Style.NORMAL);
+            boolean told = shown.stream().anyMatch(each -> each.deed() == binding.deed());
+            if (binding.deed() != Deed.HELP && !told) {
+                shown.add(binding);
             }
         }
+        return shown;
     }
 }

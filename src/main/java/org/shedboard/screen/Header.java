@@ -14,6 +14,9 @@ import org.shedboard.words.Words;
 final class Header {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
+    /** Blank columns between the title and the date. */
+    private static final int GAP = 2;
+
     private Header() {}
 
     static void draw(Canvas canvas, Region row, Board board, String title) {
@@ -24,7 +27,7 @@ final class Header {
                 DATE.format(day.date()),
                 Clocks.sayTime(day, board.expectOutlook().at()));
         Region rest = canvas.textRight(row.inside(1, 0), time, Style.TITLE);
-        canvas.text(rest, title, Style.TITLE);
+        canvas.text(rest.leftOf(GAP), title, Style.TITLE);
     }
 
     static String date(Day day) {

@@ -7,7 +7,6 @@ import org.shedboard.board.Board;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Day;
 import org.shedboard.day.DayTally;
-import org.shedboard.day.Names;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
 import org.shedboard.grid.Region;
@@ -18,7 +17,11 @@ import org.shedboard.words.Words;
 
 /** The hours of the day, per person and per visit. */
 final class HoursView {
-    private static final int NUMBER = 13;
+    /** Beyond this width the eye would lose the line between a name and its hours. */
+    private static final int WIDEST = 118;
+
+    private static final int NUMBER = 11;
+    private static final int WHO = 14;
     private static final int NOTES = 4;
 
     private final Canvas canvas;
@@ -37,7 +40,7 @@ final class HoursView {
 
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, Words.say("tally.title", Header.date(day)));
-        Region body = page.below(2).inside(1, 0);
+        Region body = page.below(2).inside(1, 0).left(WIDEST);
         if (!day.isOpened()) {
             canvas.text(body, Words.say("tally.empty"), Style.STRONG);
             return;
@@ -94,7 +97,7 @@ final class HoursView {
                 Column.right(Words.say("tally.estimated"), NUMBER),
                 Column.right(Words.say("tally.worked"), NUMBER),
                 Column.right(Words.say("tally.cleaning"), NUMBER),
-                Column.left(Words.say("tally.who"), 0));
+                Column.left(Words.say("tally.who"), WHO));
     }
 
     private List<List<String>> visits() {
@@ -102,7 +105,7 @@ final class HoursView {
         for (Tally.VisitHours hours : tally.visits()) {
             day.findVisit(hours.visitId())
                     .ifPresent(visit -> rows.add(List.of(
-                            Names.of(day, visit),
+                            PlaceStatus.tagOf(visit) + " " + day.ownerOf(visit).name(),
                             Words.say("tally.minutes", DayTally.estimatedOf(day, visit)),
                             Words.say("tally.minutes", hours.worked()),
                             Words.say("tally.minutes", hours.cleaning()),

@@ -8,6 +8,7 @@ import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.Names;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
@@ -25,6 +26,11 @@ import org.shedboard.words.Words;
 
 /** One person's next machine, to be read from two metres: which, where, what first, by when. */
 final class NextView {
+    /** Blank columns beside what is written large. */
+    private static final int BESIDE = 3;
+    /** What machine it is needs so many columns beside its tag; else it stands below. */
+    private static final int ABOUT = 20;
+
     private final Canvas canvas;
     private final Board board;
     private final Screen.Next screen;
@@ -44,7 +50,8 @@ final class NextView {
     void draw(Region page) {
         Optional<NextTask> next = NextTask.of(outlook, person);
         boolean running = next.filter(NextTask::isRunning).isPresent();
-        Header.draw(canvas, page.row(0), board, Words.say(running ? "next.on_it" : "next.your_next", person.name()));
+        String title = next.isEmpty() ? "next.title" : running ? "next.on_it" : "next.your_next";
+        Header.draw(canvas, page.row(0), board, Words.say(title, person.name()));
         Region body = page.below(2).inside(2, 0);
         Optional<Activity.OtherWork> other = otherWork();
         if (other.isPresent()) {
@@ -73,13 +80,18 @@ final class NextView {
 
     private void task(Region body, NextTask next) {
         String tag = PlaceStatus.tagOf(next.visit());
-        Region rest = canvas.big(body.top(BigLetters.ROWS), tag, Style.STRONG);
-        next.placeId().ifPresent(place -> {
-            Region arrow = rest.rightOf(3);
-            canvas.big(arrow, place, Style.NORMAL);
-        });
+        String name =
+                next.visit().tag().isPresent() ? tag : day.ownerOf(next.visit()).name();
+        Region rest = canvas.big(body.top(BigLetters.ROWS), name, Style.STRONG).rightOf(BESIDE);
+        if (next.placeId().isPresent()) {
+            rest = canvas.big(rest, next.placeId().get(), Style.NORMAL).rightOf(BESIDE);
+        }
         Region below = body.below(BigLetters.ROWS + 1);
-        below = about(below, next);
+        if (rest.width() >= ABOUT && rest.height() > 1) {
+            about(rest, next);
+        } else {
+            below = about(below, next);
+        }
         below = what(below, next);
         if (next.isRunning() && !PointsDue.of(day, next.visit(), next.task()).isEmpty()) {
             below = point(below.below(1), next);
@@ -88,9 +100,8 @@ final class NextView {
     }
 
     private Region about(Region region, NextTask next) {
-        String machine = day.ownerOf(next.visit()).name() + ", "
-                + day.machineOf(next.visit()).label();
-        Region rest = line(region, machine, Style.NORMAL);
+        Region rest = canvas.paragraph(region, day.ownerOf(next.visit()).name(), Style.NORMAL);
+        rest = canvas.paragraph(rest, day.machineOf(next.visit()).label(), Style.NORMAL);
         if (Riding.isStopped(day, next.visit())) {
             rest = line(rest, Words.say("board.do_not_ride"), Style.DANGER);
         }
@@ -105,7 +116,7 @@ final class NextView {
         String what = Words.say(
                 next.isRunning() ? "next.now" : "next.first", next.task().name());
         String when = next.isRunning()
-                ? left(next.task()) + "  " + Words.say("next.by", Clocks.sayTime(day, next.until()))
+                ? left(next) + "  " + Words.say("next.by", Clocks.sayTime(day, next.until()))
                 : Words.say("next.from", Clocks.sayTime(day, next.from())) + "  "
                         + Words.say("next.by", Clocks.sayTime(day, next.until())) + "  "
                         + Words.say(
@@ -118,11 +129,14 @@ final class NextView {
                 : canvas.paragraph(rest, Words.say("next.caution", next.task().caution()), Style.CAUTION);
     }
 
-    private String left(Task task) {
+    /** Minutes until the plan has it over, which knows who works on it; over, once the minutes are used up. */
+    private String left(NextTask next) {
+        Task task = next.task();
         long spent = Duration.between(task.progress().since().orElse(outlook.at()), outlook.at())
                 .toMinutes();
-        long left = task.progress().left() - spent;
-        return left >= 0 ? Words.say("next.left", left) : Words.say("next.over", -left);
+        long over = spent - task.progress().left();
+        long left = Math.max(0, Duration.between(outlook.at(), next.until()).toMinutes());
+        return over > 0 ? Words.say("next.over", over) : Words.say("next.left", left);
     }
 
     private Region point(Region region, NextTask next) {
@@ -151,11 +165,18 @@ final class NextView {
 
     private void after(Region region) {
         List<NextTask> all = NextTask.all(outlook, person);
-        String then = all.size() > 1
-                ? PlaceStatus.tagOf(all.get(1).visit()) + " "
-                        + all.get(1).task().name()
-                : Words.say("next.none_after");
-        canvas.text(region.row(0), Words.say("next.after", then), Style.QUIET);
+        String then = all.size() > 1 ? then(all.get(0), all.get(1)) : Words.say("next.none_after");
+        canvas.paragraph(region, Words.say("next.after", then), Style.QUIET);
+    }
+
+    /** The task that follows, with its machine where that is another one. */
+    private String then(NextTask now, NextTask then) {
+        return now.visit().id().equals(then.visit().id())
+                ? then.task().name()
+                : Words.say(
+                        "next.other_machine",
+                        Names.of(day, then.visit()),
+                        then.task().name());
     }
 
     private Region line(Region region, String text, Style style) {

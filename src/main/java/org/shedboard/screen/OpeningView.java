@@ -1,5 +1,6 @@
 package org.shedboard.screen;
 
+import java.util.Comparator;
 import java.util.List;
 import org.shedboard.board.Board;
 import org.shedboard.board.OpenForm;
@@ -7,6 +8,7 @@ import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.Names;
 import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.shop.Place;
@@ -65,6 +67,7 @@ final class OpeningView {
                 rest,
                 day.visits().stream()
                         .filter(visit -> visit.state() == VisitState.BOOKED)
+                        .sorted(Comparator.comparing(visit -> visit.intake().arrives()))
                         .map(visit -> Words.say(
                                 "open.comes",
                                 Names.of(day, visit),
@@ -84,6 +87,9 @@ final class OpeningView {
     private void row(Region at, int row, String name, String said) {
         Style style = row == form.row() ? Style.SELECTED : Style.NORMAL;
         canvas.fill(at, style);
+        if (row == form.row()) {
+            canvas.fill(at.left(1), Glyphs.POINTER, style);
+        }
         canvas.text(at.left(NAME).inside(1, 0), name, style);
         canvas.text(at.rightOf(NAME), said, style);
     }

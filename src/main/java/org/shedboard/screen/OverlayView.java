@@ -4,9 +4,11 @@ import java.util.List;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.Typing;
 import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.words.Words;
 
 /** A question, drawn over the screen it stands on. */
 final class OverlayView {
@@ -40,12 +42,15 @@ final class OverlayView {
             boolean selected = first + row == choose.selected();
             Style style = selected ? Style.SELECTED : choice.off().isPresent() ? Style.KEY_OFF : Style.NORMAL;
             canvas.fill(at, style);
+            if (selected) {
+                canvas.fill(at.left(1), Glyphs.POINTER, style);
+            }
             canvas.text(at.inside(1, 0), line(choice), style);
         }
     }
 
     private static String line(Overlay.Choice choice) {
-        String off = choice.off().isPresent() ? "  x" : "";
+        String off = choice.off().map(why -> Words.say("ask.off", why)).orElse("");
         return choice.key() + "  " + choice.label() + off;
     }
 

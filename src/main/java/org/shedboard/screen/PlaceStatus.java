@@ -28,16 +28,13 @@ public record PlaceStatus(String text, String more, Style style) {
     public static PlaceStatus of(Outlook outlook, Place place) {
         Day day = outlook.day();
         Optional<Visit> standing = day.standingIn(place.id());
+        Optional<String> closed = closed(day, place);
         if (standing.isPresent()) {
-            return standing(outlook, place, standing.get());
+            PlaceStatus status = standing(outlook, place, standing.get());
+            return closed.map(status::closedToo).orElse(status);
         }
-        Optional<HoistCheck> check = day.opening().stream()
-                .flatMap(opening -> opening.checks().stream())
-                .filter(each -> each.placeId().equals(place.id()))
-                .findFirst();
-        if (place.isHoist() && !check.map(HoistCheck::isSound).orElse(false)) {
-            return new PlaceStatus(
-                    Words.say(check.isPresent() ? "board.locked_out" : "board.not_checked"), "", Style.CLOSED);
+        if (closed.isPresent()) {
+            return new PlaceStatus(closed.get(), "", Style.CLOSED);
         }
         Optional<Plan.StayPlace> next = outlook.staysIn(place.id()).stream()
                 .filter(stay -> stay.from() >= outlook.problem().now())
@@ -49,11 +46,35 @@ public record PlaceStatus(String text, String more, Style style) {
                 Style.FREE);
     }
 
+    /** Why a hoist is not to be used today; empty when it may be, and for all other places. */
+    private static Optional<String> closed(Day day, Place place) {
+        Optional<HoistCheck> check = day.opening().stream()
+                .flatMap(opening -> opening.checks().stream())
+                .filter(each -> each.placeId().equals(place.id()))
+                .findFirst();
+        if (!place.isHoist() || check.map(HoistCheck::isSound).orElse(false)) {
+            return Optional.empty();
+        }
+        return Optional.of(check.flatMap(HoistCheck::lockedOut)
+                .map(why -> Words.say("board.locked_out", why))
+                .orElse(Words.say("board.not_checked")));
+    }
+
+    /** A machine stands on a hoist that is not to be used: that is said first. */
+    private PlaceStatus closedToo(String why) {
+        return new PlaceStatus(text + ", " + why, "", Style.DANGER);
+    }
+
     private static PlaceStatus standing(Outlook outlook, Place place, Visit visit) {
         Day day = outlook.day();
         String tag = tagOf(visit);
         if (visit.state() == VisitState.HELD) {
-            return new PlaceStatus(Words.say("board.held", tag), "", Style.HELD);
+            return visit.hold()
+                    .map(hold -> new PlaceStatus(
+                            Words.say("board.held", tag, Words.say(hold.reason())),
+                            Words.say("board.held_until", Clocks.sayTime(day, hold.until())),
+                            Style.HELD))
+                    .orElse(new PlaceStatus(Words.say("board.held", tag, ""), "", Style.HELD));
         }
         List<Task> running = visit.tasks().stream()
                 .filter(task -> task.progress().isRunning())

@@ -16,6 +16,7 @@ import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.pack.Plan;
+import org.shedboard.pack.Span;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Visit;
@@ -25,12 +26,19 @@ import org.shedboard.words.Words;
 final class PlacesView {
     private static final int LABEL = 12;
     private static final int ID = 4;
+    /** From this height on a place has two rows, and an empty one parts the places from the yard. */
+    private static final int TALL = 34;
+    /** What a place is doing takes so many columns, two fifths of the screen between these. */
+    private static final int LEAST_STATUS = 38;
+
+    private static final int MOST_STATUS = 46;
 
     private final Canvas canvas;
     private final Board board;
     private final Screen.Places screen;
     private final Outlook outlook;
     private final Day day;
+    private final List<Concern> concerns;
 
     PlacesView(Canvas canvas, Board board, Screen.Places screen) {
         this.canvas = canvas;
@@ -38,18 +46,19 @@ final class PlacesView {
         this.screen = screen;
         this.outlook = board.expectOutlook();
         this.day = outlook.day();
+        this.concerns = Concerns.of(outlook);
     }
 
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, title());
-        int concernRows = concernRows(page.height());
-        int perPlace = page.height() >= 34 ? 2 : 1;
+        int perPlace = page.height() >= TALL ? 2 : 1;
         int placeRows = 1 + perPlace * day.shop().places().size();
+        int concernRows = concernRows(page.height(), placeRows + perPlace - 1);
         Region body = page.below(1);
         concerns(body.top(concernRows));
         Region below = body.below(concernRows);
         places(below.top(placeRows), perPlace);
-        yard(below.below(placeRows + (page.height() >= 34 ? 1 : 0)));
+        yard(below.below(placeRows + (perPlace - 1)));
     }
 
     private String title() {
@@ -60,11 +69,12 @@ final class PlacesView {
         return day.shop().name() + "   " + state;
     }
 
-    /** Room for what needs the foreman: a sixth of the screen, but no more than there is to say. */
-    private int concernRows(int height) {
-        int count =
-                Concerns.of(outlook).size() + board.better().stream().toList().size();
-        return Math.max(1, Math.min(count, height / 6));
+    /** Room for what needs the foreman: a sixth of the screen, more where the yard leaves it, never more than there is to say. */
+    private int concernRows(int height, int placeRows) {
+        int count = concerns.size() + (board.better().isPresent() ? 1 : 0);
+        int yardRows = 1 + Math.max(1, Yard.of(outlook).size());
+        int spare = height - 1 - placeRows - yardRows;
+        return Math.max(1, Math.min(count, Math.max(height / 6, spare)));
     }
 
     private void concerns(Region region) {
@@ -74,8 +84,9 @@ final class PlacesView {
             sentences.add(Words.say("board.better", better.gain()));
             styles.add(Style.PROMISE);
         });
-        for (Concern concern : Concerns.of(outlook)) {
-            sentences.add(Words.say("concern." + concern.kind(), concern.values()));
+        int width = region.width() - LABEL;
+        for (Concern concern : concerns) {
+            sentences.add(sentence(concern, width));
             styles.add(styleOf(concern.kind()));
         }
         canvas.text(region.left(LABEL).inside(1, 0), Words.say("board.needs_you"), Style.STRONG);
@@ -93,29 +104,64 @@ final class PlacesView {
         }
     }
 
+    /** Where the whole sentence is too long the tag stands for the machine; the yard has its owner. */
+    private String sentence(Concern concern, int width) {
+        String whole = Words.say("concern." + concern.kind(), concern.values());
+        Optional<Visit> visit = concern.visitId().flatMap(day::findVisit);
+        if (TextWidth.of(whole) <= width || visit.isEmpty() || visit.get().tag().isEmpty()) {
+            return whole;
+        }
+        List<String> values = new ArrayList<>(concern.values());
+        values.set(0, PlaceStatus.tagOf(visit.get()));
+        return Words.say("concern." + concern.kind(), values);
+    }
+
     private static Style styleOf(Concern.Kind kind) {
         return switch (kind) {
             case NOT_TO_BE_RIDDEN, PROMISE_MISSED, PROMISE_IN_DANGER, NOT_IN_PLAN -> Style.DANGER;
             case OWNER_TO_ASK, HELD_FOR_PARTS, HELD_FOR_LOOK -> Style.HELD;
-            case HOIST_UNCHECKED, BOOKING_LATE, RUNS_OVER, PROMISE_AT_RISK -> Style.LATE;
+            case HOIST_UNCHECKED, HOIST_LOCKED_OUT, BOOKING_LATE, RUNS_OVER, PROMISE_AT_RISK -> Style.LATE;
             case OWNER_TO_RING, NO_PROMISE -> Style.NORMAL;
         };
     }
 
     private void places(Region region, int perPlace) {
-        int status = Math.min(46, region.width() * 2 / 5);
+        int status = Math.max(LEAST_STATUS, Math.min(MOST_STATUS, region.width() * 2 / 5));
         Region axisColumns = region.rightOf(status);
         int now = outlook.problem().now();
-        TimeAxis axis = TimeAxis.around(axisColumns, now);
+        TimeAxis axis = TimeAxis.around(axisColumns, now, firstShift());
         canvas.text(region.row(0).inside(1, 0), Words.say("board.places"), Style.STRONG);
         axis.drawHours(canvas, region.row(0), now);
         List<Place> places = day.shop().places();
         for (int i = 0; i < places.size(); i++) {
             Region rows = region.below(1 + i * perPlace).top(perPlace);
             place(rows.left(status), places.get(i));
-            bars(rows, places.get(i), axis);
+            restTime(rows.row(0), axis);
             for (int row = 0; row < perPlace; row++) {
                 canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
+            }
+            bars(rows, places.get(i), axis);
+        }
+    }
+
+    /** When the first shift of the day that is shown begins. */
+    private int firstShift() {
+        return outlook.problem().people().stream()
+                .flatMap(person -> person.shifts().stream())
+                .mapToInt(Span::from)
+                .filter(from -> from >= 0)
+                .min()
+                .orElse(0);
+    }
+
+    /** Dots where nobody is at work: breaks, and what lies before the first shift and after knock-off. */
+    private void restTime(Region row, TimeAxis axis) {
+        for (int column = 0; column < axis.columns().width(); column++) {
+            int minute = axis.minuteAt(column);
+            boolean manned = outlook.problem().people().stream()
+                    .anyMatch(person -> person.shifts().stream().anyMatch(shift -> shift.contains(minute)));
+            if (!manned) {
+                canvas.fill(axis.columnAt(row, minute), Glyphs.DOT, Style.BREAK);
             }
         }
     }

@@ -2,6 +2,7 @@ package org.shedboard.screen;
 
 import org.shedboard.board.SetupForm;
 import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.words.Words;
@@ -20,6 +21,9 @@ final class SetupView {
         for (SetupForm.Field field : SetupForm.Field.values()) {
             boolean active = field == form.field();
             Region line = body.row(row);
+            if (active) {
+                canvas.fill(new Region(line.left() - 1, line.top(), 1, 1), Glyphs.POINTER, Style.STRONG);
+            }
             canvas.text(line.left(LABEL), Words.say("setup.field." + field), active ? Style.STRONG : Style.NORMAL);
             OverlayView.field(canvas, line.rightOf(LABEL), form.typing(field), active);
             row++;

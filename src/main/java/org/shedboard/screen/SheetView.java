@@ -37,6 +37,9 @@ import org.shedboard.words.Words;
 
 /** Everything of one visit. The points of an inspection are listed under it while the cursor is on it. */
 final class SheetView {
+    /** Beyond this width the eye would lose the line between a task and who did it. */
+    private static final int WIDEST = 118;
+
     private final Canvas canvas;
     private final Board board;
     private final Screen.Sheet screen;
@@ -48,7 +51,17 @@ final class SheetView {
     private int selectedEnd;
 
     /** One line of the list: its columns, or one running text where there is only one. */
-    private record Row(List<String> texts, Style style) {}
+    private record Row(List<String> texts, List<Column> columns, Style style) {
+        Row(String text, Style style) {
+            this(List.of(text), List.of(), style);
+        }
+    }
+
+    private static final List<Column> TASK =
+            List.of(Column.left("", 2), Column.left("", 0), Column.right("", 7), Column.left("", 22));
+
+    private static final List<Column> POINT =
+            List.of(Column.left("", 2), Column.left("", 0), Column.right("", 10), Column.left("", 12));
 
     SheetView(Canvas canvas, Board board, Screen.Sheet screen) {
         this.canvas = canvas;
@@ -64,7 +77,7 @@ final class SheetView {
         String tag = visit.tag().isPresent() ? String.valueOf(visit.tag().getAsInt()) : Words.say("sheet.no_tag");
         Header.draw(canvas, page.row(0), board, tag + "   " + day.ownerOf(visit).name() + "   " + machine.label());
         Region rest = head(page.below(1).inside(1, 0), machine);
-        list(rest);
+        list(rest.left(WIDEST));
     }
 
     private Region head(Region region, Machine machine) {
@@ -82,8 +95,8 @@ final class SheetView {
         }
         machine.meterHours().ifPresent(hours -> about.add(Words.say("sheet.meter", hours)));
         about.add(day.ownerOf(visit).phone());
-        rest = line(rest, String.join("   ", about), Style.NORMAL);
-        rest = line(rest, state(), Style.NORMAL);
+        rest = flow(rest, about, Style.NORMAL);
+        rest = flow(rest, state(), Style.NORMAL);
         rest = promise(rest);
         for (Line wanted : visit.lines()) {
             rest = wanted(rest, wanted);
@@ -94,37 +107,34 @@ final class SheetView {
         return line(rest, clocked(), Style.QUIET);
     }
 
-    private String state() {
+    private List<String> state() {
         List<String> parts = new ArrayList<>();
         parts.add(Words.say(visit.state()));
         visit.standsIn().ifPresent(place -> parts.add(Words.say("sheet.place", place)));
         visit.hold()
                 .ifPresent(hold ->
                         parts.add(Words.say("sheet.waits", Words.say(hold.reason()), hold.note(), time(hold.until()))));
-        String arrives = time(visit.intake().arrives());
-        parts.add(
-                visit.state() == VisitState.BOOKED
-                        ? Words.say("sheet.expected", arrives)
-                        : Words.say("sheet.came", arrives));
+        String arrival = visit.state() == VisitState.BOOKED ? "sheet.expected" : "sheet.came";
+        parts.add(Words.say(arrival, time(visit.intake().arrives())));
         parts.add(Words.say("sheet.mud", Words.say(visit.intake().mud())));
         parts.add(Words.say("sheet.depth", Words.say(visit.intake().depth())));
         if (!visit.intake().condition().drives()) {
             parts.add(Words.say("sheet.pushed"));
         }
-        return String.join("   ", parts);
+        return parts;
     }
 
     private Region promise(Region region) {
         List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
         Estimate.Range range = new Estimator(day.books().catalogue()).rangeOf(left);
-        String ready = outlook.readyAt(visit.id())
-                .map(at -> "   " + Words.say("sheet.ready", time(at)))
-                .orElse("");
-        String minutes = left.isEmpty() ? "" : "   " + Words.say("sheet.likely", range.likely(), range.safe());
-        var chance = outlook.chanceOfPromise(visit);
-        String odds = chance.isPresent() ? ", " + Words.say("board.chance_of", chance.getAsInt()) : "";
-        String said = visit.promise().map(this::said).orElse(Words.say("sheet.no_promise"));
-        Region rest = line(region, said + odds + ready + minutes, Style.STRONG);
+        List<String> parts = new ArrayList<>();
+        parts.add(visit.promise().map(this::said).orElse(Words.say("sheet.no_promise")));
+        outlook.chanceOfPromise(visit).ifPresent(chance -> parts.add(Words.say("sheet.chance", chance)));
+        outlook.readyAt(visit.id()).ifPresent(at -> parts.add(Words.say("sheet.ready", time(at))));
+        if (!left.isEmpty()) {
+            parts.add(Words.say("sheet.likely", range.likely(), range.safe()));
+        }
+        Region rest = flow(region, parts, Style.STRONG);
         for (Promise promise : visit.promises()) {
             if (!promise.why().isEmpty()) {
                 rest = line(
@@ -162,21 +172,22 @@ final class SheetView {
         for (Stay stay : visit.stays()) {
             String place =
                     stay.placeId().map(id -> " " + Words.say("sheet.place", id)).orElse("");
-            rows.add(new Row(List.of(Words.say(stay.step()) + place), Style.TITLE));
+            rows.add(new Row(Words.say(stay.step()) + place, Style.TITLE));
             for (Task task : stay.tasks()) {
                 task(task, index == screen.task(), region.width());
                 index++;
             }
         }
         int first = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
-        List<Column> columns =
-                List.of(Column.left("", 2), Column.left("", 0), Column.right("", 9), Column.left("", 22));
         for (int row = 0; row < region.height() && first + row < rows.size(); row++) {
             Row each = rows.get(first + row);
             if (each.texts().size() == 1) {
                 canvas.text(region.row(row), each.texts().get(0), each.style());
             } else {
-                canvas.entry(region.row(row), columns, each.texts(), each.style());
+                canvas.entry(region.row(row), each.columns(), each.texts(), each.style());
+            }
+            if (first + row == selectedRow) {
+                canvas.fill(new Region(region.left() - 1, region.top() + row, 1, 1), Glyphs.POINTER, Style.SELECTED);
             }
         }
     }
@@ -188,24 +199,30 @@ final class SheetView {
         }
         String unattended = task.unattended() > 0 ? ", " + Words.say("sheet.unattended", task.unattended()) : "";
         List<Point> points = PointsDue.of(day, visit, task);
-        String looked = points.isEmpty() ? "" : "  " + pointsSummary(points);
         rows.add(new Row(
-                List.of(
-                        task.isDone()
-                                ? String.valueOf(Glyphs.TICK)
-                                : task.progress().isRunning() ? String.valueOf(Glyphs.POINTER) : "",
-                        task.name() + unattended + looked,
-                        Words.say("sheet.minutes", task.handsOn()),
-                        status(task)),
+                List.of(mark(task), task.name() + unattended, Words.say("sheet.minutes", task.handsOn()), status(task)),
+                TASK,
                 style));
+        if (!points.isEmpty()) {
+            rows.add(new Row("  " + pointsSummary(points), Style.QUIET));
+        }
         if (selected) {
             if (!task.caution().isEmpty()) {
                 TextWidth.wrap(Words.say("next.caution", task.caution()), width - 4)
-                        .forEach(text -> rows.add(new Row(List.of("    " + text), Style.CAUTION)));
+                        .forEach(text -> rows.add(new Row("  " + text, Style.CAUTION)));
             }
             points.forEach(this::point);
             selectedEnd = rows.size() - 1;
         }
+    }
+
+    private static String mark(Task task) {
+        return switch (task.progress().status()) {
+            case DONE -> String.valueOf(Glyphs.TICK);
+            case RUNNING -> String.valueOf(Glyphs.DISC);
+            case PAUSED -> String.valueOf(Glyphs.CIRCLE);
+            case TO_DO -> "";
+        };
     }
 
     private String status(Task task) {
@@ -215,7 +232,7 @@ final class SheetView {
                         "sheet.done_by",
                         name(task.progress().person().orElseThrow()),
                         time(task.progress().began().orElseThrow()),
-                        time(task.progress().ended().orElseThrow()));
+                        ended(task));
             case RUNNING ->
                 Words.say(
                         "sheet.running",
@@ -230,6 +247,14 @@ final class SheetView {
                                 planned.person().map(this::name).orElse("")))
                         .orElse(Words.say("sheet.todo"));
         };
+    }
+
+    /** When it ended; the weekday is said once where it began on the same day. */
+    private String ended(Task task) {
+        String began = time(task.progress().began().orElseThrow());
+        String ended = time(task.progress().ended().orElseThrow());
+        int weekday = ended.indexOf(' ') + 1;
+        return began.startsWith(ended.substring(0, weekday)) ? ended.substring(weekday) : ended;
     }
 
     private String pointsSummary(List<Point> points) {
@@ -267,7 +292,8 @@ final class SheetView {
                 .map(text -> "  " + text)
                 .orElse("");
         rows.add(new Row(
-                List.of("", "  " + point.name() + " (" + point.where() + ")" + note, value, mark),
+                List.of("", point.name() + " (" + point.where() + ")" + note, value, mark),
+                POINT,
                 styleOf(finding.map(Finding::mark))));
     }
 
@@ -281,6 +307,21 @@ final class SheetView {
             case FIX -> Style.DANGER;
             case NOT_REACHED -> Style.HELD;
         };
+    }
+
+    /** Short texts one after the other, in as many rows as they need; each is whole where a row can hold it. */
+    private Region flow(Region region, List<String> parts, Style style) {
+        Region rest = region;
+        String row = "";
+        for (String part : parts) {
+            String longer = row.isEmpty() ? part : row + "   " + part;
+            if (!row.isEmpty() && TextWidth.of(longer) > region.width()) {
+                rest = canvas.paragraph(rest, row, style);
+                longer = part;
+            }
+            row = longer;
+        }
+        return canvas.paragraph(rest, row, style);
     }
 
     private Region line(Region region, String text, Style style) {

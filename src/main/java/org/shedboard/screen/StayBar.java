@@ -7,6 +7,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
@@ -33,18 +34,37 @@ final class StayBar {
 
     void draw(Region rows) {
         Region bar = axis.between(rows.row(0), stay.from(), stay.to());
+        Region now = axis.columnAt(bar, outlook.problem().now());
         for (int i = 0; i < bar.width(); i++) {
             int minute = axis.minuteAt(bar.left() + i - axis.columns().left());
             Region cell = new Region(bar.left() + i, bar.top(), 1, 1);
-            canvas.fill(cell, glyph(minute), style(minute));
+            if (!cell.equals(now)) {
+                canvas.fill(cell, glyph(minute), style(minute));
+            }
         }
-        String label = PlaceStatus.tagOf(visit) + (isLate() ? "!" : "");
-        if (label.length() < bar.width() || bar.width() >= label.length()) {
-            canvas.text(bar, label, isLate() ? Style.LATE : Style.STRONG);
-        }
+        label(bar, now);
         if (rows.height() > 1) {
             people(axis.between(rows.row(1), stay.from(), stay.to()));
         }
+    }
+
+    /** Which machine it is, beside the mark of the present minute and never over it; a number is whole or not there. */
+    private void label(Region bar, Region now) {
+        String label = name() + (isLate() ? "!" : "");
+        boolean hidesNow = !now.intersect(bar.left(TextWidth.of(label))).isEmpty();
+        Region room = hidesNow ? bar.rightOf(now.left() + 1 - bar.left()) : bar;
+        if (TextWidth.of(label) < room.width() || visit.tag().isPresent() && TextWidth.of(label) == room.width()) {
+            canvas.text(room, label, isLate() ? Style.LATE : Style.STRONG);
+        } else if (visit.tag().isEmpty() && room.width() > 1) {
+            canvas.text(room.leftOf(1), label, Style.STRONG);
+        }
+    }
+
+    /** The tag; the owner while it has none. */
+    private String name() {
+        return visit.tag().isPresent()
+                ? PlaceStatus.tagOf(visit)
+                : outlook.day().ownerOf(visit).name().split(",", 2)[0];
     }
 
     /** Who works on it from now on, under the bar. */
@@ -55,7 +75,7 @@ final class StayBar {
                 .distinct()
                 .map(id -> PlacesView.nameOf(outlook.day(), id))
                 .collect(Collectors.joining(" "));
-        canvas.text(under, names, Style.QUIET);
+        canvas.text(under.leftOf(1), names, Style.QUIET);
     }
 
     private char glyph(int minute) {

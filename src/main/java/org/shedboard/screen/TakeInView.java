@@ -17,6 +17,7 @@ import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.shop.Condition;
@@ -25,7 +26,10 @@ import org.shedboard.words.Words;
 
 /** Taking a machine in: the fields at the left; at the right what there is to choose, what it takes and what can be promised. */
 final class TakeInView {
-    private static final int LABEL = 14;
+    private static final int LABEL = 13;
+
+    /** Columns of the fields while the machines found need the rest. */
+    private static final int FINDING = 28;
 
     private final Canvas canvas;
     private final Board board;
@@ -44,7 +48,7 @@ final class TakeInView {
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, Words.say("form.take_in"));
         Region body = page.below(2);
-        int left = Math.min(56, body.width() / 2);
+        int left = form.field() == Field.FIND ? FINDING : Math.min(56, body.width() / 2);
         fields(body.left(left).inside(1, 0));
         Region side = body.rightOf(left + 1);
         if (form.field() == Field.FIND) {
@@ -71,7 +75,13 @@ final class TakeInView {
 
     private void field(Region row, Field field) {
         boolean active = field == form.field();
+        if (active) {
+            canvas.fill(new Region(row.left() - 1, row.top(), 1, 1), Glyphs.POINTER, Style.STRONG);
+        }
         canvas.text(row.left(LABEL), Words.say("form.field." + field), active ? Style.STRONG : Style.NORMAL);
+        if (form.field() == Field.FIND && !active) {
+            return;
+        }
         Region value = row.rightOf(LABEL);
         Optional<String> chosen = chosen(field);
         if (chosen.isPresent()) {
@@ -115,6 +125,11 @@ final class TakeInView {
         return day.books().expectOwner(machine.ownerId()).name() + ", " + machine.label();
     }
 
+    /** Tells two machines of one owner and model apart. */
+    private static String year(Machine machine) {
+        return machine.modelYear().isPresent() ? ", " + machine.modelYear().getAsInt() : "";
+    }
+
     private String condition() {
         Condition is = form.condition();
         if (is.drives()) {
@@ -125,7 +140,7 @@ final class TakeInView {
         add(wrong, is.rolls(), "form.condition.rolls");
         add(wrong, is.steers(), "form.condition.steers");
         add(wrong, is.stops(), "form.condition.stops");
-        return String.join(", ", wrong);
+        return Words.say("form.condition.not", String.join("/", wrong));
     }
 
     private static void add(List<String> wrong, boolean is, String name) {
@@ -168,15 +183,17 @@ final class TakeInView {
     private void matches(Region region) {
         canvas.text(region.row(0), Words.say("form.matches"), Style.STRONG);
         List<String> lines = new ArrayList<>();
-        reading.matches().forEach(machine -> lines.add(machine(machine)));
+        reading.matches().forEach(machine -> lines.add(machine(machine) + year(machine)));
         String typed = form.text(Field.FIND).isBlank() ? "" : ": " + form.text(Field.FIND);
         lines.add(Words.say("form.new_machine", typed));
         int rows = region.height() - 1;
         int first = Math.max(0, form.picked() - rows + 1);
         for (int row = 0; row < rows && first + row < lines.size(); row++) {
-            Style style = first + row == form.picked() ? Style.SELECTED : Style.NORMAL;
-            canvas.fill(region.row(row + 1), style);
-            canvas.text(region.row(row + 1), lines.get(first + row), style);
+            boolean picked = first + row == form.picked();
+            Style style = picked ? Style.SELECTED : Style.NORMAL;
+            canvas.fill(region.row(row + 1), picked ? Glyphs.POINTER : ' ', style);
+            canvas.fill(region.row(row + 1).rightOf(1), style);
+            canvas.text(region.row(row + 1).rightOf(2), lines.get(first + row), style);
         }
     }
 
@@ -194,7 +211,8 @@ final class TakeInView {
         for (Work work : reading.works()) {
             boolean wanted = form.workIds().contains(work.id());
             Region rest = canvas.text(region.row(row), "%-3s".formatted(work.key()), Style.KEY);
-            canvas.text(rest, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
+            Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
+            canvas.text(name, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
             row++;
         }
     }
@@ -244,10 +262,16 @@ final class TakeInView {
 
     private void breakdown(Region region, Estimate estimate) {
         Region rest = region;
+        int left = estimate.items().size();
         for (Estimate.Item item : estimate.items()) {
+            if (rest.height() == 1 && left > 1) {
+                canvas.text(rest, Words.say("form.more", left), Style.QUIET);
+                return;
+            }
+            left--;
             String name = item.points() > 0 ? Words.say("form.item_points", item.name(), item.points()) : item.name();
-            Region left = canvas.textRight(rest.row(0), String.valueOf(item.minutes()), Style.QUIET);
-            canvas.text(left, name, Style.QUIET);
+            Region room = canvas.textRight(rest.row(0), String.valueOf(item.minutes()), Style.QUIET);
+            canvas.text(room.leftOf(1), name, Style.QUIET);
             rest = rest.below(1);
         }
     }

@@ -1,5 +1,8 @@
 package org.shedboard.screen;
 
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -20,15 +23,17 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
 
     private static final int HALF_HOUR = 30;
 
-    /** An axis that begins a little before now and shows at least eight hours. */
-    static TimeAxis around(Region columns, int now) {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH", Locale.ROOT);
+
+    /** An axis that begins a little before now, at night a little before the first shift, and shows at least eight hours. */
+    static TimeAxis around(Region columns, int now, int firstShift) {
         int step = STEPS[STEPS.length - 1];
         for (int candidate = STEPS.length - 1; candidate >= 0; candidate--) {
             if (STEPS[candidate] * columns.width() >= AT_LEAST) {
                 step = STEPS[candidate];
             }
         }
-        int from = Math.max(0, Math.floorDiv(now - HALF_HOUR, HALF_HOUR) * HALF_HOUR);
+        int from = Math.floorDiv(Math.max(now, firstShift) - HALF_HOUR, HALF_HOUR) * HALF_HOUR;
         return new TimeAxis(columns, from, step);
     }
 
@@ -60,10 +65,10 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
 
     /** The hours over the axis, with a pointer at now. */
     void drawHours(Canvas canvas, Region row, int now) {
-        int hour = (from + 59) / 60 * 60;
+        int hour = Math.floorDiv(from + 59, 60) * 60;
         while (hour < to()) {
             Region at = new Region(columns.left() + columnOf(hour), row.top(), 5, 1).intersect(columns(row));
-            canvas.text(at, "%02d".formatted(hour / 60 % 24), Style.QUIET);
+            canvas.text(at, HOUR.format(LocalTime.of(Math.floorMod(hour / 60, 24), 0)), Style.QUIET);
             hour += 60;
         }
         canvas.fill(columnAt(row, now), Glyphs.DOWN, Style.NOW);

@@ -14,8 +14,6 @@ public final class View {
     /** Below this a foreman would see too little to decide anything. */
     private static final Size LEAST = new Size(80, 24);
 
-    private static final int FOOT_ROWS = 2;
-
     private View() {}
 
     public static Grid of(Board board, Size size) {
@@ -25,9 +23,11 @@ public final class View {
             return canvas.grid();
         }
         Region page = size.region();
-        draw(canvas, page.above(FOOT_ROWS), board);
-        new Foot(board).draw(canvas, page.bottom(FOOT_ROWS));
-        board.overlay().ifPresent(overlay -> OverlayView.draw(canvas, page.above(FOOT_ROWS), overlay));
+        Foot foot = new Foot(board);
+        Region above = page.above(foot.rows(page.width()));
+        draw(canvas, above, board);
+        foot.draw(canvas, page.bottom(foot.rows(page.width())));
+        board.overlay().ifPresent(overlay -> OverlayView.draw(canvas, above, overlay));
         return canvas.grid();
     }
 

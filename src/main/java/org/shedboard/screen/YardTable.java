@@ -5,6 +5,7 @@ import java.util.List;
 import org.shedboard.day.Outlook;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
+import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.shop.Visit;
@@ -14,6 +15,8 @@ import org.shedboard.words.Words;
 final class YardTable {
     /** From this width on there is room to say what machine it is. */
     private static final int WIDE = 110;
+    /** Beyond this width the eye would lose the line between the owner and the promise. */
+    private static final int WIDEST = 150;
 
     private final Canvas canvas;
     private final Outlook outlook;
@@ -36,7 +39,7 @@ final class YardTable {
         }
         all.add(Column.left(Words.say("board.mud"), 5));
         all.add(Column.left(Words.say("board.depth"), wide ? 9 : 4));
-        all.add(Column.right(Words.say(wide ? "board.likely" : "board.minutes"), wide ? 11 : 7));
+        all.add(Column.right(Words.say(wide ? "board.likely" : "board.minutes"), wide ? 11 : 8));
         all.add(Column.left(Words.say("board.next"), 12));
         all.add(Column.right(Words.say("board.ready"), 9));
         all.add(Column.right(Words.say("board.promise"), 9));
@@ -45,15 +48,16 @@ final class YardTable {
     }
 
     void heading(Region row) {
-        canvas.headings(row.inside(1, 0), columns);
+        canvas.headings(row.left(WIDEST).inside(1, 0), columns);
     }
 
     void entry(Region row, Visit visit, boolean selected) {
         Style style = selected ? Style.SELECTED : styleOf(visit);
         if (selected) {
             canvas.fill(row, style);
+            canvas.fill(row.left(1), Glyphs.POINTER, style);
         }
-        canvas.entry(row.inside(1, 0), columns, texts(visit), style);
+        canvas.entry(row.left(WIDEST).inside(1, 0), columns, texts(visit), style);
     }
 
     private Style styleOf(Visit visit) {

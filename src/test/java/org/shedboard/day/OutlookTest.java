@@ -169,8 +169,17 @@ class OutlookTest {
         assertTrue(kinds().contains(Concern.Kind.PROMISE_MISSED));
         shed.does(new Act.HoldVisit(rides, Hold.Reason.OWNERS_WORD, "a new frame?", Optional.of(Shed.time("14:00"))));
         assertConcern(Concern.Kind.OWNER_TO_ASK, rides, "1 (Tarn)", "a new frame?", "14:00");
-        shed.does(new Act.CheckHoist(Shed.lockedOut("H1")));
-        assertTrue(kinds().contains(Concern.Kind.HOIST_UNCHECKED));
+    }
+
+    @Test
+    void a_hoist_nobody_looked_at_is_a_concern_and_one_that_was_locked_out_is_not() {
+        Shed early = Shed.closed();
+        List<Act.OpenDay.Here> here = List.of(Shed.here("ada", "07:00", "16:00"));
+        early.does(new Act.OpenDay("ada", here, List.of(Shed.checked("H2"))));
+        Concern expected = new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of("light hoist"));
+        assertEquals(List.of(expected), Concerns.of(early.outlook()));
+        early.does(new Act.CheckHoist(Shed.lockedOut("H1")));
+        assertEquals(List.of(), Concerns.of(early.outlook()));
     }
 
     @Test

@@ -1,0 +1,183 @@
+package org.shedboard.screen;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.board.Board;
+import org.shedboard.board.Effect;
+import org.shedboard.board.Key;
+import org.shedboard.board.Msg;
+import org.shedboard.board.Turn;
+import org.shedboard.board.Update;
+import org.shedboard.day.Act;
+import org.shedboard.day.Beginning;
+import org.shedboard.day.Day;
+import org.shedboard.day.DayTally;
+import org.shedboard.day.Morning;
+import org.shedboard.day.Outcome;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Planning;
+import org.shedboard.day.Quote;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.files.Seed;
+import org.shedboard.grid.Grid;
+import org.shedboard.grid.Size;
+import org.shedboard.shop.Shop;
+
+/**
+ * The full screen without a terminal, records or a clock: keys become messages, effects are carried out on the day in memory, and
+ * their answers become messages again. Time stands until it is moved.
+ */
+final class Rehearsal {
+    private static final ZoneId ZONE = ZoneId.of("Australia/Brisbane");
+    private static final LocalDate DATE = LocalDate.of(2026, 5, 12);
+    private static final LocalTime DAYBREAK = LocalTime.of(6, 30);
+    private static final int CHANCE_TO_PROMISE = 80;
+    private static final Catalogue CATALOGUE = Seed.catalogue();
+    private static final Setup SETUP = Seed.shop(CATALOGUE);
+    private static final Day MORNING = Beginning.of(CATALOGUE, SETUP, DATE).day();
+    private static final Day BEFORE_OPENING =
+            Beginning.of(CATALOGUE, untilDaybreak(), DATE).day();
+
+    private Optional<Day> day = Optional.empty();
+    private Instant now = DATE.atTime(9, 40).atZone(ZONE).toInstant();
+    private Board board = Board.starting(ZONE);
+    private boolean saves = true;
+    private int presses;
+
+    private Rehearsal() {}
+
+    /** Before anything is read. */
+    static Rehearsal starting() {
+        return new Rehearsal();
+    }
+
+    /** A home without a shop. */
+    static Rehearsal withoutShop() {
+        return new Rehearsal().told(new Msg.NoShop());
+    }
+
+    /** The demonstration at 09:40. */
+    static Rehearsal atTheDemonstration() {
+        Rehearsal rehearsal = new Rehearsal();
+        rehearsal.day = Optional.of(MORNING);
+        return rehearsal.seen();
+    }
+
+    /** The demonstration at half past six, with two machines standing over from the day before. */
+    static Rehearsal beforeOpening() {
+        Rehearsal rehearsal = new Rehearsal();
+        rehearsal.day = Optional.of(BEFORE_OPENING);
+        rehearsal.now = DATE.atTime(DAYBREAK).atZone(ZONE).toInstant();
+        return rehearsal.seen();
+    }
+
+    private static Setup untilDaybreak() {
+        Instant until = DATE.atTime(DAYBREAK).atZone(ZONE).toInstant();
+        Morning whole = SETUP.morning().orElseThrow();
+        Morning before = new Morning(
+                DATE,
+                DAYBREAK,
+                whole.acts().stream().filter(act -> act.at().isBefore(until)).toList());
+        return new Setup(SETUP.shop(), SETUP.owners(), SETUP.machines(), SETUP.past(), Optional.of(before));
+    }
+
+    Day day() {
+        return day.orElseThrow();
+    }
+
+    Board board() {
+        return board;
+    }
+
+    Outlook outlook() {
+        return board.expectOutlook();
+    }
+
+    Grid drawn(Size size) {
+        return View.of(board, size);
+    }
+
+    /** From now on nothing asked of the records is answered. */
+    Rehearsal withSlowRecords() {
+        saves = false;
+        return this;
+    }
+
+    Rehearsal press(Key... keys) {
+        for (Key key : keys) {
+            presses++;
+            told(new Msg.Pressed(key, Instant.EPOCH.plusSeconds(presses)));
+        }
+        return this;
+    }
+
+    Rehearsal type(String text) {
+        for (char character : text.toCharArray()) {
+            press(Key.of(character));
+        }
+        return this;
+    }
+
+    Rehearsal told(Msg msg) {
+        Turn turn = Update.of(board, msg);
+        board = turn.board();
+        turn.effects().forEach(this::perform);
+        return this;
+    }
+
+    /** Something is done at another terminal; it must be possible. */
+    Rehearsal done(Act act) {
+        Outcome outcome = Planning.carryOut(day(), act, now);
+        if (!(outcome instanceof Outcome.Done done)) {
+            throw new IllegalStateException(act + " is refused: " + outcome);
+        }
+        day = Optional.of(done.day());
+        return seen();
+    }
+
+    /** It is so much later, and the board has seen it. */
+    Rehearsal later(int minutes) {
+        now = now.plusSeconds(60L * minutes);
+        return seen();
+    }
+
+    private Rehearsal seen() {
+        return told(new Msg.Seen(Outlook.of(day(), now), DayTally.of(day(), now)));
+    }
+
+    private void perform(Effect effect) {
+        if (!saves) {
+            return;
+        }
+        if (effect instanceof Effect.CarryOut carry) {
+            carryOut(carry.act());
+        } else if (effect instanceof Effect.AskQuote ask) {
+            told(new Msg.Quoted(Quote.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now), ask.round()));
+        } else if (effect instanceof Effect.MakeShop make) {
+            makeShop(make.shop());
+        }
+    }
+
+    private void carryOut(Act act) {
+        Outcome outcome = Planning.carryOut(day(), act, now);
+        if (outcome instanceof Outcome.Refused refused) {
+            told(new Msg.NotDone(act, refused.refusal()));
+            return;
+        }
+        Outcome.Done done = (Outcome.Done) outcome;
+        day = Optional.of(done.day());
+        seen();
+        told(new Msg.Saved(act, done.subject()));
+    }
+
+    private void makeShop(Shop shop) {
+        Setup own = new Setup(shop, List.of(), List.of(), List.of(), Optional.empty());
+        day = Optional.of(Beginning.of(CATALOGUE, own, DATE).day());
+        seen();
+    }
+}

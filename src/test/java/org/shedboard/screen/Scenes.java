@@ -1,0 +1,265 @@
+package org.shedboard.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.shedboard.board.Key;
+import org.shedboard.board.Msg;
+import org.shedboard.board.NextPoint;
+import org.shedboard.board.Screen;
+import org.shedboard.day.Act;
+import org.shedboard.day.Posted;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Payer;
+
+/** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
+final class Scenes {
+    /** One state of one screen. */
+    record Scene(String screen, String name, Supplier<Rehearsal> rehearsal) {
+        @Override
+        public String toString() {
+            return screen + " " + name;
+        }
+    }
+
+    private static final String TOBIN = "2";
+    private static final String MARNIE_ID = "P1";
+
+    /** A name of sixty letters, one in wide letters, one from right to left, and one that would steer the terminal. */
+    static final List<String> AWKWARD_NAMES = List.of(
+            "Quibberlingstone-Marrowfatherington-Underhollowayshire-Estate",
+            "乾燥した丘の牧場",
+            "אבגדה, ערבה",
+            "Evil\u001b[2J\u001b]0;gone\u0007\u009b31m \u202eback\u0000");
+
+    private static final List<Scene> ALL = new ArrayList<>();
+
+    private Scenes() {}
+
+    static {
+        add("loading", "reading", Rehearsal::starting);
+        add("first-run", "no-shop", Rehearsal::withoutShop);
+        setUp();
+        board();
+        sheet();
+        next();
+        takeIn();
+        add("opening", "all-here", () -> Rehearsal.beforeOpening().type("o"));
+        add("opening", "one-away-one-hoist-locked-out", Scenes::halfOpened);
+        add("hours", "morning", () -> demonstration().type("l"));
+        add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
+        add("hours", "closed", () -> closed().type("l"));
+        add("help", "board", () -> demonstration().type("?"));
+        add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
+        questions();
+    }
+
+    static List<Scene> all() {
+        return List.copyOf(ALL);
+    }
+
+    private static void setUp() {
+        add("set-up", "start", () -> Rehearsal.withoutShop().type("1"));
+        add(
+                "set-up",
+                "no-foreman",
+                () -> Rehearsal.withoutShop()
+                        .type("1Cold Spring Repairs")
+                        .press(Key.UP, Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN)
+                        .press(Key.ENTER));
+    }
+
+    private static void board() {
+        add("board", "morning", Scenes::demonstration);
+        add("board", "not-open", Rehearsal::beforeOpening);
+        add("board", "before-dawn", () -> Rehearsal.beforeOpening().later(-240));
+        add(
+                "board",
+                "hoists-not-checked",
+                () -> Rehearsal.beforeOpening().type("o").press(Key.ENTER, Key.ENTER));
+        add("board", "hoist-locked-out", () -> halfOpened().press(Key.ENTER, Key.ENTER));
+        add("board", "closed", Scenes::closed);
+        add("board", "own-shop-empty", Scenes::ownShop);
+        add("board", "better-plan", () -> withBetterPlan(demonstration()));
+        add("board", "tag-typed", () -> demonstration().type("12"));
+        add(
+                "board",
+                "saving",
+                () -> demonstration().withSlowRecords().type("12s").press(Key.ENTER));
+        add("board", "refused", () -> demonstration().type("12r"));
+        add("board", "later-promise-missed", () -> demonstration().later(180));
+        add("board", "awkward-names", Scenes::awkward);
+    }
+
+    private static void sheet() {
+        add("sheet", "in-hand-not-to-be-ridden", () -> demonstration().type("7").press(Key.ENTER));
+        add("sheet", "done", () -> demonstration().type("5").press(Key.ENTER));
+        add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
+        add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
+        add("sheet", "booked", () -> demonstration().press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER));
+        add("sheet", "last-task", () -> down(demonstration().type("7").press(Key.ENTER), 40));
+        add("sheet", "awkward-note", () -> down(awkward(), 4).press(Key.ENTER));
+    }
+
+    private static void next() {
+        add("next", "inspection-point", Scenes::tobin);
+        add("next", "to-start", () -> demonstration().type("n1"));
+        add("next", "running-over", () -> demonstration().type("n3"));
+        add("next", "then-another-machine", () -> demonstration().type("n4"));
+        add("next", "measured-point", () -> atMeasuredPoint(tobin()));
+        add("next", "point-again", () -> tobin().type("17"));
+        add("next", "all-points-done", () -> throughAllPoints(tobin()));
+        add("next", "points-open-refused", () -> tobin().type("6"));
+        add("next", "other-work", () -> demonstration().type("n192"));
+        add("next", "nothing-planned", () -> ownShop().type("n1"));
+    }
+
+    private static void takeIn() {
+        add("take-in", "finding", () -> demonstration().type("tq"));
+        add("take-in", "nothing-typed", () -> demonstration().type("t"));
+        add("take-in", "choosing-work", () -> found().type("mb"));
+        add("take-in", "quoted", () -> found().type("m").press(Key.ENTER).type("2"));
+        add(
+                "take-in",
+                "quote-on-its-way",
+                () -> found().withSlowRecords().type("m").press(Key.ENTER).type("2"));
+        add(
+                "take-in",
+                "another-promise",
+                () -> found().type("m")
+                        .press(Key.ENTER)
+                        .type("2")
+                        .press(Key.BACKSPACE, Key.BACKSPACE, Key.BACKSPACE, Key.BACKSPACE, Key.BACKSPACE)
+                        .type("1145"));
+        add(
+                "take-in",
+                "does-not-run",
+                () -> found().type("m")
+                        .press(Key.ENTER)
+                        .type("3")
+                        .press(Key.TAB, Key.TAB, Key.TAB)
+                        .type("13"));
+        add("take-in", "new-machine", () -> demonstration().type("tZeb").press(Key.ENTER));
+        add("take-in", "new-class", () -> demonstration().type("tZeb").press(Key.ENTER, Key.ENTER, Key.ENTER));
+        add(
+                "take-in",
+                "here-already",
+                () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
+    }
+
+    private static void questions() {
+        add("questions", "whose-next", () -> demonstration().type("n"));
+        add("questions", "who-starts", () -> demonstration().type("12s"));
+        add("questions", "why-held", () -> demonstration().type("9h"));
+        add("questions", "hold-note", () -> demonstration().type("9h1").type("a seal, from the city"));
+        add("questions", "promise", () -> demonstration().type("12p"));
+        add(
+                "questions",
+                "time-unread",
+                () -> demonstration().type("12p").type("x").press(Key.ENTER));
+        add("questions", "which-work", () -> demonstration().type("9a"));
+        add("questions", "who-checked", () -> demonstration().type("k1"));
+        add("questions", "measured", () -> atMeasuredPoint(tobin()).type("1"));
+        add("questions", "still-on", () -> demonstration().type("lc"));
+    }
+
+    private static void add(String screen, String name, Supplier<Rehearsal> rehearsal) {
+        ALL.add(new Scene(screen, name, rehearsal));
+    }
+
+    private static Rehearsal demonstration() {
+        return Rehearsal.atTheDemonstration();
+    }
+
+    private static Rehearsal tobin() {
+        return demonstration().type("n" + TOBIN);
+    }
+
+    private static Rehearsal found() {
+        return demonstration().type("tmarrowby burr").press(Key.ENTER);
+    }
+
+    /** Being opened: the last person is away, the first hoist is checked, the second locked out. */
+    private static Rehearsal halfOpened() {
+        return Rehearsal.beforeOpening()
+                .type("o")
+                .press(Key.DOWN, Key.DOWN, Key.DOWN)
+                .type(" ")
+                .press(Key.DOWN)
+                .type(" 2")
+                .press(Key.DOWN)
+                .type(" 0weeps at the ram")
+                .press(Key.ENTER);
+    }
+
+    private static Rehearsal closed() {
+        Rehearsal rehearsal = demonstration().later(415);
+        for (String person : List.of("P2", "P3", "P4", "P1")) {
+            rehearsal.done(new Act.Stop(person, true));
+        }
+        return rehearsal.done(new Act.CloseDay(MARNIE_ID));
+    }
+
+    private static Rehearsal ownShop() {
+        Rehearsal rehearsal = Rehearsal.withoutShop().type("1Cold Spring Repairs");
+        rehearsal.press(Key.DOWN).type("Abelin").press(Key.DOWN, Key.DOWN).type("Fenn");
+        return down(rehearsal, 9).press(Key.ENTER);
+    }
+
+    private static Rehearsal withBetterPlan(Rehearsal rehearsal) {
+        Posted plan = new Posted(rehearsal.outlook().plan(), rehearsal.day().origin());
+        return rehearsal.told(new Msg.BetterFound(plan, 120));
+    }
+
+    private static Rehearsal down(Rehearsal rehearsal, int rows) {
+        for (int row = 0; row < rows; row++) {
+            rehearsal.press(Key.DOWN);
+        }
+        return rehearsal;
+    }
+
+    /** Back from the last point to one at which a value is read off. */
+    private static Rehearsal atMeasuredPoint(Rehearsal rehearsal) {
+        throughAllPoints(rehearsal).type("7");
+        while (point(rehearsal).orElseThrow().point().measure().isEmpty()) {
+            rehearsal.type("7");
+        }
+        return rehearsal;
+    }
+
+    private static Rehearsal throughAllPoints(Rehearsal rehearsal) {
+        while (point(rehearsal).isPresent()) {
+            rehearsal.type("1");
+            if (rehearsal.board().overlay().isPresent()) {
+                rehearsal.press(Key.ENTER);
+            }
+        }
+        return rehearsal;
+    }
+
+    private static Optional<NextPoint> point(Rehearsal rehearsal) {
+        return NextPoint.of(rehearsal.board(), (Screen.Next) rehearsal.board().screen());
+    }
+
+    private static Rehearsal awkward() {
+        Rehearsal rehearsal = demonstration();
+        for (String name : AWKWARD_NAMES) {
+            rehearsal.done(new Act.TakeIn(
+                    new Act.TakeIn.Whose(Optional.empty(), name, name),
+                    new Act.TakeIn.Which(Optional.empty(), "quad", name, OptionalInt.of(2020), name),
+                    Mud.MUDDY,
+                    Optional.empty(),
+                    Condition.SOUND,
+                    List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
+                    OptionalInt.empty(),
+                    OptionalInt.of(99_999),
+                    Optional.empty(),
+                    name,
+                    Optional.empty()));
+        }
+        return rehearsal;
+    }
+}

@@ -1,0 +1,135 @@
+package org.shedboard.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.shedboard.board.Key;
+import org.shedboard.grid.Grid;
+import org.shedboard.grid.Size;
+import org.shedboard.testing.Golden;
+
+/** Every screen in every state that matters, compared whole; and whatever the window's size, it simply draws. */
+@Tag("elsewhere")
+class ScreensTest {
+    private static final Size USUAL = new Size(80, 24);
+    private static final List<Size> LARGER = List.of(new Size(120, 36), new Size(200, 60));
+    private static final List<Size> TOO_SMALL = List.of(new Size(79, 24), new Size(80, 23), new Size(20, 5));
+    private static final String SMALL = "too-small";
+    private static final String ASCII = "ascii";
+
+    static List<Scenes.Scene> scenes() {
+        return Scenes.all();
+    }
+
+    /** The ordinary state of every screen. */
+    static List<Scenes.Scene> ordinary() {
+        Map<String, Scenes.Scene> first = new LinkedHashMap<>();
+        Scenes.all().forEach(scene -> first.putIfAbsent(scene.screen(), scene));
+        return List.copyOf(first.values());
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void a_screen_is_as_it_was_accepted(Scenes.Scene scene) {
+        Rehearsal rehearsal = scene.rehearsal().get();
+        for (Size size : sizesOf(scene)) {
+            Golden.check(scene.screen(), named(scene, size), rehearsal.drawn(size));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("ordinary")
+    void a_screen_in_plain_letters_is_as_it_was_accepted(Scenes.Scene scene) {
+        Golden.check(ASCII, scene.screen(), scene.rehearsal().get().drawn(USUAL).toAscii());
+    }
+
+    @Test
+    void a_window_that_is_too_small_says_so() {
+        for (Size size : TOO_SMALL) {
+            Golden.check(SMALL, sized(size), Rehearsal.atTheDemonstration().drawn(size));
+        }
+    }
+
+    @Test
+    void no_stored_screen_is_without_a_case() {
+        Map<String, List<String>> cases = new LinkedHashMap<>();
+        for (Scenes.Scene scene : Scenes.all()) {
+            for (Size size : sizesOf(scene)) {
+                cases.computeIfAbsent(scene.screen(), screen -> new ArrayList<>())
+                        .add(named(scene, size));
+            }
+        }
+        cases.put(ASCII, ordinary().stream().map(Scenes.Scene::screen).toList());
+        cases.put(SMALL, TOO_SMALL.stream().map(ScreensTest::sized).toList());
+        cases.forEach(Golden::checkCases);
+        Golden.checkScreens(cases.keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void a_screen_of_any_size_simply_draws(Scenes.Scene scene) {
+        Rehearsal rehearsal = scene.rehearsal().get();
+        for (Size size : sillySizes()) {
+            Grid grid = rehearsal.drawn(size);
+            assertEquals(size, grid.size());
+            assertFalse(steersTheTerminal(grid), () -> scene + " at " + size + "\n" + grid);
+        }
+    }
+
+    private static Set<Size> sillySizes() {
+        Set<Size> sizes = new LinkedHashSet<>();
+        for (int length : new int[] {0, 1, 2, 3, 10, 24, 80, 300}) {
+            sizes.addAll(List.of(new Size(length, 0), new Size(0, length), new Size(length, 1), new Size(1, length)));
+        }
+        Stream.of("79x24", "80x23", "81x24", "80x25", "119x35", "100x33", "100x34", "300x100", "300x24", "80x100")
+                .map(text -> text.split("x"))
+                .forEach(parts -> sizes.add(new Size(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]))));
+        return sizes;
+    }
+
+    private static boolean steersTheTerminal(Grid grid) {
+        return grid.lines().stream()
+                .flatMapToInt(String::chars)
+                .anyMatch(letter -> Character.isISOControl(letter) || Character.getType(letter) == Character.FORMAT);
+    }
+
+    /** What leads to a screen with something selected, as keys of the demonstration's board. */
+    @ParameterizedTest
+    @CsvSource({"the board, ''", "a question, n", "machines found, tq", "a form, tzeb>", "a sheet, >"})
+    void what_is_selected_is_seen_without_colour(String where, String keys) {
+        Rehearsal rehearsal = Rehearsal.atTheDemonstration();
+        keys.chars().forEach(key -> rehearsal.press(key == '>' ? Key.ENTER : Key.of((char) key)));
+        List<String> before = rehearsal.drawn(USUAL).toAscii().lines();
+        List<String> after = rehearsal.press(Key.DOWN).drawn(USUAL).toAscii().lines();
+        assertNotEquals(before, after, where);
+    }
+
+    private static List<Size> sizesOf(Scenes.Scene scene) {
+        List<Size> sizes = new ArrayList<>(List.of(USUAL));
+        if (ordinary().contains(scene)) {
+            sizes.addAll(LARGER);
+        }
+        return sizes;
+    }
+
+    private static String named(Scenes.Scene scene, Size size) {
+        return scene.name() + "-" + sized(size);
+    }
+
+    private static String sized(Size size) {
+        return size.columns() + "x" + size.rows();
+    }
+}
