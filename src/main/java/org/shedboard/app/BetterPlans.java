@@ -12,7 +12,7 @@ import org.shedboard.pack.Search;
 
 /** Looks for a better plan than the posted one in the background, anew whenever the day changes. */
 final class BetterPlans {
-    /** Points a plan must save before it is worth anybody's attention: less than two people swapped. Invented. */
+    /** Minutes, of one machine ready earlier, that a plan must gain before it is worth anybody's attention. Invented. */
     private static final long WORTH_SAYING = 30;
 
     /** It looks so often, each time from a seed of its own, and says each better plan as it comes. */
@@ -78,19 +78,18 @@ final class BetterPlans {
     private void search(Outlook outlook) {
         long mine = round.get();
         Plan best = outlook.plan();
+        long said = 0;
         for (int seed = 1; seed <= LOOKS && round.get() == mine; seed++) {
             Search search = new Search(seed, TRIES_A_LOOK);
             Plan found = Packer.pack(outlook.problem(), search, () -> round.get() != mine, better -> {});
-            if (round.get() == mine && isWorthSaying(found, best)) {
+            long gain = outlook.gainOf(found);
+            boolean placesMore = found.unplaced().size() < best.unplaced().size();
+            boolean isWorthIt = placesMore || found.isBetterThan(best) && gain - said >= WORTH_SAYING;
+            if (round.get() == mine && isWorthIt) {
                 best = found;
-                long gain = outlook.plan().cost() - found.cost();
+                said = gain;
                 tell.accept(new Msg.BetterFound(new Posted(found, outlook.day().origin()), gain));
             }
         }
-    }
-
-    private static boolean isWorthSaying(Plan found, Plan best) {
-        return found.unplaced().size() < best.unplaced().size()
-                || found.unplaced().size() == best.unplaced().size() && best.cost() - found.cost() >= WORTH_SAYING;
     }
 }

@@ -1,6 +1,5 @@
 package org.shedboard.day;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,6 +10,7 @@ import java.util.stream.Collectors;
 import org.shedboard.estimate.Point;
 import org.shedboard.shop.HoistCheck;
 import org.shedboard.shop.Hold;
+import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Promise;
 import org.shedboard.shop.Task;
@@ -113,14 +113,10 @@ public final class Concerns {
     }
 
     private void lookAtOverrun(Visit visit, Task task) {
-        Instant since = task.progress().since().orElse(outlook.at());
-        long over = Duration.between(since, outlook.at()).toMinutes()
-                - task.progress().left();
+        Person person = day.shop().expectPerson(task.progress().person().orElseThrow());
+        int over = outlook.minutesOver(task);
         if (over > 0) {
-            String who = day.shop()
-                    .expectPerson(task.progress().person().orElseThrow())
-                    .name();
-            add(Concern.Kind.RUNS_OVER, visit, task.name(), who, over);
+            add(Concern.Kind.RUNS_OVER, visit, task.name(), person.name(), over);
         }
     }
 

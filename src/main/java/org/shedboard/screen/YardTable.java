@@ -148,8 +148,8 @@ final class YardTable {
         return outlook.plan().tasks().stream()
                 .filter(time ->
                         time.job().equals(visit.id()) && !outlook.taskOf(time).isDone())
-                .min(Comparator.comparingInt(Plan.TaskTime::start))
-                .map(time -> placeOf(visit, time) + Clocks.sayTime(day, day.instantOf(time.start())))
+                .min(Comparator.comparingInt(outlook::handsFrom))
+                .map(time -> placeOf(visit, time) + Clocks.sayTime(day, day.instantOf(outlook.handsFrom(time))))
                 .orElse("");
     }
 
