@@ -114,9 +114,7 @@ public final class Concerns {
 
     private void lookAtOverrun(Visit visit, Task task) {
         Person person = day.shop().expectPerson(task.progress().person().orElseThrow());
-        Instant since = task.progress().since().orElse(outlook.at());
-        int over = new Roster(day).shiftMinutes(person, since, outlook.at())
-                - task.progress().left();
+        int over = outlook.minutesOver(task);
         if (over > 0) {
             add(Concern.Kind.RUNS_OVER, visit, task.name(), person.name(), over);
         }

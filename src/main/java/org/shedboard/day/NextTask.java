@@ -43,7 +43,7 @@ public record NextTask(
         Comparator<Plan.TaskTime> runningFirst =
                 Comparator.comparing(time -> !outlook.taskOf(time).progress().isRunning());
         return outlook.tasksOf(person.id()).stream()
-                .sorted(runningFirst.thenComparingInt(Plan.TaskTime::start))
+                .sorted(runningFirst.thenComparingInt(outlook::handsFrom))
                 .map(time -> of(outlook, person, time))
                 .toList();
     }
@@ -61,7 +61,7 @@ public record NextTask(
                 stay,
                 task,
                 place,
-                day.instantOf(time.start()),
+                day.instantOf(outlook.handsFrom(time)),
                 day.instantOf(time.end()),
                 PointsDue.openOf(day, visit, task));
     }

@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import org.shedboard.pack.Chances;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Progress;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 
@@ -75,8 +77,24 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return plan.tasks().stream()
                 .filter(time -> time.person().filter(personId::equals).isPresent())
                 .filter(time -> !taskOf(time).isDone())
-                .sorted(Comparator.comparingInt(Plan.TaskTime::start))
+                .sorted(Comparator.comparingInt(this::handsFrom))
                 .toList();
+    }
+
+    /** Minutes, breaks left out, that a running task has taken beyond those it had; nothing or less while it is in time. */
+    public int minutesOver(Task running) {
+        Person person = day.shop().expectPerson(running.progress().person().orElseThrow());
+        Instant since = running.progress().since().orElse(at);
+        return new Roster(day).shiftMinutes(person, since, at)
+                - running.progress().left();
+    }
+
+    /** The minute from which a task has hands on it; a paused one, which began long ago, when it goes on. */
+    public int handsFrom(Plan.TaskTime time) {
+        Progress progress = taskOf(time).progress();
+        return progress.status() == Progress.Status.PAUSED
+                ? Math.max(time.start(), time.end() - progress.left())
+                : time.start();
     }
 
     public Task taskOf(Plan.TaskTime time) {
@@ -121,7 +139,7 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
     private int nextMinute(Visit visit) {
         return plan.tasks().stream()
                 .filter(time -> time.job().equals(visit.id()) && !taskOf(time).isDone())
-                .mapToInt(Plan.TaskTime::start)
+                .mapToInt(this::handsFrom)
                 .min()
                 .orElse(Integer.MAX_VALUE);
     }

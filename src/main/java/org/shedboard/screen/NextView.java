@@ -21,7 +21,6 @@ import org.shedboard.grid.Style;
 import org.shedboard.hours.Activity;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
-import org.shedboard.shop.Task;
 import org.shedboard.words.Words;
 
 /** One person's next machine, to be read from two metres: which, where, what first, by when. */
@@ -50,8 +49,8 @@ final class NextView {
     void draw(Region page) {
         Optional<NextTask> next = NextTask.of(outlook, person);
         boolean running = next.filter(NextTask::isRunning).isPresent();
-        String title = next.isEmpty() ? "next.title" : running ? "next.on_it" : "next.your_next";
-        Header.draw(canvas, page.row(0), board, Words.say(title, person.name()));
+        String title = Words.say(running ? "next.on_it" : "next.your_next", person.name());
+        Header.draw(canvas, page.row(0), board, next.isEmpty() ? person.name() : title);
         Region body = page.below(2).inside(2, 0);
         Optional<Activity.OtherWork> other = otherWork();
         if (other.isPresent()) {
@@ -131,10 +130,7 @@ final class NextView {
 
     /** Minutes until the plan has it over, which knows who works on it; over, once the minutes are used up. */
     private String left(NextTask next) {
-        Task task = next.task();
-        long spent = Duration.between(task.progress().since().orElse(outlook.at()), outlook.at())
-                .toMinutes();
-        long over = spent - task.progress().left();
+        int over = outlook.minutesOver(next.task());
         long left = Math.max(0, Duration.between(outlook.at(), next.until()).toMinutes());
         return over > 0 ? Words.say("next.over", over) : Words.say("next.left", left);
     }

@@ -50,8 +50,10 @@ final class OverlayView {
     }
 
     private static String line(Overlay.Choice choice) {
-        String off = choice.off().map(why -> Words.say("ask.off", why)).orElse("");
-        return choice.key() + "  " + choice.label() + off;
+        String label = choice.off()
+                .map(why -> Words.say("ask.off", choice.label(), why))
+                .orElse(choice.label());
+        return choice.key() + "  " + label;
     }
 
     private static void type(Canvas canvas, Region page, Overlay.TypeIn in) {

@@ -1,6 +1,5 @@
 package org.shedboard.screen;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -97,26 +96,18 @@ public record PlaceStatus(String text, String more, Style style) {
     private static PlaceStatus onIt(Outlook outlook, Visit visit, List<Task> running, String who, String free) {
         int now = outlook.problem().now();
         int left = 0;
-        long over = 0;
+        int over = 0;
         for (Task task : running) {
             left = Math.max(
                     left,
                     outlook.timeOf(visit.id(), task.id())
                             .map(time -> time.end() - now)
                             .orElse(0));
-            over = Math.max(over, minutesOver(outlook, task));
+            over = Math.max(over, outlook.minutesOver(task));
         }
         return over > 0
                 ? new PlaceStatus(Words.say("board.running_over", tagOf(visit), who, over), free, Style.LATE)
                 : new PlaceStatus(Words.say("board.who_on", tagOf(visit), who, left), free, Style.STRONG);
-    }
-
-    private static long minutesOver(Outlook outlook, Task task) {
-        return task.progress()
-                .since()
-                .map(since -> Duration.between(since, outlook.at()).toMinutes()
-                        - task.progress().left())
-                .orElse(0L);
     }
 
     /** Minutes until what drains or soaks in the current stay needs hands again. */

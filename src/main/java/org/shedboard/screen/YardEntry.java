@@ -129,11 +129,12 @@ public final class YardEntry {
         return outlook.plan().tasks().stream()
                 .filter(time ->
                         time.job().equals(visit.id()) && !outlook.taskOf(time).isDone())
-                .min(Comparator.comparingInt(Plan.TaskTime::start));
+                .min(Comparator.comparingInt(outlook::handsFrom));
     }
 
     private String nextStart(Plan.TaskTime time) {
-        return placeOf(time).map(place -> place + " ").orElse("") + Clocks.sayTime(day, day.instantOf(time.start()));
+        return placeOf(time).map(place -> place + " ").orElse("")
+                + Clocks.sayTime(day, day.instantOf(outlook.handsFrom(time)));
     }
 
     /** Where the plan has a task; empty for work that takes no place. */

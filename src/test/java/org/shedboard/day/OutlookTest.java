@@ -179,7 +179,9 @@ class OutlookTest {
         Concern expected = new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of("light hoist"));
         assertEquals(List.of(expected), Concerns.of(early.outlook()));
         early.does(new Act.CheckHoist(Shed.lockedOut("H1")));
-        assertEquals(List.of(), Concerns.of(early.outlook()));
+        Concern locked =
+                new Concern(Concern.Kind.HOIST_LOCKED_OUT, Optional.empty(), List.of("light hoist", "the arm creaks"));
+        assertEquals(List.of(locked), Concerns.of(early.outlook()));
     }
 
     @Test
