@@ -12,7 +12,9 @@ import org.shedboard.estimate.Estimator;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Line;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
@@ -50,10 +52,24 @@ final class MachineActs {
         if (!known) {
             return new Outcome.Refused(Refusal.of("point_unknown", act.pointId(), Names.of(draft.day(), visit)));
         }
+        Optional<Refusal> stands = fixStands(act, visit);
+        if (stands.isPresent()) {
+            return new Outcome.Refused(stands.get());
+        }
         Visit ticked = visit.plusFinding(
                 new Finding(act.pointId(), act.mark(), act.measured(), act.note(), act.personId(), now));
         draft.put(ticked);
         return draft.doneWith(ticked);
+    }
+
+    /** A fix that stops riding is not ticked away by a slip of a key: only who may sign off says that it is mended. */
+    private Optional<Refusal> fixStands(Act.Tick act, Visit visit) {
+        Person person = draft.day().shop().expectPerson(act.personId());
+        return Riding.stoppedBy(draft.day(), visit).stream()
+                .filter(point -> point.id().equals(act.pointId()) && act.mark() != Mark.FIX)
+                .filter(point -> !person.may(Skill.SIGN_OFF))
+                .map(point -> Refusal.of("fix_stands", point.name()))
+                .findFirst();
     }
 
     Outcome hold(Act.HoldVisit act) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -375,6 +376,13 @@ class RefusalsTest {
         cases.put(
                 "point_unknown",
                 shed -> shed.assertRefused("point_unknown", Shed.tick(shed.quad(), "wings", Mark.GOOD)));
+        cases.put("fix_stands", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "frame", Mark.FIX));
+            Act slip = new Act.Tick("cy", quad, "frame", Mark.GOOD, OptionalDouble.empty(), "");
+            shed.assertRefused("fix_stands", slip);
+            shed.does(Shed.tick(quad, "frame", Mark.GOOD));
+        });
         cases.put("nothing_to_hold", shed -> {
             String quad = shed.quad();
             shed.does(Shed.hold(quad));
