@@ -37,7 +37,7 @@ final class PackRun {
     }
 
     void run(PackCommand asked) {
-        offer(Packer.first(problem));
+        glimpse(Packer.first(problem));
         if (asked.time().isPresent()) {
             runFor(asked.time().get(), asked.seed());
         } else {
@@ -61,6 +61,9 @@ final class PackRun {
             long now = System.nanoTime();
             tries = (long) ((double) tries / Math.max(1, now - from) * (end - now) * SHARE / 100);
             seed++;
+        }
+        if (!hasWholeRound()) {
+            offer(Packer.first(problem));
         }
     }
 
@@ -90,6 +93,10 @@ final class PackRun {
 
     private synchronized Optional<Plan> whole() {
         return best;
+    }
+
+    private synchronized boolean hasWholeRound() {
+        return best.isPresent();
     }
 
     /** The last plan glimpsed in a round that is not over may still lack a job that has begun; then it does not count. */

@@ -40,7 +40,7 @@ public record Board(
     /**
      * A better plan.
      *
-     * @param gain points of cost it saves
+     * @param gain minutes, of one machine ready earlier, that it gains
      */
     public record Better(Posted plan, long gain) {}
 

@@ -58,8 +58,8 @@ public final class Keys {
             keys.add(Binding.on('b', Deed.POST_OFFER));
         }
         keys.addAll(visitKeys(subject));
-        keys.add(Binding.when(day.isOpened(), 'w', Deed.CREW, "off.day_not_open"));
-        keys.add(Binding.when(day.isOpened(), 'k', Deed.CHECK_HOIST, "off.day_not_open"));
+        keys.add(Binding.when(isRunning(day), 'w', Deed.CREW, whyNotRunning(day)));
+        keys.add(Binding.when(isRunning(day), 'k', Deed.CHECK_HOIST, whyNotRunning(day)));
         keys.add(Binding.on('l', Deed.TALLY));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
@@ -123,12 +123,19 @@ public final class Keys {
 
     private static List<Binding> hours(Board board) {
         Day day = board.expectDay();
-        String why = day.isClosed() ? "off.day_closed" : "off.day_not_open";
         return List.of(
-                Binding.when(day.isOpened() && !day.isClosed(), 'c', Deed.CLOSE_DAY, why),
+                Binding.when(isRunning(day), 'c', Deed.CLOSE_DAY, whyNotRunning(day)),
                 Binding.on(Key.UP, Deed.UP),
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),
                 Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static boolean isRunning(Day day) {
+        return day.isOpened() && !day.isClosed();
+    }
+
+    private static String whyNotRunning(Day day) {
+        return day.isClosed() ? "off.day_closed" : "off.day_not_open";
     }
 }

@@ -38,7 +38,11 @@ public sealed interface Msg {
      */
     record Quoted(Quote.Answer answer, int round) implements Msg {}
 
-    /** A better plan was found in the background. */
+    /**
+     * A better plan was found in the background.
+     *
+     * @param gain minutes, of one machine ready earlier, that it gains
+     */
     record BetterFound(Posted plan, long gain) implements Msg {}
 
     /** Something of the program or the machine went wrong; a sentence to show. */

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  */
 public final class Times {
     private static final Pattern CLOCK =
-            Pattern.compile("(\\d{1,2})(?:[:.]?(\\d{2}))?\\s*([ap])?m?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(\\d{1,2})(?:[:.]?(\\d{2}))?\\s*(?:([ap])m?)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern AHEAD = Pattern.compile("\\+(\\d{1,4})");
     private static final Pattern WEEKDAY = Pattern.compile("([a-z]{2,9})\\s+(.+)", Pattern.CASE_INSENSITIVE);
 

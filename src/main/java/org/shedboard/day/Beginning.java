@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
-import org.shedboard.estimate.PastVisit;
 
 /**
  * What a shop starts with, carried out: its past visits are told as visits that are over, and its morning is replayed act by
@@ -40,12 +39,10 @@ public record Beginning(Day day, List<Change> changes) {
         }
 
         Beginning run(Setup setup) {
-            for (PastVisit past : setup.past()) {
-                Past told = Past.of(day, past);
-                day = day.withNextNumber(told.nextNumber());
-                changes.addAll(told.changes());
-            }
-            changes.add(new Change.NumberUsed(day.nextNumber()));
+            Outcome.Done told = Past.of(day, setup.past());
+            changes.addAll(told.changes());
+            // what was long ago stays in the records; the day only goes on counting from it
+            day = day.withNextNumber(told.day().nextNumber());
             setup.morning().ifPresent(this::morning);
             return new Beginning(day, changes);
         }

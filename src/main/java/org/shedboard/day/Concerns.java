@@ -1,6 +1,5 @@
 package org.shedboard.day;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Point;
 import org.shedboard.shop.Hold;
+import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Promise;
 import org.shedboard.shop.Task;
@@ -112,14 +112,12 @@ public final class Concerns {
     }
 
     private void lookAtOverrun(Visit visit, Task task) {
+        Person person = day.shop().expectPerson(task.progress().person().orElseThrow());
         Instant since = task.progress().since().orElse(outlook.at());
-        long over = Duration.between(since, outlook.at()).toMinutes()
+        int over = new Roster(day).shiftMinutes(person, since, outlook.at())
                 - task.progress().left();
         if (over > 0) {
-            String who = day.shop()
-                    .expectPerson(task.progress().person().orElseThrow())
-                    .name();
-            add(Concern.Kind.RUNS_OVER, visit, task.name(), who, over);
+            add(Concern.Kind.RUNS_OVER, visit, task.name(), person.name(), over);
         }
     }
 

@@ -159,10 +159,9 @@ final class FloorActs {
         if (!person.may(task.skill())) {
             return Optional.of(Refusal.of("skill_missing", person.name(), task.name(), Problems.skill(task.skill())));
         }
-        boolean ownWork = task.notBy().stream()
-                .flatMap(id -> visit.findTask(id).stream())
-                .anyMatch(other -> other.progress().isBy(personId));
-        return ownWork ? Optional.of(Refusal.of("own_work", person.name(), task.name())) : Optional.empty();
+        return OwnWork.isBarred(draft.day(), visit, task, person)
+                ? Optional.of(Refusal.of("own_work", person.name(), task.name()))
+                : Optional.empty();
     }
 
     private Optional<Refusal> orderRefusal(Visit visit, String taskId) {
@@ -254,7 +253,13 @@ final class FloorActs {
         if (task.progress().isBy(act.toPersonId())) {
             return statusRefusal(task);
         }
-        return skillRefusal(act.toPersonId(), visit, task);
+        return skillRefusal(act.toPersonId(), visit, task).or(() -> standingRefusal(visit, task));
+    }
+
+    /** Whether the place the machine stands in may still be worked in. */
+    private Optional<Refusal> standingRefusal(Visit visit, Task task) {
+        Stay stay = visit.stayOf(task.id()).orElseThrow();
+        return stay.needsPlace() ? placeRefusal(visit, stay, stay.placeId()) : Optional.empty();
     }
 
     Outcome doOther(Act.DoOther act) {
@@ -267,13 +272,15 @@ final class FloorActs {
         return draft.done();
     }
 
+    /** Who forgot to clock off yesterday can be clocked off without being here. */
     Outcome stop(Act.Stop act) {
         Optional<Refusal> no = personRefusal(act.personId());
-        if (no.isPresent()) {
+        boolean stillOn = draft.day().openEntryOf(act.personId()).isPresent();
+        if (no.isPresent() && !stillOn) {
             return new Outcome.Refused(no.get());
         }
         leaveWork(act.personId());
-        if (act.leaves()) {
+        if (act.leaves() && draft.day().isOpened()) {
             Opening opening = draft.day().opening().orElseThrow();
             draft.put(opening.withAttendances(opening.attendances().stream()
                     .map(each -> each.personId().equals(act.personId()) ? left(each) : each)

@@ -31,7 +31,12 @@ final class OpeningActs {
                 .map(here -> new Attendance(here.personId(), here.from(), here.until(), Optional.empty()))
                 .toList();
         List<HoistCheck> checks = open.checks().stream().map(this::check).toList();
-        draft.put(new Opening(day.date(), now, open.by(), attendances, checks, Optional.empty()));
+        Opening opening = new Opening(day.date(), now, open.by(), attendances, checks, Optional.empty());
+        draft.put(opening);
+        day.shop().hoists().stream()
+                .map(Place::id)
+                .filter(hoist -> !opening.isChecked(hoist))
+                .forEach(this::leaveHoist);
         return draft.done();
     }
 
@@ -42,6 +47,9 @@ final class OpeningActs {
         }
         if (open.here().isEmpty()) {
             return Optional.of(Refusal.of("nobody_here"));
+        }
+        if (day.shop().findPerson(open.by()).isEmpty()) {
+            return Optional.of(Refusal.of("person_unknown", open.by()));
         }
         for (Act.OpenDay.Here here : open.here()) {
             if (day.shop().findPerson(here.personId()).isEmpty()) {
@@ -57,17 +65,26 @@ final class OpeningActs {
     }
 
     Outcome checkHoist(Act.CheckHoist act) {
-        Optional<Refusal> no = refusal(act.checked());
-        if (draft.day().opening().isEmpty()) {
-            no = Optional.of(Refusal.of("day_not_open"));
-        }
+        Optional<Refusal> no = notRunning().or(() -> refusal(act.checked()));
         if (no.isPresent()) {
             return new Outcome.Refused(no.get());
         }
         Opening opening = draft.day().opening().get();
         HoistCheck check = check(act.checked());
+        if (!check.isSound()) {
+            leaveHoist(check.placeId());
+        }
         draft.put(opening.withChecks(Books.replaced(opening.checks(), check, HoistCheck::placeId)));
         return draft.done();
+    }
+
+    /** Nobody goes on working on a hoist that is locked out, or was not checked. */
+    private void leaveHoist(String placeId) {
+        FloorActs floor = new FloorActs(draft, now);
+        draft.day().standingIn(placeId).stream()
+                .flatMap(visit -> visit.tasks().stream())
+                .filter(task -> task.progress().isRunning())
+                .forEach(task -> floor.leaveWork(task.progress().person().orElseThrow()));
     }
 
     private HoistCheck check(Act.OpenDay.Checked checked) {
@@ -84,10 +101,19 @@ final class OpeningActs {
                 : Optional.of(Refusal.of("person_unknown", checked.by()));
     }
 
+    private Optional<Refusal> notRunning() {
+        Day day = draft.day();
+        if (!day.isOpened()) {
+            return Optional.of(Refusal.of("day_not_open"));
+        }
+        return day.isClosed() ? Optional.of(Refusal.of("day_already_closed", day.date())) : Optional.empty();
+    }
+
     Outcome beHere(Act.BeHere act) {
         Day day = draft.day();
-        if (day.opening().isEmpty()) {
-            return new Outcome.Refused(Refusal.of("day_not_open"));
+        Optional<Refusal> no = notRunning();
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
         }
         if (day.shop().findPerson(act.personId()).isEmpty()) {
             return new Outcome.Refused(Refusal.of("person_unknown", act.personId()));
@@ -105,11 +131,9 @@ final class OpeningActs {
 
     Outcome close(Act.CloseDay act) {
         Day day = draft.day();
-        if (day.opening().isEmpty()) {
-            return new Outcome.Refused(Refusal.of("day_not_open"));
-        }
-        if (day.isClosed()) {
-            return new Outcome.Refused(Refusal.of("day_already_closed", day.date()));
+        Optional<Refusal> no = notRunning();
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
         }
         if (day.shop().findPerson(act.by()).isEmpty()) {
             return new Outcome.Refused(Refusal.of("person_unknown", act.by()));

@@ -32,6 +32,11 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
     }
 
+    /** What another plan of the same problem gains on this one, in minutes that one machine is ready earlier. */
+    public long gainOf(Plan other) {
+        return (plan.cost() - other.cost()) / Problems.POINTS_A_MINUTE;
+    }
+
     /** When the visit's last task is complete by the plan; empty when it is not in it. */
     public Optional<Instant> readyAt(String visitId) {
         OptionalInt finish = findJob(visitId).map(plan::finishOf).orElse(OptionalInt.empty());

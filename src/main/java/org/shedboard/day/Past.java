@@ -1,9 +1,12 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.estimate.Estimator;
@@ -20,40 +23,79 @@ import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 
 /**
- * A finished visit that another record tells of, told as one of ours: every task done, one clock entry a step.
+ * Finished visits that another record tells of, told as ours: every task done, one clock entry a step.
  *
- * @param nextNumber the number the next new thing gets
+ * <p>The record gives minutes, not times of day: a visit is taken to begin at seven, and each of its steps as soon as the step
+ * before is over and the person is off whatever they were on that day.
  */
-record Past(List<Change> changes, long nextNumber) {
-    /** The record gives minutes, not times of day: its day is taken to begin here. */
+final class Past {
     private static final LocalTime BEGINS = LocalTime.of(7, 0);
 
-    static Past of(Day day, PastVisit past) {
-        Draft draft = new Draft(day);
+    private final Draft draft;
+    /** Until when a person is taken on a date; the key is both. */
+    private final Map<Busy, Instant> busy = new HashMap<>();
+
+    private record Busy(LocalDate date, String personId) {}
+
+    private Past(Day day) {
+        this.draft = new Draft(day);
+    }
+
+    /** The outcome of telling these visits, in their order. */
+    static Outcome.Done of(Day day, List<PastVisit> visits) {
+        Past past = new Past(day);
+        visits.forEach(past::tell);
+        return (Outcome.Done) past.draft.done();
+    }
+
+    private void tell(PastVisit past) {
+        Day day = draft.day();
         Machine machine = day.books().expectMachine(past.machineId());
-        Instant at = past.date().atTime(BEGINS).atZone(day.zone()).toInstant();
-        List<Act.Wanted> wanted = past.workIds().stream()
-                .map(id -> new Act.Wanted(id, Payer.OWNER))
-                .toList();
-        List<Line> lines = DoorActs.linesOf(draft, wanted);
-        Intake intake = new Intake(at, past.mud(), past.depth(), Condition.SOUND, "");
-        List<Stay> planned = new Estimator(day.books().catalogue())
-                .estimate(machine.classId(), intake, lines)
-                .stays();
+        List<Line> lines = DoorActs.linesOf(
+                draft,
+                past.workIds().stream()
+                        .map(id -> new Act.Wanted(id, Payer.OWNER))
+                        .toList());
+        Instant came = past.date().atTime(BEGINS).atZone(day.zone()).toInstant();
+        Intake intake = new Intake(came, past.mud(), past.depth(), Condition.SOUND, "");
         String id = draft.newId("V");
+        Instant at = came;
         List<Stay> stays = new ArrayList<>();
-        for (Stay stay : planned) {
-            Instant end = at.plusSeconds(60L * past.minutes().getOrDefault(stay.step(), 0));
+        for (Stay stay : new Estimator(day.books().catalogue())
+                .estimate(machine.classId(), intake, lines)
+                .stays()) {
             String person = past.people()
                     .getOrDefault(stay.step(), day.shop().people().get(0).id());
-            stays.add(done(stay, person, at, end));
-            if (end.isAfter(at)) {
-                Activity on = new Activity.OnStay(id, stay.step());
-                draft.put(new ClockEntry(draft.newId("C"), person, on, at, Optional.of(end)));
-            }
-            at = end;
+            Busy key = new Busy(past.date(), person);
+            Instant from = latest(at, busy.getOrDefault(key, at));
+            at = from.plusSeconds(60L * past.minutes().getOrDefault(stay.step(), 0));
+            busy.put(key, at);
+            stays.add(done(stay, person, from, at));
+            clock(id, stay, person, from, at);
         }
-        draft.put(new Visit(
+        draft.put(gone(id, machine, intake, lines, stays, at));
+    }
+
+    private static Instant latest(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
+    }
+
+    private void clock(String visitId, Stay stay, String person, Instant from, Instant to) {
+        if (to.isAfter(from)) {
+            Activity on = new Activity.OnStay(visitId, stay.step());
+            draft.put(new ClockEntry(draft.newId("C"), person, on, from, Optional.of(to)));
+        }
+    }
+
+    private static Stay done(Stay stay, String person, Instant from, Instant to) {
+        return stay.withTasks(stay.tasks().stream()
+                .map(task -> task.with(task.progress().started(person, from, 0).done(person, to)))
+                .toList());
+    }
+
+    private static Visit gone(
+            String id, Machine machine, Intake intake, List<Line> lines, List<Stay> stays, Instant finished) {
+        return new Visit(
                 id,
                 machine.id(),
                 OptionalInt.empty(),
@@ -64,13 +106,6 @@ record Past(List<Change> changes, long nextNumber) {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                Optional.of(at)));
-        return new Past(((Outcome.Done) draft.done()).changes(), draft.day().nextNumber());
-    }
-
-    private static Stay done(Stay stay, String person, Instant from, Instant end) {
-        return stay.withTasks(stay.tasks().stream()
-                .map(task -> task.with(task.progress().started(person, from, 0).done(person, end)))
-                .toList());
+                Optional.of(finished));
     }
 }

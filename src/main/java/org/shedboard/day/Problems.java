@@ -29,10 +29,21 @@ import org.shedboard.shop.VisitState;
  * yesterday lies at minute 0.
  */
 final class Problems {
-    /** Staying put is worth something: people have begun to lay out tools. Invented figures, to be learnt from use. */
-    private static final Costs COSTS = new Costs(100, 5, 1, 10, 0, 1, 20);
+    /**
+     * Points of cost for one minute that one machine is ready earlier. Staying put is worth something too, since people have begun to
+     * lay out tools, but only a little: a task moved by a minute counts a thirtieth of it, somebody else on a task ten minutes.
+     * Invented figures, to be learnt from use.
+     */
+    static final int POINTS_A_MINUTE = 30;
 
-    private static final int MINUTES_A_DAY = 24 * 60;
+    private static final Costs COSTS = new Costs(
+            Costs.STANDARD.late() * POINTS_A_MINUTE,
+            Costs.STANDARD.overtime() * POINTS_A_MINUTE,
+            Costs.STANDARD.flow() * POINTS_A_MINUTE,
+            Costs.STANDARD.handover() * POINTS_A_MINUTE,
+            0,
+            1,
+            10L * POINTS_A_MINUTE);
 
     private final Day day;
     private final Instant now;
@@ -54,7 +65,7 @@ final class Problems {
                 day.visits().stream().filter(Problems::isToPlan).map(this::job).toList();
         return new Problem(
                 minute(now),
-                Roster.DAYS * MINUTES_A_DAY,
+                roster.days() * Roster.MINUTES_A_DAY,
                 COSTS,
                 day.shop().places().stream().map(this::place).toList(),
                 day.shop().people().stream().map(this::person).toList(),
@@ -72,7 +83,7 @@ final class Problems {
                 || day.opening()
                         .filter(opening -> opening.isChecked(place.id()))
                         .isPresent();
-        List<Span> closed = open ? List.of() : List.of(new Span(0, MINUTES_A_DAY));
+        List<Span> closed = open ? List.of() : List.of(new Span(0, Roster.MINUTES_A_DAY));
         int rated = place.isHoist() ? place.ratedKg() : Problem.NO_LIMIT;
         return new Problem.Place(place.id(), kind(place.kind()), rated, closed);
     }
@@ -143,15 +154,12 @@ final class Problems {
         };
     }
 
-    /** Nothing of a held visit goes on before its hold is expected to end; a half done task waits as a shorter one. */
+    /** Nothing of a held visit goes on before its hold is expected to end; meanwhile it keeps the place it stands in. */
     private Problem.Task held(Visit visit, Task task, Problem.Task plain) {
-        if (task.isDone()) {
-            return begun(task, plain);
-        }
-        Problem.Task waiting = task.hasBegun()
-                ? plain.withHandsOn(Spell.minutesLeft(day, task, now)).withHandsOnBy(Map.of())
-                : plain;
-        return waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
+        Problem.Task waiting = begun(task, plain);
+        return task.isDone()
+                ? waiting
+                : waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
     }
 
     private Map<String, Integer> handsOnBy(Task task) {
@@ -164,23 +172,13 @@ final class Problems {
         return minutes;
     }
 
-    /** Tasks whose doer may not do this one, less those that would leave nobody at all. */
+    /** Tasks whose doer may not do this one; none where that would leave nobody at all. */
     private List<String> notBy(Visit visit, Task task) {
-        if (task.isDone() || freeToDo(visit, task).isEmpty()) {
+        if (task.isDone() || !OwnWork.canBeKept(day, visit, task)) {
             return List.of();
         }
         return task.notBy().stream()
                 .filter(other -> visit.findTask(other).isPresent())
-                .toList();
-    }
-
-    private List<Person> freeToDo(Visit visit, Task task) {
-        Set<String> barred = task.notBy().stream()
-                .flatMap(id -> visit.findTask(id).stream())
-                .flatMap(other -> other.progress().person().stream())
-                .collect(Collectors.toSet());
-        return day.shop().people().stream()
-                .filter(person -> person.may(task.skill()) && !barred.contains(person.id()))
                 .toList();
     }
 

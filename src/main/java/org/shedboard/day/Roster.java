@@ -8,6 +8,7 @@ import java.util.List;
 import org.shedboard.pack.Span;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Visit;
 import org.shedboard.shop.Window;
 
 /**
@@ -17,13 +18,28 @@ import org.shedboard.shop.Window;
  * hours of the shop's workdays.
  */
 public final class Roster {
-    /** Days the plan looks ahead, today included. */
-    static final int DAYS = 7;
+    static final int MINUTES_A_DAY = 24 * 60;
+
+    private static final int WEEK = 7;
 
     private final Day day;
 
     public Roster(Day day) {
         this.day = day;
+    }
+
+    /**
+     * Days the plan looks ahead, today included: a week, counted from the end of the longest hold of a machine that is half done,
+     * since what has begun must be finished within the plan.
+     */
+    int days() {
+        int longest = day.visits().stream()
+                .filter(Visit::hasBegun)
+                .flatMap(visit -> visit.hold().stream())
+                .mapToInt(hold -> day.minuteOf(hold.until()) / MINUTES_A_DAY)
+                .max()
+                .orElse(0);
+        return WEEK + Math.max(0, longest);
     }
 
     /** Usual hours, today and on the days to come. */
@@ -46,7 +62,8 @@ public final class Roster {
 
     private List<Span> spans(Person person, List<Window> windows) {
         List<Span> spans = new ArrayList<>();
-        for (int ahead = 0; ahead < DAYS; ahead++) {
+        int days = days();
+        for (int ahead = 0; ahead < days; ahead++) {
             LocalDate date = day.date().plusDays(ahead);
             Span presence = ahead == 0 ? presenceToday(person) : presenceOn(date);
             for (Window window : windows) {

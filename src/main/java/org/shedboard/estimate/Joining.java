@@ -1,7 +1,10 @@
 package org.shedboard.estimate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -9,113 +12,163 @@ import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
 
-/** Work found on the way being joined to the stays that a visit has already. */
+/**
+ * Work found on the way being joined to the stays that a visit has already.
+ *
+ * <p>It joins the open stay of its step, ahead of lowering. Where there is none, the machine comes in once more before the last
+ * stay; what of the last stay has begun by then stays behind as a stay of its own.
+ */
 final class Joining {
     private final List<Stay> stays;
+    /** The name in this visit of each added task: ids are unique within a visit. */
+    private final Map<String, String> names = new HashMap<>();
 
     Joining(List<Stay> stays) {
         this.stays = new ArrayList<>(stays);
     }
 
-    /** The stays with those of the added lines, each of which has the tasks of its own step only. */
+    /** The stays with those of the added lines, each of which has the tasks of its own step only; the last of them is the drive. */
     List<Stay> with(List<Stay> added) {
-        for (Stay more : added) {
+        Stay drive = added.get(added.size() - 1);
+        for (Stay more : added.subList(0, added.size() - 1)) {
             int open = openStayOf(more.step());
-            if (more.step() == Step.DRIVE) {
-                stays.set(open, lastStay(stays.get(open), more));
-            } else if (open >= 0) {
+            if (open >= 0) {
                 stays.set(open, widened(stays.get(open), more));
             } else {
-                stays.add(openStayOf(Step.DRIVE), renamed(more));
+                splitLast(drive);
+                stays.add(stays.size() - 1, renamed(more));
             }
         }
+        if (find(last(), Usual.SIGN_OFF).filter(Task::hasBegun).isPresent()) {
+            splitLast(drive);
+        }
+        stays.set(stays.size() - 1, lastStay(last(), drive));
         return List.copyOf(stays);
     }
 
+    private Stay last() {
+        return stays.get(stays.size() - 1);
+    }
+
+    /** Index of a stay of this step that more can be done in: not over, and the machine not on its way down. */
     private int openStayOf(Step step) {
-        for (int index = stays.size() - 1; index >= 0; index--) {
-            if (stays.get(index).step() == step && !stays.get(index).isDone()) {
+        for (int index = stays.size() - 2; index >= 0; index--) {
+            Stay stay = stays.get(index);
+            boolean lowering = find(stay, Usual.LOWER).filter(Task::hasBegun).isPresent();
+            if (stay.step() == step && !stay.isDone() && !lowering) {
                 return index;
             }
         }
         return -1;
     }
 
-    /** The open stay with the tasks it lacks, ahead of lowering, which now waits for them too. */
-    private static Stay widened(Stay stay, Stay more) {
-        String lower = Usual.LOWER.idIn(stay.step());
-        List<Task> missing = more.tasks().stream()
-                .filter(task -> !task.lines().isEmpty())
-                .filter(task -> stay.findTask(task.id()).isEmpty())
-                .map(task -> task.withAfter(known(task.after(), stay, more)))
-                .toList();
-        List<String> missingIds = missing.stream().map(Task::id).toList();
-        List<Task> tasks = new ArrayList<>();
-        for (Task task : stay.tasks()) {
-            if (task.id().equals(lower)) {
-                tasks.addAll(missing);
-                tasks.add(task.withAfter(union(task.after(), missingIds)));
-            } else {
-                tasks.add(task);
-            }
+    /** What of the last stay has begun becomes a stay of its own, so that another can come between; a begun signature is asked for anew. */
+    private void splitLast(Stay drive) {
+        Stay last = last();
+        if (!last.hasBegun()) {
+            return;
         }
-        if (stay.findTask(lower).isEmpty()) {
-            tasks.addAll(missing);
+        List<Task> begun = last.tasks().stream().filter(Task::hasBegun).toList();
+        List<Task> rest = new ArrayList<>(
+                last.tasks().stream().filter(task -> !task.hasBegun()).toList());
+        if (rest.stream().noneMatch(task -> isCalled(task, signOff(drive).id()))) {
+            Task signOff = signOff(drive);
+            rest.add(named(signOff, fresh(signOff.id())).withNotBy(signOff(last).notBy()));
         }
-        return stay.withTasks(tasks);
+        stays.set(stays.size() - 1, last.withTasks(begun));
+        stays.add(new Stay(last.step(), last.kinds(), last.placeId(), waitingWithin(rest)));
     }
 
-    private static List<String> known(List<String> after, Stay stay, Stay more) {
-        return after.stream()
-                .filter(id -> stay.findTask(id).isPresent() || more.findTask(id).isPresent())
+    private static List<Task> waitingWithin(List<Task> tasks) {
+        Set<String> ids = tasks.stream().map(Task::id).collect(Collectors.toSet());
+        return tasks.stream()
+                .map(task -> task.withAfter(
+                        task.after().stream().filter(ids::contains).toList()))
                 .toList();
+    }
+
+    /** The open stay with the tasks it lacks, ahead of lowering, which now waits for them too. */
+    private Stay widened(Stay stay, Stay more) {
+        List<Task> missing = missing(stay, more);
+        Optional<Task> lower = find(stay, Usual.LOWER);
+        List<Task> tasks = new ArrayList<>(stay.tasks());
+        lower.ifPresent(tasks::remove);
+        tasks.addAll(missing);
+        lower.ifPresent(last -> tasks.add(last.withAfter(union(last.after(), ids(missing)))));
+        return stay.withTasks(waitingWithin(tasks));
+    }
+
+    /** The added lines' tasks that the stay has not, named for this visit. */
+    private List<Task> missing(Stay stay, Stay more) {
+        List<Task> missing = new ArrayList<>();
+        for (Task task : more.tasks()) {
+            Optional<Task> same = stay.tasks().stream()
+                    .filter(each -> isCalled(each, task.id()))
+                    .findFirst();
+            if (same.isEmpty() && !task.lines().isEmpty()) {
+                missing.add(task);
+            }
+            names.put(task.id(), same.map(Task::id).orElseGet(() -> fresh(task.id())));
+        }
+        return missing.stream().map(this::renamed).toList();
     }
 
     /** The last stay: the added tasks come first, and the signature minds who did the added work too. */
-    private static Stay lastStay(Stay stay, Stay more) {
-        String signOff = Usual.SIGN_OFF.idIn(Step.DRIVE);
-        List<Task> added = more.tasks().stream()
-                .filter(task -> !task.id().equals(signOff))
-                .filter(task -> stay.findTask(task.id()).isEmpty())
+    private Stay lastStay(Stay stay, Stay drive) {
+        List<Task> added = missing(stay, drive).stream()
+                .filter(task -> !isCalled(task, signOff(drive).id()))
                 .toList();
-        List<String> addedIds = added.stream().map(Task::id).toList();
-        List<String> notBy = more.findTask(signOff).orElseThrow().notBy();
+        List<String> notBy = signOff(drive).notBy().stream().map(this::nameOf).toList();
         List<Task> tasks = new ArrayList<>(added);
         for (Task task : stay.tasks()) {
-            boolean last = task.id().equals(signOff);
+            boolean last = isCalled(task, signOff(drive).id());
             tasks.add(
-                    last ? task.withAfter(union(task.after(), addedIds)).withNotBy(union(task.notBy(), notBy)) : task);
+                    last
+                            ? task.withAfter(union(task.after(), ids(added))).withNotBy(union(task.notBy(), notBy))
+                            : task);
         }
         return stay.withTasks(tasks);
     }
 
-    /** A second stay for a step that is over: its tasks get names of their own, since ids are unique within a visit. */
-    private Stay renamed(Stay more) {
-        Set<String> taken = stays.stream()
-                .flatMap(stay -> stay.tasks().stream())
-                .map(Task::id)
-                .collect(Collectors.toSet());
-        List<Task> tasks =
-                more.tasks().stream().map(task -> renamed(task, taken)).toList();
-        return more.withTasks(tasks);
+    private static Task signOff(Stay drive) {
+        return find(drive, Usual.SIGN_OFF).orElseThrow();
     }
 
-    private static Task renamed(Task task, Set<String> taken) {
+    /** A second stay for a step that is over. */
+    private Stay renamed(Stay more) {
+        more.tasks().forEach(task -> names.put(task.id(), fresh(task.id())));
+        return more.withTasks(more.tasks().stream().map(this::renamed).toList());
+    }
+
+    private Task renamed(Task task) {
+        return named(task, nameOf(task.id()))
+                .withAfter(task.after().stream().map(this::nameOf).toList());
+    }
+
+    private String nameOf(String id) {
+        return names.getOrDefault(id, id);
+    }
+
+    private static Task named(Task task, String id) {
         return new Task(
-                fresh(task.id(), taken),
+                id,
                 task.name(),
                 task.kind(),
                 task.skill(),
                 task.handsOn(),
                 task.unattended(),
-                task.after().stream().map(id -> fresh(id, taken)).toList(),
+                task.after(),
                 task.notBy(),
                 task.lines(),
                 task.caution(),
                 task.progress());
     }
 
-    private static String fresh(String id, Set<String> taken) {
+    private String fresh(String id) {
+        Set<String> taken = stays.stream()
+                .flatMap(stay -> stay.tasks().stream())
+                .map(Task::id)
+                .collect(Collectors.toSet());
         int round = 2;
         String name = id;
         while (taken.contains(name)) {
@@ -123,6 +176,23 @@ final class Joining {
             round++;
         }
         return name;
+    }
+
+    private static Optional<Task> find(Stay stay, Usual usual) {
+        return stay.tasks().stream()
+                .filter(task -> isCalled(task, usual.idIn(stay.step())))
+                .findFirst();
+    }
+
+    /** Whether the task has this id, or the one that {@link #fresh} makes of it. */
+    private static boolean isCalled(Task task, String id) {
+        return task.id().equals(id)
+                || task.id().startsWith(id + "-")
+                        && task.id().substring(id.length() + 1).matches("\\d+");
+    }
+
+    private static List<String> ids(List<Task> tasks) {
+        return tasks.stream().map(Task::id).toList();
     }
 
     private static List<String> union(List<String> one, List<String> other) {

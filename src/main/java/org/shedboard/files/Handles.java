@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.shedboard.day.Act;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Estimator;
@@ -19,6 +20,7 @@ import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
+import org.shedboard.shop.Task;
 
 /** The visits of a morning so far, by their handles: what is wanted on each says which tasks and points it has. */
 final class Handles {
@@ -27,7 +29,8 @@ final class Handles {
     private final Map<String, Taken> visits = new LinkedHashMap<>();
 
     /** A visit that was taken in or booked; without a class when its take-in could not be read. */
-    private record Taken(Optional<String> classId, Intake intake, List<Line> lines, Set<String> ticked) {}
+    private record Taken(
+            Optional<String> classId, Intake intake, List<Line> lines, Set<String> ticked, boolean workAdded) {}
 
     Handles(Catalogue catalogue) {
         this.catalogue = catalogue;
@@ -40,7 +43,7 @@ final class Handles {
         }
         Depth depth = act.depth().orElseGet(() -> deepest(act.wanted()));
         Intake intake = new Intake(Instant.EPOCH, act.mud(), depth, act.condition(), act.note());
-        Taken taken = new Taken(classId, intake, lines(List.of(), act.wanted()), new HashSet<>());
+        Taken taken = new Taken(classId, intake, lines(List.of(), act.wanted()), new HashSet<>(), false);
         if (visits.putIfAbsent(handle, taken) != null) {
             fields.fault("visit", "\"%s\" is taken in already".formatted(handle));
         }
@@ -53,14 +56,15 @@ final class Handles {
                         visit.classId(),
                         mud.map(visit.intake()::withMud).orElse(visit.intake()),
                         visit.lines(),
-                        visit.ticked()));
+                        visit.ticked(),
+                        visit.workAdded()));
     }
 
     void add(String handle, List<Act.Wanted> wanted) {
         visits.computeIfPresent(
                 handle,
                 (same, visit) ->
-                        new Taken(visit.classId(), visit.intake(), lines(visit.lines(), wanted), visit.ticked()));
+                        new Taken(visit.classId(), visit.intake(), lines(visit.lines(), wanted), visit.ticked(), true));
     }
 
     Set<String> all() {
@@ -73,13 +77,15 @@ final class Handles {
 
     /** Ids of its tasks; none where that cannot be known. */
     Optional<Set<String>> tasksOf(String handle) {
-        return find(handle)
-                .filter(visit -> visit.classId().isPresent())
-                .map(visit -> estimator
-                        .estimate(visit.classId().get(), visit.intake(), visit.lines())
-                        .stays())
-                .map(stays -> ShopFile.ids(
-                        stays.stream().flatMap(stay -> stay.tasks().stream()).map(task -> task.id())));
+        return find(handle).flatMap(visit -> visit.classId().map(classId -> taskIds(visit, classId)));
+    }
+
+    /** A machine that comes in once more for added work has tasks that are numbered on. */
+    private Set<String> taskIds(Taken visit, String classId) {
+        return ShopFile.ids(estimator.estimate(classId, visit.intake(), visit.lines()).stays().stream()
+                .flatMap(stay -> stay.tasks().stream())
+                .map(Task::id)
+                .flatMap(id -> visit.workAdded() ? Stream.of(id, id + "-2") : Stream.of(id)));
     }
 
     /** The points its depth asks for; none where that cannot be known. */

@@ -61,7 +61,7 @@ final class Bench {
     }
 
     private int handicapPercent() {
-        return Math.max(LEAST_HANDICAP_PERCENT, Math.min(MOST_HANDICAP_PERCENT, flat.jobs * 2));
+        return Math.max(LEAST_HANDICAP_PERCENT, Math.min(MOST_HANDICAP_PERCENT, flat.jobs * 3));
     }
 
     private Trial trial(BooleanSupplier stop, Consumer<Plan> better) {

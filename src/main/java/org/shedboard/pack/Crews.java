@@ -148,13 +148,23 @@ final class Crews {
         return true;
     }
 
+    /** Whoever did, or will do, one of the tasks that the other is apart from is lost to it as this person would be. */
     private boolean leavesTooFew(int other, int person) {
         int left = 0;
         for (int able : flat.able[other]) {
-            left += able != person ? 1 : 0;
+            left += able != person && !isLost(other, able) ? 1 : 0;
         }
         int pin = pinned(other);
         return left < flat.crew[other] || (pin >= 0 && pin == person);
+    }
+
+    private boolean isLost(int task, int person) {
+        for (int other : flat.apart[task]) {
+            if (who[other] != null && contains(who[other], person)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static boolean contains(int[] people, int person) {

@@ -145,8 +145,17 @@ final class Decoder {
         int[] where = flat.placesOfStay[stay];
         if (where.length > 0) {
             placeOfStay[stay] = where[0];
-            placeHolder[where[0]] = stay;
+            placeHolder[where[0]] = isAllDone(stay) ? placeHolder[where[0]] : stay;
         }
+    }
+
+    private boolean isAllDone(int stay) {
+        for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
+            if (flat.state[task] != FlatProblem.DONE) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void setDone(int task) {

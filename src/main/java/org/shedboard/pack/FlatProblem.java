@@ -309,6 +309,7 @@ final class FlatProblem {
                 postedStart[number] = time.start();
                 postedPerson[number] =
                         knownOr(personNumber(time.person()), time.person().isPresent());
+                postedCrew[number] = crewOf(time);
             }
         }
         for (int stay = 0; stay < stays; stay++) {
@@ -317,5 +318,12 @@ final class FlatProblem {
                     problem.posted().get().findStay(job(jobOfStay[stay]).id(), index);
             postedPlace[stay] = at.isEmpty() ? -1 : knownOr(placeNumber(at.get().place()), true);
         }
+    }
+
+    private int[] crewOf(Plan.TaskTime time) {
+        int[] crew = time.people().stream()
+                .mapToInt(person -> personNumber(Optional.of(person)))
+                .toArray();
+        return crew.length == 0 || Arrays.stream(crew).anyMatch(person -> person < 0) ? null : crew;
     }
 }

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 
 /**
  * Moves the posted plan along. Everyone and everything keeps its person, place and start; what cannot is pushed as little as the
- * list decoder has to. Jobs that no longer fit that way are let loose, and jobs that are new are tried at every point of the list.
+ * list decoder has to, and what has to wait until later stands behind what does not. Jobs that no longer fit that way are let loose, and jobs that are new are tried at every point of the list.
  */
 final class Follow {
     /** At so many points of the list, at most, a new job is tried. Invented. */
@@ -55,7 +55,7 @@ final class Follow {
         for (int task = 0; task < flat.tasks; task++) {
             boolean first = task == flat.firstTaskOfJob(flat.jobOfTask[task]);
             key = first ? 0 : key;
-            key = flat.postedStart[task] >= 0 ? flat.postedStart[task] : key;
+            key = flat.postedStart[task] >= 0 ? Math.max(flat.postedStart[task], heldUntil(task)) : key;
             keys[task] = key * flat.tasks + task;
             solution.crew[task] = flat.postedCrew[task];
             solution.notBefore[task] = Math.max(0, flat.postedStart[task]);
@@ -63,6 +63,11 @@ final class Follow {
         Arrays.sort(keys);
         Arrays.setAll(solution.list, index -> (int) (keys[index] % flat.tasks));
         System.arraycopy(flat.postedPlace, 0, solution.place, 0, flat.stays);
+    }
+
+    /** The minute to come before which the task may not start; 0 where it could start now. */
+    private int heldUntil(int task) {
+        return flat.earliest[task] > flat.problem.now() ? flat.earliest[task] : 0;
     }
 
     private long energy() {

@@ -5,9 +5,15 @@ import java.util.function.IntToDoubleFunction;
 
 /** Finds the jobs' handicaps with which dispatching does best: by rules, then by annealing. */
 final class Handicaps {
-    private static final double[] STRENGTHS = {0.1, 0.5, 2, 100};
+    private static final double[] STRENGTHS = {0.1, 0.5, 2, 10};
 
-    private static final int PASSES = 4;
+    /**
+     * Heat of each short pass, as a share of the cost of a job. A job that just misses the evening costs a whole night, so that some
+     * passes must be hot enough to cross such a step; they miss finer things, so that others are not. Found by trying.
+     */
+    private static final double[] HEATS = {0.7, 0.05, 0.7, 0.2};
+
+    private static final double LAST_HEAT = 0.02;
 
     private final FlatProblem flat;
     private final Trial trial;
@@ -64,20 +70,20 @@ final class Handicaps {
         if (flat.jobs < 2) {
             return;
         }
-        double hot = (double) bestEnergy / flat.jobs / 20 + 1;
+        double perJob = (double) bestEnergy / flat.jobs + 1;
         int[] start = best.clone();
-        long each = tries / 2 / PASSES;
-        for (int pass = 0; pass < PASSES; pass++) {
-            annealFrom(start, each, hot, chance);
+        long each = tries / 2 / HEATS.length;
+        for (double heat : HEATS) {
+            annealFrom(start, each, perJob * heat, chance);
         }
-        annealFrom(best.clone(), tries - PASSES * each, hot / 4, chance);
+        annealFrom(best.clone(), tries - HEATS.length * each, perJob * LAST_HEAT, chance);
     }
 
     private void annealFrom(int[] start, long tries, double hot, Chance chance) {
         int[] present = start;
         long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
         long end = trial.tries + tries - 1;
-        int reach = Math.max(2, flat.problem.horizon() / 4);
+        int reach = Math.max(2, flat.problem.horizon() * 2);
         for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
             double heat = hot * StrictMath.exp(-6.0 * step / tries);
             int[] candidate = present.clone();
@@ -94,15 +100,17 @@ final class Handicaps {
     private void change(int[] handicap, Chance chance, int reach) {
         int job = chance.below(flat.jobs);
         int other = chance.below(flat.jobs);
-        if (chance.below(3) == 0) {
-            int kept = handicap[job];
-            handicap[job] = handicap[other];
-            handicap[other] = kept;
-        } else if (chance.below(3) == 0) {
-            handicap[job] = handicap[other] - 1 + chance.below(3);
-        } else {
-            int step = 1 + chance.below(1 + chance.below(reach));
-            handicap[job] += chance.below(2) == 0 ? step : -step;
+        switch (chance.below(4)) {
+            case 0 -> {
+                int kept = handicap[job];
+                handicap[job] = handicap[other];
+                handicap[other] = kept;
+            }
+            case 1 -> handicap[job] = handicap[other] - 1 + chance.below(3);
+            default -> {
+                int step = 1 + chance.below(1 + chance.below(1 + chance.below(reach)));
+                handicap[job] += chance.below(2) == 0 ? step : -step;
+            }
         }
     }
 }

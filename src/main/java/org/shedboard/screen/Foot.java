@@ -1,7 +1,9 @@
 package org.shedboard.screen;
 
+import java.util.List;
 import org.shedboard.board.Binding;
 import org.shedboard.board.Board;
+import org.shedboard.board.Deed;
 import org.shedboard.board.Keys;
 import org.shedboard.board.Screen;
 import org.shedboard.grid.Canvas;
@@ -35,12 +37,18 @@ final class Foot {
         }
     }
 
-    /** The keys that are on, the most used first, as many as fit whole. */
+    /** The keys that are on, the most used first, as many as fit whole; the way to all of them is always there. */
     private void keys(Canvas canvas, Region line) {
+        List<Binding> on = Keys.of(board).stream().filter(Binding::isOn).toList();
         Region rest = line;
-        for (Binding binding : Keys.of(board)) {
-            int width = TextWidth.of(binding.label()) + TextWidth.of(binding.name()) + 3;
-            if (binding.isOn() && width <= rest.width() + 2) {
+        for (Binding binding : on) {
+            if (binding.deed() == Deed.HELP) {
+                rest = canvas.textRight(rest, " " + binding.label() + " " + binding.name(), Style.KEY);
+            }
+        }
+        for (Binding binding : on) {
+            int width = TextWidth.of(binding.label()) + TextWidth.of(binding.name()) + 1;
+            if (binding.deed() != Deed.HELP && width <= rest.width()) {
                 rest = canvas.text(rest, binding.label(), Style.KEY);
                 rest = canvas.text(rest, " " + binding.name() + "  ", Style.NORMAL);
             }

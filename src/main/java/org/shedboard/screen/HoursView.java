@@ -19,6 +19,7 @@ import org.shedboard.words.Words;
 /** The hours of the day, per person and per visit. */
 final class HoursView {
     private static final int NUMBER = 13;
+    private static final int NOTES = 4;
 
     private final Canvas canvas;
     private final Board board;
@@ -46,9 +47,9 @@ final class HoursView {
         rest = rest.below(2);
         List<List<String>> visits = visits();
         List<List<String>> shown = visits.subList(Math.min(screen.scroll(), visits.size()), visits.size());
-        Region table = rest.above(3);
+        Region table = rest.above(NOTES);
         canvas.columns(table, visitColumns(), shown, Style.NORMAL);
-        notes(rest.bottom(3));
+        notes(rest.bottom(NOTES));
     }
 
     private static List<Column> peopleColumns() {
@@ -119,7 +120,7 @@ final class HoursView {
         DayTally.Promises promises =
                 DayTally.promises(day, board.expectOutlook().at());
         canvas.text(region.row(1), Words.say("tally.promises", promises.due(), promises.kept()), Style.NORMAL);
-        canvas.text(region.row(2), Words.say("tally.note"), Style.QUIET);
+        canvas.paragraph(region.below(2), Words.say("tally.note"), Style.QUIET);
     }
 
     private static String hours(int minutes) {

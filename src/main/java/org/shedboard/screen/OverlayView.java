@@ -11,6 +11,8 @@ import org.shedboard.grid.TextWidth;
 /** A question, drawn over the screen it stands on. */
 final class OverlayView {
     private static final int MARGIN = 4;
+    /** The corners of a frame and a blank and a line at either side of its title. */
+    private static final int TITLE_MARGIN = 6;
 
     private OverlayView() {}
 
@@ -27,7 +29,8 @@ final class OverlayView {
                 .mapToInt(choice -> TextWidth.of(line(choice)))
                 .max()
                 .orElse(0);
-        int width = Math.min(page.width() - MARGIN, Math.max(widest, TextWidth.of(choose.title())) + MARGIN);
+        int width =
+                Math.min(page.width() - MARGIN, Math.max(widest + MARGIN, TextWidth.of(choose.title()) + TITLE_MARGIN));
         int rows = Math.min(choose.choices().size(), page.height() - MARGIN);
         Region inside = window(canvas, page, width, rows + 2, choose.title());
         int first = Math.max(0, choose.selected() - rows + 1);
@@ -59,7 +62,7 @@ final class OverlayView {
     private static Region window(Canvas canvas, Region page, int width, int height, String title) {
         Region window = page.centred(width, height);
         canvas.fill(window, Style.NORMAL);
-        return canvas.frame(window, title, Style.FRAME);
+        return title.isEmpty() ? canvas.frame(window, Style.FRAME) : canvas.frame(window, title, Style.FRAME);
     }
 
     /** A field with what is typed in it; the end of a long text is what stays in sight. */

@@ -18,8 +18,13 @@ import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 import org.shedboard.words.Words;
 
-/** What a place is doing, in a few words: who is on what and how much is left, or from when it is free. */
-public record PlaceStatus(String text, Style style) {
+/**
+ * What a place is doing, in a few words: who is on what and how much is left, or from when it is free.
+ *
+ * @param text the words that must be seen
+ * @param more what is added where there is room
+ */
+public record PlaceStatus(String text, String more, Style style) {
     public static PlaceStatus of(Outlook outlook, Place place) {
         Day day = outlook.day();
         Optional<Visit> standing = day.standingIn(place.id());
@@ -32,7 +37,7 @@ public record PlaceStatus(String text, Style style) {
                 .findFirst();
         if (place.isHoist() && !check.map(HoistCheck::isSound).orElse(false)) {
             return new PlaceStatus(
-                    Words.say(check.isPresent() ? "board.locked_out" : "board.not_checked"), Style.CLOSED);
+                    Words.say(check.isPresent() ? "board.locked_out" : "board.not_checked"), "", Style.CLOSED);
         }
         Optional<Plan.StayPlace> next = outlook.staysIn(place.id()).stream()
                 .filter(stay -> stay.from() >= outlook.problem().now())
@@ -40,6 +45,7 @@ public record PlaceStatus(String text, Style style) {
         return new PlaceStatus(
                 next.map(stay -> Words.say("board.free_until", Clocks.sayTime(day, day.instantOf(stay.from()))))
                         .orElse(Words.say("board.free")),
+                "",
                 Style.FREE);
     }
 
@@ -47,7 +53,7 @@ public record PlaceStatus(String text, Style style) {
         Day day = outlook.day();
         String tag = tagOf(visit);
         if (visit.state() == VisitState.HELD) {
-            return new PlaceStatus(Words.say("board.held", tag), Style.HELD);
+            return new PlaceStatus(Words.say("board.held", tag), "", Style.HELD);
         }
         List<Task> running = visit.tasks().stream()
                 .filter(task -> task.progress().isRunning())
@@ -63,8 +69,8 @@ public record PlaceStatus(String text, Style style) {
         }
         OptionalInt drips = unattendedLeft(outlook, visit);
         return drips.isPresent()
-                ? new PlaceStatus(Words.say("board.unattended", tag, drips.getAsInt()) + free, Style.UNATTENDED)
-                : new PlaceStatus(Words.say("board.waiting", tag) + free, Style.QUIET);
+                ? new PlaceStatus(Words.say("board.unattended", tag, drips.getAsInt()), free, Style.UNATTENDED)
+                : new PlaceStatus(Words.say("board.waiting", tag), free, Style.QUIET);
     }
 
     private static PlaceStatus onIt(Outlook outlook, Visit visit, List<Task> running, String who, String free) {
@@ -80,8 +86,8 @@ public record PlaceStatus(String text, Style style) {
             over = Math.max(over, minutesOver(outlook, task));
         }
         return over > 0
-                ? new PlaceStatus(Words.say("board.running_over", tagOf(visit), who, over) + free, Style.LATE)
-                : new PlaceStatus(Words.say("board.who_on", tagOf(visit), who, left) + free, Style.STRONG);
+                ? new PlaceStatus(Words.say("board.running_over", tagOf(visit), who, over), free, Style.LATE)
+                : new PlaceStatus(Words.say("board.who_on", tagOf(visit), who, left), free, Style.STRONG);
     }
 
     private static long minutesOver(Outlook outlook, Task task) {
@@ -115,7 +121,7 @@ public record PlaceStatus(String text, Style style) {
             return "";
         }
         Day day = outlook.day();
-        return ", " + Words.say("board.free_from", Clocks.sayTime(day, day.instantOf(free.getAsInt())));
+        return Words.say("board.free_from", Clocks.sayTime(day, day.instantOf(free.getAsInt())));
     }
 
     static String tagOf(Visit visit) {

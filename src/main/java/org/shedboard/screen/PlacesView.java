@@ -14,6 +14,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -102,7 +103,7 @@ final class PlacesView {
     }
 
     private void places(Region region, int perPlace) {
-        int status = Math.min(44, region.width() * 3 / 8);
+        int status = Math.min(46, region.width() * 2 / 5);
         Region axisColumns = region.rightOf(status);
         int now = outlook.problem().now();
         TimeAxis axis = TimeAxis.around(axisColumns, now);
@@ -123,10 +124,14 @@ final class PlacesView {
         Region line = rows.row(0).inside(1, 0);
         canvas.text(line.left(ID), place.id(), Style.STRONG);
         PlaceStatus status = PlaceStatus.of(outlook, place);
-        canvas.text(line.rightOf(ID - 1), status.text(), status.style());
+        Region rest = canvas.text(line.rightOf(ID - 1), status.text(), status.style());
+        String more = status.more().isEmpty() ? "" : ", " + status.more();
+        boolean fits = TextWidth.of(more) < rest.width();
+        canvas.text(rest, fits ? more : "", Style.QUIET);
         if (rows.height() > 1) {
             String rated = place.isHoist() ? " " + Words.say("board.rated", place.ratedKg()) : "";
-            canvas.text(rows.row(1).inside(1, 0).rightOf(ID - 1), place.name() + rated, Style.QUIET);
+            Region under = rows.row(1).inside(1, 0).rightOf(ID - 1);
+            canvas.text(under, fits || status.more().isEmpty() ? place.name() + rated : status.more(), Style.QUIET);
         }
     }
 

@@ -32,6 +32,7 @@ import org.shedboard.shop.Promise;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 import org.shedboard.words.Words;
 
 /** Everything of one visit. The points of an inspection are listed under it while the cursor is on it. */
@@ -100,7 +101,11 @@ final class SheetView {
         visit.hold()
                 .ifPresent(hold ->
                         parts.add(Words.say("sheet.waits", Words.say(hold.reason()), hold.note(), time(hold.until()))));
-        parts.add(Words.say("sheet.came", time(visit.intake().arrives())));
+        String arrives = time(visit.intake().arrives());
+        parts.add(
+                visit.state() == VisitState.BOOKED
+                        ? Words.say("sheet.expected", arrives)
+                        : Words.say("sheet.came", arrives));
         parts.add(Words.say("sheet.mud", Words.say(visit.intake().mud())));
         parts.add(Words.say("sheet.depth", Words.say(visit.intake().depth())));
         if (!visit.intake().condition().drives()) {

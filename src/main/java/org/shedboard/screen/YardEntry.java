@@ -41,10 +41,13 @@ public final class YardEntry {
         return PlaceStatus.tagOf(visit);
     }
 
-    /** The owner, and before that whether the machine is not to be ridden. */
+    /** Whether the machine is not to be ridden. */
+    public boolean isStopped() {
+        return Riding.isStopped(day, visit);
+    }
+
     public String owner() {
-        String noRide = Riding.isStopped(day, visit) ? Words.say("board.do_not_ride") + " " : "";
-        return noRide + day.ownerOf(visit).name();
+        return day.ownerOf(visit).name();
     }
 
     public String machine() {

@@ -7,6 +7,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
+import org.shedboard.shop.Depth;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
@@ -36,8 +37,8 @@ final class YardTable {
         }
         all.add(Column.left(Words.say("board.mud"), 5));
         all.add(Column.left(Words.say("board.depth"), wide ? 9 : 4));
-        all.add(Column.right(Words.say("board.likely"), wide ? 11 : 7));
-        all.add(Column.left(Words.say("board.next"), 11));
+        all.add(Column.right(Words.say(wide ? "board.likely" : "board.minutes"), wide ? 11 : 7));
+        all.add(Column.left(Words.say("board.next"), 12));
         all.add(Column.right(Words.say("board.ready"), 9));
         all.add(Column.right(Words.say("board.promise"), 9));
         all.add(Column.right(Words.say("board.chance"), 6));
@@ -71,13 +72,14 @@ final class YardTable {
     private List<String> texts(Visit visit) {
         YardEntry entry = new YardEntry(outlook, visit);
         List<String> texts = new ArrayList<>();
-        texts.add(entry.tag());
+        texts.add((entry.isStopped() ? "!" : "") + entry.tag());
         texts.add(entry.owner());
         if (wide) {
             texts.add(entry.machine());
         }
         texts.add(entry.mud());
-        texts.add(entry.depth());
+        Depth depth = visit.intake().depth();
+        texts.add(wide ? entry.depth() : Words.say("depth.short." + depth));
         texts.add(entry.minutes());
         texts.add(entry.where());
         texts.add(entry.ready());

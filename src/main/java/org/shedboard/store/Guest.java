@@ -12,7 +12,7 @@ import java.sql.SQLException;
 
 /** Working through the process that has the file open: the database over loopback, and a word with the owner for each sync. */
 final class Guest implements Link.Tie {
-    private static final int CONNECT_MILLIS = 2000;
+    private static final int GREETING_MILLIS = 2000;
     /** How long the owner may be silent before it counts as gone; longer than anybody waits for a lock. */
     private static final int SILENT_MILLIS = 20_000;
 
@@ -52,13 +52,14 @@ final class Guest implements Link.Tie {
     private static Guest greet(Notice notice) {
         Socket socket = new Socket();
         try {
-            socket.connect(new InetSocketAddress(SyncServer.loopback(), notice.syncPort()), CONNECT_MILLIS);
-            socket.setSoTimeout(SILENT_MILLIS);
+            socket.connect(new InetSocketAddress(SyncServer.loopback(), notice.syncPort()), GREETING_MILLIS);
+            socket.setSoTimeout(GREETING_MILLIS);
             socket.setTcpNoDelay(true);
             Guest guest = new Guest(socket);
             if (!SyncServer.GREETING.equals(guest.ask(notice.secret()))) {
                 throw new IOException("somebody else answers");
             }
+            socket.setSoTimeout(SILENT_MILLIS);
             return guest;
         } catch (IOException problem) {
             close(socket);

@@ -8,7 +8,8 @@ import java.util.function.Function;
  * The records of one shop, in the directory that is its home. Threads may share it: reads and changes each go one after another, and
  * do not wait for one another.
  *
- * <p>A thread that uses it must not be interrupted: the database would close its file.
+ * <p>An interrupt makes the database close its file under whoever works on it. Nothing is lost by that: the file is opened again and
+ * the work goes on. But the database swallows some interrupts, so a thread that works here is to be stopped by other means.
  */
 public final class Store implements AutoCloseable {
     /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */
@@ -104,18 +105,31 @@ public final class Store implements AutoCloseable {
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
     private <T> T persist(Function<Link, T> work) {
-        for (int i = 1; ; i++) {
-            Link way = link();
-            try {
-                return work.apply(way);
-            } catch (StoreFailure failure) {
-                if (failure.spoilsLink()) {
-                    drop(way, failure);
-                }
-                if (!failure.is(StoreFailure.Kind.BROKEN) || i == TRIES) {
-                    throw failure;
+        boolean isInterrupted = Thread.interrupted();
+        try {
+            for (int i = 1; ; i++) {
+                Link way = link();
+                try {
+                    return work.apply(way);
+                } catch (StoreFailure failure) {
+                    isInterrupted |= Thread.interrupted();
+                    leave(way, failure, i);
                 }
             }
+        } finally {
+            if (isInterrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** After a failure over this way: returns when it is worth trying over another, and otherwise passes the failure on. */
+    private void leave(Link way, StoreFailure failure, int tries) {
+        if (failure.spoilsLink()) {
+            drop(way, failure);
+        }
+        if (!failure.is(StoreFailure.Kind.BROKEN) || tries == TRIES) {
+            throw failure;
         }
     }
 

@@ -1,5 +1,6 @@
 package org.shedboard.store;
 
+import java.nio.channels.ClosedChannelException;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,8 @@ public final class StoreFailure extends RuntimeException {
         /** The file, or a row in it, cannot be read. */
         DAMAGED,
         DISK_FULL,
+        /** The file could not be written or read for another reason. */
+        DISK_FAILS,
         /** A change breaks a rule of the database that has a name. */
         CONSTRAINT,
         /** Somebody else is changing the records just now. */
@@ -43,6 +46,8 @@ public final class StoreFailure extends RuntimeException {
     private static final int IN_USE = 90020;
     private static final int NOT_FOUND = 90146;
     private static final int LOCK_TIMEOUT = 50200;
+    /** What H2 says of whatever it did not foresee, which in practice is its file. */
+    private static final int GENERAL = 50000;
 
     private final Kind kind;
     private final String constraint;
@@ -76,7 +81,7 @@ public final class StoreFailure extends RuntimeException {
 
     /** Whether nothing more can be had over the link on which this happened. */
     boolean spoilsLink() {
-        return kind == Kind.BROKEN || kind == Kind.DISK_FULL;
+        return kind == Kind.BROKEN || kind == Kind.DISK_FULL || kind == Kind.DISK_FAILS;
     }
 
     /** Whether the same work may well succeed when done again from the start. */
@@ -106,29 +111,36 @@ public final class StoreFailure extends RuntimeException {
     }
 
     private static Kind kindOf(SQLException problem, String state) {
-        if (isDiskFull(problem)) {
-            return Kind.DISK_FULL;
+        Kind ofFile = kindOfFileFailure(problem);
+        if (ofFile != Kind.OTHER) {
+            return ofFile;
         }
-        if (state.startsWith("08")) {
-            return Kind.BROKEN;
-        }
-        return switch (problem.getErrorCode()) {
+        return state.startsWith("08") ? Kind.BROKEN : kindOf(problem.getErrorCode());
+    }
+
+    private static Kind kindOf(int errorCode) {
+        return switch (errorCode) {
             case NOT_FOUND -> Kind.NO_SHOP;
             case IN_USE, LOCK_TIMEOUT -> Kind.BUSY;
             case 90030, 90048 -> Kind.DAMAGED;
             case 90067, 90098, 90121 -> Kind.BROKEN;
+            case GENERAL -> Kind.DISK_FAILS;
             default -> Kind.OTHER;
         };
     }
 
-    private static boolean isDiskFull(Throwable problem) {
+    /** H2 wraps what befell its file several times over. A file that was closed under it is opened again and no harm done. */
+    private static Kind kindOfFileFailure(Throwable problem) {
         for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
             String message = String.valueOf(cause.getMessage());
             if (message.contains("No space left") || message.contains("not enough space")) {
-                return true;
+                return Kind.DISK_FULL;
+            }
+            if (cause instanceof ClosedChannelException) {
+                return Kind.BROKEN;
             }
         }
-        return false;
+        return Kind.OTHER;
     }
 
     private static String sentence(Kind kind, SQLException problem) {
@@ -137,6 +149,7 @@ public final class StoreFailure extends RuntimeException {
             case BUSY -> "somebody else is changing the records; try again";
             case DAMAGED -> "the records are damaged; go back to a backup";
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
+            case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
             case BROKEN -> "the connection to the records broke";
             default ->
                 "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");

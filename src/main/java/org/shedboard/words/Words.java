@@ -3,20 +3,23 @@ package org.shedboard.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Says the texts of the bundle, with values put in for {@code {0}}, {@code {1}} and so on. */
 public final class Words {
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.shedboard.words.words", Locale.ROOT);
 
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
     private Words() {}
 
     /** The text of this name; an unknown name is a fault of the program. */
     public static String say(String name, Object... values) {
-        String text = BUNDLE.getString(name);
-        for (int i = 0; i < values.length; i++) {
-            text = text.replace("{" + i + "}", String.valueOf(values[i]));
-        }
-        return text;
+        return PLACE.matcher(BUNDLE.getString(name)).replaceAll(place -> {
+            int index = Integer.parseInt(place.group(1));
+            return Matcher.quoteReplacement(index < values.length ? String.valueOf(values[index]) : place.group());
+        });
     }
 
     public static String say(String name, List<String> values) {

@@ -308,6 +308,17 @@ class ShopFileTest {
     }
 
     @Test
+    void a_task_that_added_work_numbers_on_is_known_only_once_work_was_added() {
+        String hold =
+                "\"do\": \"hold\", \"by\": \"P1\", \"visit\": \"@red\", \"reason\": \"parts\", \"until\": \"+1 09:00\"";
+        String start = "\"do\": \"start\", \"by\": \"P1\", \"visit\": \"@red\", \"task\": \"raise-2\"";
+        assertEquals(List.of(), texts(ShopFile.read(changed(SHOP, hold, start), CATALOGUE)));
+        String early = changed(SHOP, "\"task\": \"drain\", \"place\"", "\"task\": \"raise-2\", \"place\"");
+        assertEquals(
+                List.of("morning.acts[2].task: no task of @red \"raise-2\""), texts(ShopFile.read(early, CATALOGUE)));
+    }
+
+    @Test
     void an_opening_is_read_with_who_is_here_and_which_hoist_is_locked_out() {
         TimedAct opening = shop().morning().orElseThrow().acts().get(1);
         Instant from = Instant.parse("2026-05-11T21:30:00Z");

@@ -111,6 +111,16 @@ class PackerTest {
     }
 
     @Test
+    void what_is_held_until_later_does_not_hold_up_what_was_to_come_after_it() {
+        Plan posted = PackedPlans.pack(DAY, 1, 200);
+        Problem.Task waits = MOWER.stays().get(0).tasks().get(0).withNotBefore(300);
+        Problem.Job held = MOWER.withStays(List.of(MOWER.stays().get(0).withTasks(List.of(waits))));
+        Plan plan = PackedPlans.follow(day(QUAD, held).withPosted(posted));
+        assertEquals(OptionalInt.of(330), plan.finishOf(held));
+        assertEquals(OptionalInt.of(90), plan.finishOf(QUAD));
+    }
+
+    @Test
     void a_walk_in_is_added_to_the_posted_plan_where_it_disturbs_least() {
         Plan posted = PackedPlans.pack(day(QUAD.withPromise(60)), 1, 100);
         Problem.Job walkIn = machine("Walk-in", 10);

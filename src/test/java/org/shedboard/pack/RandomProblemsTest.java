@@ -29,6 +29,22 @@ class RandomProblemsTest {
     }
 
     @Test
+    void following_a_whole_plan_at_the_same_minute_changes_nothing_seeds_from_0() {
+        int busy = 0;
+        for (int seed = 0; seed < PROBLEMS; seed++) {
+            Problem problem = RandomProblems.of(seed).withCosts(Costs.STANDARD.withStability(1, 20));
+            Plan posted = PackedPlans.pack(problem, seed, 100);
+            if (posted.unplaced().isEmpty()) {
+                Plan followed = PackedPlans.follow(problem.withPosted(posted));
+                assertEquals(posted.stays(), followed.stays(), "seed " + seed);
+                assertEquals(posted.tasks(), followed.tasks(), "seed " + seed);
+                busy += posted.tasks().size() > 5 ? 1 : 0;
+            }
+        }
+        assertTrue(busy > PROBLEMS / 4, "only " + busy + " plans are worth following");
+    }
+
+    @Test
     void plans_of_begun_days_obey_every_rule_seeds_from_0() {
         int begun = 0;
         for (int seed = 0; seed < PROBLEMS; seed++) {

@@ -113,6 +113,21 @@ class DurabilityTest {
     }
 
     @Test
+    void no_change_of_a_guest_is_lost_or_made_twice_when_the_owner_leaves_in_order() throws Exception {
+        int acknowledged = 0;
+        ShopProcess owner = ShopProcess.at(home);
+        try (Store guest = Store.open(home)) {
+            ShopProcess.countOne(guest, "guest", ++acknowledged);
+            owner.tell("close");
+            while (!guest.isOwner()) {
+                ShopProcess.countOne(guest, "guest", ++acknowledged);
+            }
+            assertEquals(acknowledged, numbersIn(guest, "guest").size());
+            assertAllThere(acknowledged, numbersIn(guest, "guest"));
+        }
+    }
+
+    @Test
     void two_guests_go_on_together_when_the_owner_is_killed_and_then_one_of_them() throws Exception {
         ShopProcess owner = ShopProcess.at(home);
         ShopProcess other = ShopProcess.at(home);

@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.shedboard.store.Samples.STAMP;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -15,6 +18,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,6 +128,29 @@ class HomeTest {
             store.read(Reader::lastJournal);
         }
         assertEquals(1, sessions());
+    }
+
+    @Test
+    void nothing_is_printed_and_no_other_file_appears() throws IOException {
+        PrintStream out = System.out;
+        PrintStream err = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        try (Store store = Store.create(directory);
+                Store guest = Store.open(directory)) {
+            assertThrows(StoreFailure.class, () -> guest.save(STAMP, "x", tx -> tx.saveVisit(Samples.bareVisit("v"))));
+            assertThrows(StoreFailure.class, () -> store.save(STAMP, "x", tx -> tx.saveVisit(Samples.bareVisit("v"))));
+        } finally {
+            System.setOut(out);
+            System.setErr(err);
+        }
+        assertEquals("", printed.toString(StandardCharsets.UTF_8));
+        try (var files = Files.list(directory)) {
+            assertEquals(
+                    List.of("shop.mv.db"),
+                    files.map(file -> file.getFileName().toString()).toList());
+        }
     }
 
     private long sessions() throws SQLException {

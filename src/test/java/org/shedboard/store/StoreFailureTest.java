@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -48,7 +49,7 @@ class StoreFailureTest {
         "08006, 0, BROKEN",
         "23505, 23505, CONSTRAINT",
         "42001, 42001, OTHER",
-        "HY000, 50000, OTHER"
+        "HY000, 50000, DISK_FAILS"
     })
     void what_the_database_says_is_told_apart(String state, int code, Kind kind) {
         StoreFailure failure = of(state, code);
@@ -61,6 +62,13 @@ class StoreFailureTest {
         IOException full = new IOException("No space left on device");
         SQLException problem = new SQLException("General error", "HY000", 50000, new IllegalStateException(full));
         assertEquals(Kind.DISK_FULL, StoreFailure.from(problem).kind());
+    }
+
+    @Test
+    void a_file_closed_by_an_interrupt_is_a_way_that_broke() {
+        SQLException problem = new SQLException(
+                "General error", "HY000", 50000, new IllegalStateException(new ClosedByInterruptException()));
+        assertEquals(Kind.BROKEN, StoreFailure.from(problem).kind());
     }
 
     @ParameterizedTest

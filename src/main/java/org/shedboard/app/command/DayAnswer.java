@@ -76,9 +76,14 @@ public final class DayAnswer {
     private List<String> places() {
         Table table = new Table("lll");
         for (Place place : day.shop().places()) {
-            table.row(place.id(), place.name(), PlaceStatus.of(outlook, place).text());
+            table.row(place.id(), place.name(), statusOf(outlook, place));
         }
         return table.lines();
+    }
+
+    static String statusOf(Outlook outlook, Place place) {
+        PlaceStatus status = PlaceStatus.of(outlook, place);
+        return status.text() + status.more();
     }
 
     private List<String> yard() {
@@ -102,10 +107,14 @@ public final class DayAnswer {
         return table.lines();
     }
 
+    private static String warning(YardEntry entry) {
+        return entry.isStopped() ? Words.say("board.do_not_ride") + " " : "";
+    }
+
     private static void add(Table table, YardEntry entry) {
         table.row(
                 entry.tag(),
-                entry.owner(),
+                warning(entry) + entry.owner(),
                 entry.label(),
                 entry.mud(),
                 entry.depth(),

@@ -71,6 +71,9 @@ final class NextAnswer {
         YardEntry entry = new YardEntry(outlook, next.visit());
         lines.add("  " + entry.tag() + "  " + entry.owner() + ", "
                 + day.machineOf(next.visit()).label());
+        if (entry.isStopped()) {
+            lines.add("  " + Words.say("board.do_not_ride"));
+        }
         lines.add("  " + placeOf(next));
         lines.add("  "
                 + Words.say(

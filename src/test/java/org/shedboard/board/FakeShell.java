@@ -1,0 +1,165 @@
+package org.shedboard.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Beginning;
+import org.shedboard.day.Day;
+import org.shedboard.day.DayTally;
+import org.shedboard.day.Morning;
+import org.shedboard.day.Outcome;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.Planning;
+import org.shedboard.day.Quote;
+import org.shedboard.day.Setup;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.files.Seed;
+import org.shedboard.shop.Visit;
+
+/** Somebody at the keys of the demonstration day: effects are carried out at once and in memory, and reported back. */
+final class FakeShell {
+    private static final Catalogue CATALOGUE = Seed.catalogue();
+    private static final Setup SETUP = Seed.shop(CATALOGUE);
+    private static final Day MORNING =
+            Beginning.of(CATALOGUE, SETUP, LocalDate.EPOCH).day();
+
+    /** People press keys further apart than a bounce. */
+    private static final int MILLIS_BETWEEN_KEYS = 400;
+
+    private Day day;
+    private Instant now;
+    private Instant pressed = Instant.EPOCH.plusSeconds(60);
+    private Board board;
+    final List<Effect> effects = new ArrayList<>();
+
+    private FakeShell(Day day, Instant now) {
+        this.day = day;
+        this.now = now;
+        this.board = Board.starting(day.zone());
+        read();
+    }
+
+    /** The demonstration as it opens. */
+    static FakeShell demonstration() {
+        Morning morning = SETUP.morning().orElseThrow();
+        return new FakeShell(
+                MORNING,
+                morning.date().atTime(morning.opensAt()).atZone(MORNING.zone()).toInstant());
+    }
+
+    /** The demonstration's shop on a day on which nothing has happened yet. */
+    static FakeShell unopened() {
+        Setup bare = new Setup(SETUP.shop(), SETUP.owners(), SETUP.machines(), List.of(), Optional.empty());
+        LocalDate tuesday = LocalDate.of(2026, 5, 12);
+        Day day = Beginning.of(CATALOGUE, bare, tuesday).day();
+        return new FakeShell(day, tuesday.atTime(6, 50).atZone(day.zone()).toInstant());
+    }
+
+    Board board() {
+        return board;
+    }
+
+    Day day() {
+        return day;
+    }
+
+    Instant now() {
+        return now;
+    }
+
+    Visit visitOf(String machineId) {
+        return day.visits().stream()
+                .filter(visit -> visit.machineId().equals(machineId))
+                .reduce((one, other) -> other)
+                .orElseThrow();
+    }
+
+    /** Types the characters of the text one by one. */
+    FakeShell types(String text) {
+        text.chars().forEach(character -> press(Key.of((char) character)));
+        return this;
+    }
+
+    FakeShell press(Key... keys) {
+        for (Key key : keys) {
+            pressAfter(MILLIS_BETWEEN_KEYS, key);
+        }
+        return this;
+    }
+
+    FakeShell pressAfter(int millis, Key key) {
+        pressed = pressed.plusMillis(millis);
+        tell(new Msg.Pressed(key, pressed));
+        return this;
+    }
+
+    FakeShell minutesPass(int minutes) {
+        now = now.plusSeconds(60L * minutes);
+        read();
+        return this;
+    }
+
+    void tell(Msg msg) {
+        Turn turn = Update.of(board, msg);
+        board = turn.board();
+        turn.effects().forEach(this::carryOut);
+    }
+
+    private void carryOut(Effect effect) {
+        effects.add(effect);
+        if (effect instanceof Effect.CarryOut carry) {
+            act(carry.act());
+        } else if (effect instanceof Effect.AskQuote ask) {
+            tell(new Msg.Quoted(Quote.of(day, ask.wanted(), 80, now), ask.round()));
+        }
+    }
+
+    /** Something happens at another terminal. */
+    void does(Act act) {
+        act(act);
+    }
+
+    private void act(Act act) {
+        Outcome outcome = Planning.carryOut(day, act, now);
+        if (outcome instanceof Outcome.Refused refused) {
+            tell(new Msg.NotDone(act, refused.refusal()));
+            return;
+        }
+        Outcome.Done done = (Outcome.Done) outcome;
+        day = done.day();
+        read();
+        tell(new Msg.Saved(act, done.subject()));
+    }
+
+    private void read() {
+        tell(new Msg.Seen(Outlook.of(day, now), DayTally.of(day, now)));
+    }
+
+    /** The act that was carried out last. */
+    Act lastAct() {
+        return effects.stream()
+                .filter(Effect.CarryOut.class::isInstance)
+                .map(effect -> ((Effect.CarryOut) effect).act())
+                .reduce((one, other) -> other)
+                .orElseThrow();
+    }
+
+    String note() {
+        return board.note().map(Note::sentence).orElse("");
+    }
+
+    void assertDone() {
+        assertTrue(board.note().filter(note -> !note.isRefusal()).isPresent(), note());
+        assertEquals(0, board.saving());
+    }
+
+    void assertRefused(String sentence) {
+        assertEquals(Optional.of(new Note(sentence, true)), board.note());
+    }
+}

@@ -1,0 +1,472 @@
+package org.shedboard.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.shedboard.day.Act;
+import org.shedboard.day.NextTask;
+import org.shedboard.day.Posted;
+import org.shedboard.day.Refusal;
+import org.shedboard.hours.Activity;
+import org.shedboard.pack.Packer;
+import org.shedboard.pack.Search;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
+import org.shedboard.words.Words;
+
+/** What the foreman and the people in the shed do with the keys, on the demonstration day at 09:40. */
+class KeyFlowsTest {
+    private final FakeShell shell = FakeShell.demonstration();
+
+    @Test
+    void a_known_machine_is_taken_in_with_a_promise_in_the_fewest_keys() {
+        int before = shell.day().visits().size();
+        shell.types("t")
+                .types("nettlecroft pivot")
+                .press(Key.ENTER)
+                .types("o")
+                .press(Key.ENTER)
+                .types("1")
+                .press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(before + 1, shell.day().visits().size());
+        Visit visit = shell.visitOf("M36");
+        assertEquals(VisitState.IN_YARD, visit.state());
+        assertEquals(Mud.DUSTY, visit.intake().mud());
+        assertEquals("oil-mower", visit.lines().get(0).workId());
+        assertTrue(visit.promise().orElseThrow().at().isAfter(shell.now()));
+        assertEquals("Nettlecroft, Rushy Bottom", visit.promise().orElseThrow().to());
+        assertEquals(
+                new Screen.Places(Optional.of(visit.id()), ""), shell.board().screen());
+        assertEquals(Optional.empty(), shell.board().draft());
+    }
+
+    @Test
+    void the_promise_that_is_filled_in_has_four_chances_in_five() {
+        shell.types("t")
+                .types("nettlecroft pivot")
+                .press(Key.ENTER)
+                .types("o")
+                .press(Key.ENTER)
+                .types("1");
+        Screen.TakeIn form = (Screen.TakeIn) shell.board().screen();
+        TakeInReading reading = TakeInReading.of(shell.board(), form.form());
+        assertTrue(reading.offer().orElseThrow().chance() >= 80);
+        assertEquals(Optional.of(reading.offer().orElseThrow().promise()), reading.time(TakeInForm.Field.PROMISE));
+    }
+
+    @Test
+    void a_promise_typed_by_hand_is_not_overwritten_by_a_later_quote() {
+        shell.types("t")
+                .types("nettlecroft pivot")
+                .press(Key.ENTER)
+                .types("o")
+                .press(Key.ENTER)
+                .types("1");
+        for (int i = 0; i < 20; i++) {
+            shell.press(Key.BACKSPACE);
+        }
+        shell.types("1555").press(Key.BACK_TAB).types("3").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(
+                LocalTime.of(15, 55),
+                shell.day().timeOf(shell.visitOf("M36").promise().orElseThrow().at()));
+        assertEquals(Mud.CAKED, shell.visitOf("M36").intake().mud());
+    }
+
+    @Test
+    void a_new_machine_of_a_new_owner_is_taken_in() {
+        shell.types("t").types("Zebedee").press(Key.ENTER);
+        // owner is filled in from what was looked for; then telephone, class, label, year
+        shell.press(Key.ENTER)
+                .types("0000 000 999")
+                .press(Key.ENTER)
+                .types("2")
+                .types("Burr 520")
+                .press(Key.ENTER);
+        shell.types("2021")
+                .press(Key.ENTER)
+                .types("m")
+                .press(Key.ENTER)
+                .types("2")
+                .press(Key.ENTER);
+        shell.assertDone();
+        Visit visit = shell.day()
+                .expectVisit(shell.day()
+                        .visits()
+                        .get(shell.day().visits().size() - 1)
+                        .id());
+        assertEquals("Zebedee", shell.day().ownerOf(visit).name());
+        assertEquals("quad", shell.day().machineOf(visit).classId());
+        assertEquals(OptionalInt.of(2021), shell.day().machineOf(visit).modelYear());
+        assertEquals("minor-quad", visit.lines().get(0).workId());
+    }
+
+    @Test
+    void escape_keeps_the_draft_and_t_brings_it_back() {
+        shell.types("t").types("nettlecroft pivot").press(Key.ENTER).types("o").press(Key.ESCAPE);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
+        shell.types("t");
+        Screen.TakeIn form = (Screen.TakeIn) shell.board().screen();
+        assertEquals(Optional.of("M36"), form.form().machineId());
+        assertEquals(List.of("oil-mower"), form.form().workIds());
+        shell.press(Key.ESCAPE);
+        assertTrue(shell.board().draft().isPresent());
+    }
+
+    @Test
+    void a_form_that_was_not_touched_leaves_no_draft() {
+        shell.types("t").press(Key.ESCAPE);
+        assertEquals(Optional.empty(), shell.board().draft());
+    }
+
+    @Test
+    void what_is_missing_on_the_form_is_said_and_the_form_stays() {
+        shell.types("t").press(Key.control('s'));
+        shell.assertRefused(Words.say("form.which_machine"));
+        shell.types("nettlecroft pivot").press(Key.ENTER).press(Key.ENTER);
+        shell.assertRefused(Words.say("form.which_work"));
+        shell.types("o").press(Key.ENTER, Key.ENTER);
+        shell.assertRefused(Words.say("form.which_mud"));
+        assertTrue(shell.board().screen() instanceof Screen.TakeIn);
+    }
+
+    @Test
+    void a_machine_that_is_here_cannot_be_taken_in_again() {
+        shell.types("t").types("marrowby heeler").press(Key.ENTER);
+        shell.assertRefused(Words.say("form.already_here"));
+    }
+
+    @Test
+    void the_day_is_opened_by_name_with_each_hoist_checked() {
+        FakeShell early = FakeShell.unopened();
+        early.types("o");
+        early.press(Key.DOWN, Key.DOWN, Key.DOWN).types(" ");
+        early.press(Key.DOWN).types(" ").types("1");
+        early.press(Key.DOWN).types(" ").types("0").types("the arm creaks").press(Key.ENTER);
+        early.press(Key.ENTER).types("1");
+        early.assertDone();
+        assertTrue(early.day().isOpened());
+        assertTrue(early.day().opening().orElseThrow().isChecked("H1"));
+        assertFalse(early.day().opening().orElseThrow().isChecked("H2"));
+        assertEquals(3, early.day().opening().orElseThrow().attendances().size());
+        assertTrue(early.day().posted().isPresent());
+        assertEquals(Screen.Places.START, early.board().screen());
+    }
+
+    @Test
+    void opening_with_nobody_here_is_refused_and_unchecked_hoists_are_named_in_the_question() {
+        FakeShell early = FakeShell.unopened();
+        early.types("o").press(Key.ENTER);
+        assertEquals(Words.say("ask.who_opens_unchecked", 2), title(early));
+        early.press(Key.ESCAPE);
+        for (int i = 0; i < 4; i++) {
+            early.types(" ").press(Key.DOWN);
+        }
+        early.press(Key.ENTER);
+        early.assertRefused(Words.say("nobody_here"));
+    }
+
+    @Test
+    void until_when_somebody_stays_is_typed() {
+        FakeShell early = FakeShell.unopened();
+        early.types("o").types("u");
+        for (int i = 0; i < 5; i++) {
+            early.press(Key.BACKSPACE);
+        }
+        early.types("12").press(Key.ENTER).press(Key.ENTER).types("1");
+        assertEquals(
+                LocalTime.NOON,
+                early.day()
+                        .timeOf(early.day()
+                                .opening()
+                                .orElseThrow()
+                                .attendanceOf("P1")
+                                .orElseThrow()
+                                .until()));
+    }
+
+    private static String title(FakeShell shell) {
+        return shell.board()
+                .overlay()
+                .map(overlay -> overlay instanceof Overlay.Choose choose ? choose.title() : "")
+                .orElse("");
+    }
+
+    @Test
+    void handing_out_a_task_offers_whom_the_plan_has_on_it_first() {
+        Visit gully = shell.visitOf("M6");
+        shell.types("12").types("s");
+        Overlay.Choose choose = (Overlay.Choose) shell.board().overlay().orElseThrow();
+        Task next = gully.tasks().get(0);
+        String planned = shell.board()
+                .expectOutlook()
+                .timeOf(gully.id(), next.id())
+                .orElseThrow()
+                .person()
+                .orElseThrow();
+        Overlay.Choice marked = choose.choices().get(choose.selected());
+        Act.Start start = (Act.Start) ((Overlay.Reply.Carry) marked.reply()).act();
+        assertEquals(planned, start.personId());
+        assertEquals(next.id(), start.taskId());
+        assertTrue(marked.label().endsWith(Words.say("ask.person_planned")));
+    }
+
+    @Test
+    void somebody_else_than_planned_is_chosen_by_their_digit_and_who_may_not_says_why() {
+        Visit gully = shell.visitOf("M6");
+        shell.types("12").types("s").types("1");
+        Act.Start start = (Act.Start) shell.lastAct();
+        assertEquals("P1", start.personId());
+        assertEquals(gully.id(), start.visitId());
+    }
+
+    @Test
+    void on_the_next_screen_five_starts_and_six_finishes() {
+        Person marnie = shell.day().shop().expectPerson("P1");
+        shell.types("n").types("1");
+        assertEquals(new Screen.Next("P1", Optional.empty()), shell.board().screen());
+        NextTask next = NextTask.of(shell.board().expectOutlook(), marnie).orElseThrow();
+        assertFalse(next.isRunning());
+        shell.types("6");
+        shell.assertRefused(Words.say("off.start_first"));
+        shell.types("5");
+        if (shell.board().note().orElseThrow().isRefusal()) {
+            // the plan has her wait for a place or a machine: what she is told is a sentence, and nothing is begun
+            assertFalse(shell.note().isBlank());
+            return;
+        }
+        assertEquals(next.task().id(), ((Act.Start) shell.lastAct()).taskId());
+        shell.types("5");
+        shell.assertRefused(Words.say("off.already_on_it"));
+    }
+
+    @Test
+    void one_to_four_mark_the_points_one_after_the_other_and_six_finishes_when_all_are_marked() {
+        shell.types("n").types("2");
+        String visit = shell.visitOf("M1").id();
+        String task = "inspect-underside";
+        Mark[] marks = {Mark.GOOD, Mark.WATCH, Mark.FIX, Mark.NOT_REACHED};
+        int pressed = 0;
+        shell.types("6");
+        assertTrue(shell.board().note().orElseThrow().isRefusal(), "points are open still");
+        while (NextPoint.of(shell.board(), next()).isPresent()) {
+            NextPoint point = NextPoint.of(shell.board(), next()).orElseThrow();
+            Mark mark = marks[pressed % 4];
+            shell.types(String.valueOf(1 + pressed % 4));
+            assertEquals(
+                    mark,
+                    shell.day()
+                            .expectVisit(visit)
+                            .findingAt(point.point().id())
+                            .orElseThrow()
+                            .mark());
+            if (shell.board().overlay().isPresent()) {
+                shell.types("3.5").press(Key.ENTER);
+                assertEquals(
+                        3.5,
+                        shell.day()
+                                .expectVisit(visit)
+                                .findingAt(point.point().id())
+                                .orElseThrow()
+                                .measured()
+                                .orElseThrow());
+            }
+            pressed++;
+        }
+        assertTrue(pressed > 4);
+        shell.types("1");
+        shell.assertRefused(Words.say("off.no_point_open"));
+        shell.types("6");
+        assertTrue(shell.day().expectVisit(visit).findTask(task).orElseThrow().isDone());
+    }
+
+    private Screen.Next next() {
+        return (Screen.Next) shell.board().screen();
+    }
+
+    @Test
+    void seven_looks_at_the_point_before_once_more() {
+        shell.types("n").types("2");
+        NextPoint first = NextPoint.of(shell.board(), next()).orElseThrow();
+        shell.types("7");
+        NextPoint before = NextPoint.of(shell.board(), next()).orElseThrow();
+        assertEquals(first.number() - 1, before.number());
+        shell.types("4");
+        assertEquals(
+                Mark.NOT_REACHED,
+                shell.visitOf("M1").findingAt(before.point().id()).orElseThrow().mark());
+        assertEquals(
+                first.point(), NextPoint.of(shell.board(), next()).orElseThrow().point());
+    }
+
+    @Test
+    void enter_records_nothing_for_wet_hands() {
+        shell.types("n").types("2");
+        int before = shell.effects.size();
+        shell.press(Key.ENTER, Key.ENTER);
+        assertEquals(before, shell.effects.size());
+        assertTrue(shell.board().screen() instanceof Screen.Next);
+    }
+
+    @Test
+    void a_second_press_within_three_tenths_of_a_second_is_a_bounce() {
+        shell.types("n").types("2");
+        int before = shell.effects.size();
+        shell.pressAfter(400, Key.of('4')).pressAfter(299, Key.of('4'));
+        assertEquals(before + 1, shell.effects.size());
+        shell.pressAfter(1, Key.of('4'));
+        assertEquals(before + 2, shell.effects.size());
+    }
+
+    @Test
+    void eight_holds_the_machine_for_a_reason() {
+        shell.types("n").types("2").types("8").types("1").types("a rear boot").press(Key.ENTER);
+        Visit trudge = shell.visitOf("M1");
+        assertEquals(VisitState.HELD, trudge.state());
+        assertEquals(Hold.Reason.PARTS, trudge.hold().orElseThrow().reason());
+        assertEquals("a rear boot", trudge.hold().orElseThrow().note());
+        assertEquals(Optional.empty(), shell.day().openEntryOf("P2"));
+    }
+
+    @Test
+    void nine_goes_on_to_other_work_or_off() {
+        shell.types("n").types("4").types("9").types("1");
+        assertEquals(
+                new Activity.OtherWork(Activity.OtherWork.Kind.CLEANING_SHOP),
+                shell.day().openEntryOf("P4").orElseThrow().activity());
+        shell.types("9").types("8");
+        assertEquals(Optional.empty(), shell.day().openEntryOf("P4"));
+    }
+
+    @Test
+    void a_promise_is_changed_with_a_reason_and_whose_wish_it_was() {
+        shell.types("9").types("p");
+        for (int i = 0; i < 20; i++) {
+            shell.press(Key.BACKSPACE);
+        }
+        shell.types("1630").press(Key.ENTER).press(Key.ENTER);
+        shell.assertRefused(Words.say("ask.reason_missing"));
+        shell.types("the owner rang").press(Key.ENTER).types("2");
+        Visit heeler = shell.visitOf("M2");
+        assertEquals("the owner rang", heeler.promise().orElseThrow().why());
+        assertTrue(heeler.promise().orElseThrow().ownersWish());
+        assertEquals(heeler.promise(), heeler.firstPromise());
+        assertEquals(
+                LocalTime.of(16, 30),
+                shell.day().timeOf(heeler.promise().orElseThrow().at()));
+    }
+
+    @Test
+    void a_time_that_cannot_be_read_is_said_and_can_be_typed_again() {
+        shell.types("9").types("p").types("x").press(Key.ENTER);
+        assertTrue(shell.board().note().orElseThrow().isRefusal());
+        assertTrue(shell.board().overlay().isPresent());
+    }
+
+    @Test
+    void a_machine_not_to_be_ridden_is_collected_only_when_the_owner_was_told() {
+        Visit done = shell.day().visits().stream()
+                .filter(visit -> visit.state() == VisitState.DONE)
+                .findFirst()
+                .orElseThrow();
+        shell.types(String.valueOf(done.tag().orElseThrow())).types("c");
+        assertEquals(VisitState.GONE, shell.day().expectVisit(done.id()).state());
+    }
+
+    @Test
+    void the_day_is_closed_once_everybody_is_clocked_off() {
+        shell.types("l");
+        for (int i = 0; i < 5 && !shell.day().isClosed(); i++) {
+            shell.types("c");
+            if (shell.board().overlay().isPresent()) {
+                shell.types("1");
+            }
+        }
+        assertTrue(shell.day().isClosed());
+        shell.types("c");
+        shell.assertRefused(Words.say("off.day_closed"));
+    }
+
+    @Test
+    void a_refusal_shows_as_a_note_and_changes_nothing() {
+        var before = shell.day();
+        shell.tell(new Msg.NotDone(new Act.Release("V1"), new Refusal("not_held", List.of("9 (Marrowby)"))));
+        shell.assertRefused("9 (Marrowby) is not held.");
+        assertEquals(before, shell.day());
+        shell.types("?");
+        assertTrue(shell.board().note().isEmpty());
+    }
+
+    @Test
+    void a_better_plan_is_offered_and_posted_by_b() {
+        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.POST_OFFER));
+        for (String person : List.of("P1", "P2", "P3")) {
+            shell.does(new Act.Stop(person, true));
+        }
+        for (String person : List.of("P1", "P2", "P3")) {
+            shell.does(new Act.BeHere(person, shell.now().plusSeconds(7 * 3600)));
+        }
+        var problem = shell.board().expectOutlook().problem();
+        Posted better = new Posted(
+                Packer.pack(problem, new Search(3, 3000)), shell.day().origin());
+        Optional<Posted> before = shell.day().posted();
+        shell.tell(new Msg.BetterFound(better, 100));
+        shell.types("b");
+        assertTrue(shell.lastAct() instanceof Act.Post);
+        shell.assertDone();
+        assertEquals(Optional.empty(), shell.board().better());
+        assertNotEquals(before, shell.day().posted());
+        assertFalse(shell.board().expectOutlook().tasksOf("P1").isEmpty());
+    }
+
+    @Test
+    void an_offer_goes_when_the_day_has_moved_on() {
+        shell.tell(new Msg.BetterFound(shell.day().posted().orElseThrow(), 100));
+        shell.types("n").types("4").types("9").types("1").types("0");
+        assertEquals(Optional.empty(), shell.board().better());
+    }
+
+    @Test
+    void pasted_text_reaches_fields_only() {
+        shell.press(Key.PASTE_START).types("q").press(Key.ENTER).types("t").press(Key.PASTE_END);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
+        assertEquals(List.of(), shell.effects);
+        shell.types("t")
+                .press(Key.PASTE_START)
+                .types("quill")
+                .press(Key.ENTER, Key.TAB)
+                .types("gate")
+                .press(Key.PASTE_END);
+        Screen.TakeIn form = (Screen.TakeIn) shell.board().screen();
+        assertEquals("quillgate", form.form().text(TakeInForm.Field.FIND));
+        assertEquals(TakeInForm.Field.FIND, form.form().field());
+    }
+
+    @Test
+    void pasting_does_not_answer_a_question() {
+        shell.types("9").types("h").press(Key.PASTE_START).types("1").press(Key.PASTE_END);
+        assertTrue(shell.board().overlay().orElseThrow() instanceof Overlay.Choose);
+        assertEquals(List.of(), shell.effects);
+    }
+
+    @Test
+    void quitting_and_help_are_a_key_away() {
+        shell.types("?");
+        assertTrue(shell.board().screen() instanceof Screen.Help);
+        shell.press(Key.ESCAPE).types("q");
+        assertEquals(List.of(new Effect.Quit()), shell.effects);
+    }
+}

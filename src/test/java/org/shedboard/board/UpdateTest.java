@@ -1,0 +1,168 @@
+package org.shedboard.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.shedboard.day.Act;
+import org.shedboard.day.Quote;
+import org.shedboard.day.Refusal;
+import org.shedboard.words.Words;
+
+/** Every message is answered, and every key of every screen says what it is. */
+class UpdateTest {
+    @Test
+    void every_message_is_answered_on_every_screen() {
+        List<Msg> messages = messages();
+        Set<Class<?>> told = messages.stream().map(Msg::getClass).collect(Collectors.toSet());
+        assertEquals(Set.of(Msg.class.getPermittedSubclasses()), told);
+        for (Board board : boards()) {
+            for (Msg msg : messages) {
+                Update.of(board, msg);
+            }
+        }
+    }
+
+    private static List<Msg> messages() {
+        FakeShell shell = FakeShell.demonstration();
+        Board.Seen seen = shell.board().seen().orElseThrow();
+        Act act = new Act.Release("V1");
+        Refusal refusal = new Refusal("not_held", List.of("12"));
+        return List.of(
+                new Msg.Pressed(Key.OTHER, Instant.EPOCH),
+                new Msg.Seen(seen.outlook(), seen.tally()),
+                new Msg.Saved(act, Optional.of("V1")),
+                new Msg.NotDone(act, refusal),
+                new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
+                new Msg.BetterFound(shell.day().posted().orElseThrow(), 12),
+                new Msg.WentWrong("The disk is full."),
+                new Msg.NoShop());
+    }
+
+    /** One board for each screen. */
+    private static List<Board> boards() {
+        List<Board> boards = new ArrayList<>();
+        Board starting = Board.starting(ZoneOffset.UTC);
+        boards.add(starting);
+        boards.add(starting.with(new Screen.FirstRun()));
+        boards.add(starting.with(new Screen.Setup(SetupForm.USUAL)));
+        FakeShell shell = FakeShell.demonstration();
+        boards.add(shell.board());
+        boards.add(shell.board()
+                .offering(Optional.of(new Board.Better(shell.day().posted().orElseThrow(), 3))));
+        shell.day().visits().forEach(visit -> boards.add(shell.board().on(new Screen.Sheet(visit.id(), 0, 0))));
+        shell.day()
+                .shop()
+                .people()
+                .forEach(person -> boards.add(shell.board().on(new Screen.Next(person.id(), Optional.empty()))));
+        boards.add(shell.board().on(new Screen.Hours(0)));
+        boards.add(shell.board().on(new Screen.TakeIn(TakeInForm.EMPTY)));
+        boards.add(shell.board().on(new Screen.Opening(OpenForm.of(shell.day()))));
+        boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));
+        boards.add(FakeShell.unopened().board());
+        return boards;
+    }
+
+    @Test
+    void the_boards_of_this_test_show_every_screen() {
+        Set<Class<?>> shown =
+                boards().stream().map(board -> board.screen().getClass()).collect(Collectors.toSet());
+        assertEquals(Set.of(Screen.class.getPermittedSubclasses()), shown);
+    }
+
+    @Test
+    void every_key_says_what_it_does_and_why_it_is_off_and_no_key_stands_twice_on_a_screen() {
+        Set<Deed> bound = new HashSet<>();
+        for (Board board : boards()) {
+            List<Binding> keys = Keys.of(board);
+            assertEquals(
+                    keys.size(),
+                    keys.stream()
+                            .map(binding -> binding.label().toLowerCase(Locale.ROOT))
+                            .distinct()
+                            .count(),
+                    board.screen() + " has a key twice: " + keys);
+            for (Binding binding : keys) {
+                bound.add(binding.deed());
+                assertFalse(binding.label().isBlank());
+                assertFalse(binding.name().isBlank());
+                assertTrue(binding.help().endsWith("."), binding.help());
+                binding.off().ifPresent(why -> assertTrue(why.endsWith("."), why));
+            }
+        }
+        assertEquals(Set.of(Deed.values()), bound);
+    }
+
+    @Test
+    void a_key_that_is_off_says_why() {
+        FakeShell shell = FakeShell.unopened();
+        shell.types("s");
+        shell.assertRefused(Words.say("off.nothing_selected"));
+        shell.types("w");
+        shell.assertRefused(Words.say("off.day_not_open"));
+        assertEquals(List.of(), shell.effects);
+    }
+
+    @Test
+    void escape_leads_back_out_of_every_screen() {
+        for (Board board : boards()) {
+            Board out = board;
+            for (int i = 0; i < 3; i++) {
+                out = Update.of(out, new Msg.Pressed(Key.ESCAPE, Instant.EPOCH.plusSeconds(9 + i)))
+                        .board();
+            }
+            boolean home = Stream.of(Screen.Places.class, Screen.FirstRun.class, Screen.Loading.class)
+                    .anyMatch(out.screen().getClass()::equals);
+            assertTrue(home, board.screen() + " leads to " + out.screen());
+        }
+    }
+
+    @Test
+    void control_l_paints_anew_and_control_c_leaves_from_anywhere() {
+        for (Board board : boards()) {
+            assertEquals(
+                    List.of(new Effect.Repaint()),
+                    Update.of(board, new Msg.Pressed(Key.control('l'), Instant.EPOCH))
+                            .effects());
+            assertEquals(
+                    List.of(new Effect.Quit()),
+                    Update.of(board, new Msg.Pressed(Key.control('c'), Instant.EPOCH))
+                            .effects());
+        }
+    }
+
+    @Test
+    void one_sets_up_ones_own_shop_or_looks_around() {
+        Board first =
+                Update.of(Board.starting(ZoneOffset.UTC), new Msg.NoShop()).board();
+        assertEquals(
+                List.of(new Effect.OpenDemonstration()),
+                Update.of(first, new Msg.Pressed(Key.of('2'), Instant.EPOCH)).effects());
+        Board setup =
+                Update.of(first, new Msg.Pressed(Key.of('1'), Instant.EPOCH)).board();
+        Turn turn = Turn.to(setup);
+        for (String text : List.of("Gate 7", "Ada", "Bo, Di", "Cy", "", "", "", "", "")) {
+            for (char character : text.toCharArray()) {
+                turn = Update.of(turn.board(), new Msg.Pressed(Key.of(character), Instant.EPOCH));
+            }
+            turn = Update.of(turn.board(), new Msg.Pressed(Key.ENTER, Instant.EPOCH));
+        }
+        Effect.MakeShop make = (Effect.MakeShop) turn.effects().get(0);
+        assertEquals("Gate 7", make.shop().name());
+        assertEquals(4, make.shop().people().size());
+        assertEquals(
+                List.of("W1", "H1", "F1", "F2"),
+                make.shop().places().stream().map(place -> place.id()).toList());
+    }
+}

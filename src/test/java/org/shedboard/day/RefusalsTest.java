@@ -1,0 +1,412 @@
+package org.shedboard.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.shedboard.hours.Activity.OtherWork.Kind;
+import org.shedboard.pack.Plan;
+import org.shedboard.shop.Mark;
+
+/** Every reason why something cannot be, produced by an act that cannot be; a refusal comes without any change. */
+class RefusalsTest {
+    private static final Map<String, Consumer<Shed>> CASES = cases();
+
+    private static Map<String, Consumer<Shed>> cases() {
+        Map<String, Consumer<Shed>> cases = new LinkedHashMap<>();
+        opening(cases);
+        door(cases);
+        promises(cases);
+        floor(cases);
+        places(cases);
+        machine(cases);
+        return cases;
+    }
+
+    private static void opening(Map<String, Consumer<Shed>> cases) {
+        cases.put("day_already_open", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("day_already_open", shed.openDay());
+        });
+        cases.put("day_not_open", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("day_not_open", Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("day_not_open", new Act.CloseDay("ada"));
+            shed.assertRefused("day_not_open", new Act.BeHere("ada", Shed.time("12:00")));
+            shed.assertRefused("day_not_open", new Act.CheckHoist(Shed.checked("H1")));
+        });
+        cases.put("day_already_closed", shed -> {
+            shed.does(shed.openDay());
+            shed.does(new Act.CloseDay("ada"));
+            shed.assertRefused("day_already_closed", new Act.CloseDay("ada"));
+            shed.assertRefused("day_already_closed", new Act.DoOther("ada", Kind.TRAINING));
+            shed.assertRefused("day_already_closed", new Act.BeHere("ada", Shed.time("12:00")));
+            shed.assertRefused("day_already_closed", new Act.CheckHoist(Shed.checked("H1")));
+        });
+        cases.put(
+                "nobody_here", shed -> shed.assertRefused("nobody_here", new Act.OpenDay("ada", List.of(), List.of())));
+        cases.put("person_unknown", shed -> {
+            shed.assertRefused(
+                    "person_unknown", new Act.OpenDay("ada", List.of(Shed.here("zoe", "07:00", "08:00")), List.of()));
+            shed.assertRefused(
+                    "person_unknown", new Act.OpenDay("zoe", List.of(Shed.here("ada", "07:00", "08:00")), List.of()));
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.assertRefused("person_unknown", Shed.start("zoe", quad, "in-underside"));
+            shed.assertRefused("person_unknown", new Act.CloseDay("zoe"));
+            shed.assertRefused("person_unknown", new Act.BeHere("zoe", Shed.time("12:00")));
+            shed.assertRefused(
+                    "person_unknown", new Act.SayPromise(quad, Shed.time("12:00"), "zoe", "Tarn", "", false));
+        });
+        cases.put(
+                "stays_not_at_all",
+                shed -> shed.assertRefused(
+                        "stays_not_at_all",
+                        new Act.OpenDay("ada", List.of(Shed.here("ada", "09:00", "09:00")), List.of())));
+        cases.put("hoist_unknown", shed -> {
+            List<Act.OpenDay.Here> ada = List.of(Shed.here("ada", "07:00", "16:00"));
+            shed.assertRefused("hoist_unknown", new Act.OpenDay("ada", ada, List.of(Shed.checked("F"))));
+            shed.does(shed.openDay());
+            shed.assertRefused("hoist_unknown", new Act.CheckHoist(Shed.checked("H9")));
+        });
+        cases.put("until_is_over", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").assertRefused("until_is_over", new Act.BeHere("ada", Shed.time("10:00")));
+            String quad = shed.quad();
+            shed.at("14:00").assertRefused("until_is_over", Shed.hold(quad));
+        });
+        cases.put("still_clocked_on", shed -> {
+            shed.does(shed.openDay());
+            shed.does(new Act.DoOther("cy", Kind.CLEANING_SHOP));
+            assertEquals(List.of("Cy"), shed.refuses(new Act.CloseDay("ada")).values());
+            shed.assertRefused("still_clocked_on", new Act.CloseDay("ada"));
+        });
+    }
+
+    private static void door(Map<String, Consumer<Shed>> cases) {
+        cases.put(
+                "machine_unknown",
+                shed -> shed.assertRefused("machine_unknown", Shed.takeIn("quad-9", Shed.CLEAN, "oil")));
+        cases.put(
+                "class_unknown",
+                shed -> shed.assertRefused("class_unknown", newMachine("submarine", "Reed", Optional.empty())));
+        cases.put(
+                "owner_unknown",
+                shed -> shed.assertRefused("owner_unknown", newMachine("quad", "", Optional.of("O-z"))));
+        cases.put(
+                "owner_missing",
+                shed -> shed.assertRefused("owner_missing", newMachine("quad", " ", Optional.empty())));
+        cases.put("machine_booked", shed -> {
+            shed.does(Shed.booking("quad-1", "09:00", "oil"));
+            shed.assertRefused("machine_booked", Shed.takeIn("quad-1", Shed.CLEAN, "oil"));
+        });
+        cases.put("machine_here", shed -> {
+            shed.quad();
+            shed.assertRefused("machine_here", Shed.takeIn("quad-1", Shed.CLEAN, "oil"));
+        });
+        cases.put("nothing_wanted", shed -> shed.assertRefused("nothing_wanted", Shed.takeIn("quad-1", Shed.CLEAN)));
+        cases.put(
+                "work_unknown", shed -> shed.assertRefused("work_unknown", Shed.takeIn("quad-1", Shed.CLEAN, "wings")));
+        cases.put(
+                "work_not_for_class",
+                shed -> shed.assertRefused("work_not_for_class", Shed.takeIn("tractor-1", Shed.CLEAN, "brakes")));
+        cases.put("tag_out_of_range", shed -> {
+            shed.assertRefused("tag_out_of_range", tagged(0));
+            shed.assertRefused("tag_out_of_range", tagged(1000));
+            shed.does(tagged(999));
+        });
+        cases.put("tag_taken", shed -> {
+            shed.quad();
+            shed.assertRefused(
+                    "tag_taken",
+                    Shed.takeIn(
+                            Act.TakeIn.Which.known("quad-2"),
+                            Shed.nobodyNew(),
+                            Shed.CLEAN,
+                            OptionalInt.of(1),
+                            Optional.empty(),
+                            "oil"));
+        });
+        cases.put(
+                "expected_is_over",
+                shed -> shed.at("09:00").assertRefused("expected_is_over", Shed.booking("quad-1", "08:59", "oil")));
+        cases.put("visit_unknown", shed -> {
+            for (Act act : onVisit("V99")) {
+                shed.assertRefused("visit_unknown", act);
+            }
+            shed.does(shed.openDay());
+            shed.assertRefused("visit_unknown", Shed.start("ada", "V99", "wash"));
+        });
+        cases.put("not_booked", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("not_booked", new Act.Arrive(quad, Optional.empty(), OptionalInt.empty()));
+            shed.assertRefused("not_booked", new Act.CallOff(quad, true));
+        });
+        cases.put("not_done_yet", shed -> shed.assertRefused("not_done_yet", new Act.Collect(shed.quad(), true)));
+        cases.put("tell_not_to_ride", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "steering", Mark.FIX));
+            shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
+            shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, false));
+            shed.does(new Act.Collect(quad, true));
+        });
+    }
+
+    private static List<Act> onVisit(String id) {
+        return List.of(
+                new Act.Arrive(id, Optional.empty(), OptionalInt.empty()),
+                new Act.Collect(id, true),
+                new Act.CallOff(id, true),
+                Shed.promise(id, "12:00", "", false),
+                new Act.Pause(id, "wash"),
+                Shed.finish("ada", id, "wash"),
+                new Act.HandOver(id, "wash", "bo"),
+                Shed.tick(id, "pads", Mark.GOOD),
+                Shed.hold(id),
+                new Act.Release(id),
+                new Act.AddWork(id, List.of()));
+    }
+
+    private static Act.TakeIn newMachine(String classId, String name, Optional<String> ownerId) {
+        return Shed.takeIn(
+                new Act.TakeIn.Which(Optional.empty(), classId, "a machine", OptionalInt.empty(), ""),
+                new Act.TakeIn.Whose(ownerId, name, ""),
+                Shed.CLEAN,
+                OptionalInt.empty(),
+                Optional.empty(),
+                "oil");
+    }
+
+    private static Act.TakeIn tagged(int tag) {
+        return Shed.takeIn(
+                Act.TakeIn.Which.known("quad-1"),
+                Shed.nobodyNew(),
+                Shed.CLEAN,
+                OptionalInt.of(tag),
+                Optional.empty(),
+                "oil");
+    }
+
+    private static void promises(Map<String, Consumer<Shed>> cases) {
+        cases.put("promise_is_over", shed -> {
+            String quad = shed.quad();
+            shed.at("12:00").assertRefused("promise_is_over", Shed.promise(quad, "11:59", "", false));
+        });
+        cases.put("nothing_to_promise", shed -> {
+            String booked = shed.does(Shed.booking("quad-1", "09:00", "oil")).orElseThrow();
+            shed.does(new Act.CallOff(booked, false));
+            shed.assertRefused("nothing_to_promise", Shed.promise(booked, "12:00", "", false));
+        });
+        cases.put("why_changed", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.promise(quad, "12:00", "", false));
+            shed.assertRefused("why_changed", Shed.promise(quad, "13:00", " ", false));
+        });
+        cases.put("plan_is_stale", shed -> {
+            shed.does(shed.openDay());
+            Plan nothing = new Plan(0, 0, List.of(), List.of(), List.of(), 0, 0, 0);
+            shed.quad();
+            shed.assertRefused(
+                    "plan_is_stale",
+                    new Act.Post(new Posted(nothing, shed.day().origin().minusSeconds(24 * 3600))));
+            shed.assertRefused("plan_is_stale", new Act.Post(shed.day().posted().orElseThrow()));
+        });
+    }
+
+    private static void floor(Map<String, Consumer<Shed>> cases) {
+        cases.put("not_here_yet", shed -> {
+            shed.does(shed.openDay());
+            String booked = shed.does(Shed.booking("quad-1", "09:00", "oil")).orElseThrow();
+            shed.assertRefused("not_here_yet", Shed.start("ada", booked, "in-underside"));
+            shed.assertRefused("not_here_yet", Shed.tick(booked, "pads", Mark.GOOD));
+        });
+        cases.put("is_held", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.hold(quad));
+            shed.assertRefused("is_held", Shed.start("ada", quad, "in-underside"));
+        });
+        cases.put("is_done", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.worksThrough("ada", quad).works("ada", quad, "sign-off");
+            shed.assertRefused("is_done", Shed.start("ada", quad, "sign-off"));
+            shed.assertRefused("is_done", new Act.AddWork(quad, List.of()));
+        });
+        cases.put("task_unknown", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.assertRefused("task_unknown", Shed.start("ada", quad, "polish"));
+            shed.assertRefused("task_unknown", new Act.Pause(quad, "polish"));
+        });
+        cases.put("task_done", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.works("ada", quad, "in-underside");
+            shed.assertRefused("task_done", Shed.start("ada", quad, "in-underside"));
+        });
+        cases.put("task_running", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("task_running", Shed.start("bo", quad, "in-underside"));
+            shed.assertRefused("task_running", new Act.HandOver(quad, "in-underside", "ada"));
+        });
+        cases.put("person_not_here", shed -> {
+            shed.does(new Act.OpenDay("ada", List.of(Shed.here("ada", "07:00", "16:00")), shed.bothChecked()));
+            String quad = shed.quad();
+            shed.assertRefused("person_not_here", Shed.start("bo", quad, "in-underside"));
+            shed.assertRefused("person_not_here", new Act.DoOther("bo", Kind.TRAINING));
+            shed.assertRefused("person_not_here", new Act.Stop("bo", true));
+            shed.does(Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("person_not_here", new Act.HandOver(quad, "in-underside", "bo"));
+            shed.assertRefused("person_not_here", Shed.finish("bo", quad, "in-underside"));
+        });
+        cases.put("skill_missing", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "brakes")).orElseThrow();
+            shed.works("ada", quad, "in-underside", "raise").does(Shed.start("ada", quad, "pads-change"));
+            shed.assertRefused("skill_missing", new Act.HandOver(quad, "pads-change", "cy"));
+            shed.does(new Act.Pause(quad, "pads-change"));
+            shed.assertRefused("skill_missing", Shed.start("cy", quad, "pads-change"));
+        });
+        cases.put("own_work", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "brakes")).orElseThrow();
+            shed.worksThrough("ada", quad);
+            shed.assertRefused("own_work", Shed.start("ada", quad, "sign-off"));
+            shed.does(Shed.start("bo", quad, "sign-off"));
+            shed.assertRefused("own_work", new Act.HandOver(quad, "sign-off", "ada"));
+        });
+        cases.put("not_yet", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.assertRefused("not_yet", Shed.start("ada", quad, "raise"));
+            shed.assertRefused("not_yet", Shed.start("ada", quad, "in-topside"));
+            assertEquals(
+                    List.of("sign_off", "drive_in"),
+                    shed.refuses(Shed.start("ada", quad, "sign-off")).values());
+        });
+        cases.put("not_running", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.assertRefused("not_running", new Act.Pause(quad, "in-underside"));
+            shed.assertRefused("not_running", Shed.finish("ada", quad, "in-underside"));
+            shed.assertRefused("not_running", new Act.HandOver(quad, "in-underside", "bo"));
+        });
+        cases.put("points_open", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "brakes")).orElseThrow();
+            shed.works("ada", quad, "in-underside", "raise");
+            shed.does(Shed.start("ada", quad, "inspect-underside"));
+            shed.does(Shed.tick(quad, "pads", Mark.GOOD));
+            Act plain = new Act.Finish("ada", quad, "inspect-underside", Optional.empty());
+            assertEquals(List.of("1", "frame"), shed.refuses(plain).values());
+            shed.assertRefused("points_open", plain);
+            shed.does(Shed.tick(quad, "frame", Mark.WATCH));
+            shed.does(plain);
+        });
+    }
+
+    private static void places(Map<String, Consumer<Shed>> cases) {
+        cases.put("no_place_free", shed -> {
+            shed.does(shed.openDay());
+            shed.does(new Act.CheckHoist(Shed.lockedOut("H1")));
+            shed.does(new Act.CheckHoist(Shed.lockedOut("H2")));
+            shed.assertRefused("no_place_free", Shed.start("ada", shed.quad(), "in-underside"));
+        });
+        cases.put("stands_elsewhere", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.startIn("H1", "ada", quad, "in-underside"));
+            shed.does(Shed.finish("ada", quad, "in-underside"));
+            shed.assertRefused("stands_elsewhere", Shed.startIn("H2", "ada", quad, "raise"));
+        });
+        cases.put("place_unknown", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("place_unknown", Shed.startIn("Z", "ada", shed.quad(), "in-underside"));
+        });
+        cases.put("place_wrong_kind", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("place_wrong_kind", Shed.startIn("F", "ada", shed.quad(), "in-underside"));
+        });
+        cases.put("hoist_overloaded", shed -> {
+            shed.does(shed.openDay());
+            String tractor =
+                    shed.does(Shed.takeIn("tractor-1", Shed.CLEAN, "oil")).orElseThrow();
+            Act tooHeavy = Shed.startIn("H1", "ada", tractor, "in-underside");
+            shed.assertRefused("hoist_overloaded", tooHeavy);
+            assertEquals(
+                    List.of("light hoist", "500", "1 (Tarn)", "1500"),
+                    shed.refuses(tooHeavy).values());
+        });
+        cases.put("hoist_not_checked", shed -> {
+            shed.does(new Act.OpenDay("ada", List.of(Shed.here("ada", "07:00", "16:00")), List.of(Shed.checked("H1"))));
+            String quad = shed.quad();
+            shed.assertRefused("hoist_not_checked", Shed.startIn("H2", "ada", quad, "in-underside"));
+            shed.does(new Act.CheckHoist(Shed.lockedOut("H1")));
+            shed.assertRefused("hoist_not_checked", Shed.startIn("H1", "ada", quad, "in-underside"));
+        });
+        cases.put("place_taken", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            String other = shed.does(Shed.takeIn("quad-2", Shed.CLEAN, "oil")).orElseThrow();
+            shed.does(Shed.startIn("H1", "ada", quad, "in-underside"));
+            shed.assertRefused("place_taken", Shed.startIn("H1", "bo", other, "in-underside"));
+        });
+    }
+
+    private static void machine(Map<String, Consumer<Shed>> cases) {
+        cases.put(
+                "point_unknown",
+                shed -> shed.assertRefused("point_unknown", Shed.tick(shed.quad(), "wings", Mark.GOOD)));
+        cases.put("nothing_to_hold", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.hold(quad));
+            shed.assertRefused("nothing_to_hold", Shed.hold(quad));
+        });
+        cases.put("not_held", shed -> shed.assertRefused("not_held", new Act.Release(shed.quad())));
+    }
+
+    static Set<String> names() {
+        return CASES.keySet();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void an_act_that_cannot_be_is_refused_with_its_reason(String name) {
+        CASES.get(name).accept(Shed.closed());
+    }
+
+    @Test
+    void no_reason_of_the_bundle_is_without_its_case() throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("src/main/resources/org/shedboard/words/words.properties"));
+        Set<String> names = new TreeSet<>();
+        boolean inSection = false;
+        for (String line : lines) {
+            if (line.startsWith("# ---")) {
+                inSection = line.contains("what an act cannot do");
+            } else if (inSection && !line.isBlank()) {
+                names.add(line.substring(0, line.indexOf(' ')));
+            }
+        }
+        assertFalse(names.isEmpty());
+        assertEquals(names, new TreeSet<>(CASES.keySet()));
+        assertTrue(names.contains("day_already_open"));
+    }
+}

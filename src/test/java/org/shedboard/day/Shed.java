@@ -1,0 +1,384 @@
+package org.shedboard.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.Point;
+import org.shedboard.estimate.Spreads;
+import org.shedboard.estimate.Usual;
+import org.shedboard.estimate.Work;
+import org.shedboard.hours.Activity;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
+import org.shedboard.shop.Hold;
+import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mark;
+import org.shedboard.shop.Mud;
+import org.shedboard.shop.Owner;
+import org.shedboard.shop.Payer;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Place;
+import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Skill;
+import org.shedboard.shop.Step;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.Window;
+import org.shedboard.shop.WorkKind;
+
+/**
+ * A small invented shop on one Tuesday: a wash pad, a light and a heavy hoist, one floor bay; Ada, Bo and the apprentice Cy; three
+ * quads and a tractor; an oil change, and brakes that somebody else must check.
+ */
+final class Shed {
+    static final LocalDate DATE = LocalDate.of(2026, 5, 12);
+    static final ZoneId ZONE = ZoneId.of("Pacific/Auckland");
+    static final Mud CLEAN = Mud.CLEAN;
+
+    private Day day;
+    private Instant now;
+
+    private Shed(Day day) {
+        this.day = day;
+        this.now = time("07:00");
+    }
+
+    /** Nobody has opened the day yet. */
+    static Shed closed() {
+        return of(Shed.ada(), bo(), cy());
+    }
+
+    /** Everybody is here until four and both hoists are checked. */
+    static Shed open() {
+        Shed shed = closed();
+        shed.does(shed.openDay());
+        return shed;
+    }
+
+    /** Ada works alone. */
+    static Shed adasOwn() {
+        Shed shed = of(ada());
+        shed.does(new Act.OpenDay("ada", List.of(here("ada", "07:00", "16:00")), shed.bothChecked()));
+        return shed;
+    }
+
+    private static Shed of(Person... people) {
+        Shop shop = new Shop(
+                "The shed", ZONE, EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), places(), List.of(people));
+        List<Machine> machines = List.of(
+                machine("quad-1", "quad", 300),
+                machine("quad-2", "quad", 300),
+                machine("quad-3", "quad", 300),
+                machine("tractor-1", "tractor", 1500));
+        Books books = new Books(shop, catalogue(), List.of(new Owner("O-a", "Tarn", "0000 1")), machines);
+        return new Shed(new Day(books, DATE, Optional.empty(), List.of(), List.of(), Optional.empty(), 1));
+    }
+
+    private static Machine machine(String id, String classId, int massKg) {
+        return new Machine(id, "O-a", classId, id, OptionalInt.empty(), "", massKg, OptionalInt.empty());
+    }
+
+    private static List<Place> places() {
+        return List.of(
+                new Place("W", "wash pad", PlaceKind.WASH, Place.NO_LIMIT),
+                new Place("H1", "light hoist", PlaceKind.HOIST, 500),
+                new Place("H2", "heavy hoist", PlaceKind.HOIST, 2000),
+                new Place("F", "floor bay", PlaceKind.FLOOR, Place.NO_LIMIT));
+    }
+
+    private static Person ada() {
+        return person("ada", "Ada", EnumSet.allOf(Skill.class), 100);
+    }
+
+    private static Person bo() {
+        return person("bo", "Bo", EnumSet.allOf(Skill.class), 100);
+    }
+
+    private static Person cy() {
+        return person("cy", "Cy", EnumSet.of(Skill.WASH, Skill.HOIST, Skill.SERVICE), 150);
+    }
+
+    private static Person person(String id, String name, Set<Skill> skills, int pace) {
+        return new Person(
+                id,
+                name,
+                "",
+                skills,
+                pace,
+                List.of(hours("07:00", "12:00"), hours("12:30", "16:00")),
+                List.of(hours("16:00", "17:00")));
+    }
+
+    private static Window hours(String from, String to) {
+        return new Window(LocalTime.parse(from), LocalTime.parse(to));
+    }
+
+    private static Catalogue catalogue() {
+        Map<Usual, Usual.Words> usual = new EnumMap<>(Usual.class);
+        for (Usual task : Usual.values()) {
+            usual.put(task, new Usual.Words(task.name().toLowerCase(Locale.ROOT), ""));
+        }
+        Map<WorkKind, Double> spreads = new EnumMap<>(WorkKind.class);
+        for (WorkKind kind : WorkKind.values()) {
+            spreads.put(kind, 0.2);
+        }
+        return new Catalogue(
+                List.of(quads(), tractors()), List.of(oil(), brakes()), usual, new Spreads(spreads, 0.1, 0.1), 10, 5);
+    }
+
+    private static MachineClass quads() {
+        return new MachineClass(
+                "quad",
+                "quads",
+                300,
+                List.of(0, 6, 12, 20),
+                new MachineClass.Moving(3, 10, 4, 4),
+                List.of(
+                        point("pads", Step.UNDERSIDE, Depth.ONCE_OVER, true),
+                        point("frame", Step.UNDERSIDE, Depth.STANDARD, true),
+                        point("battery", Step.TOPSIDE, Depth.ONCE_OVER, false),
+                        point("steering", Step.DRIVE, Depth.ONCE_OVER, true)));
+    }
+
+    private static MachineClass tractors() {
+        return new MachineClass(
+                "tractor",
+                "tractors",
+                1500,
+                List.of(0, 10, 20, 40),
+                new MachineClass.Moving(5, 20, 6, 6),
+                List.of(point("axle", Step.UNDERSIDE, Depth.ONCE_OVER, false)));
+    }
+
+    private static Point point(String id, Step step, Depth due, boolean stopsRiding) {
+        return new Point(id, id, "", step, due, 6, List.of(0, 1, 3, 6), "", stopsRiding, Optional.empty());
+    }
+
+    private static Work oil() {
+        return new Work(
+                "oil",
+                "oil change",
+                "o",
+                Set.of("quad", "tractor"),
+                Depth.ONCE_OVER,
+                List.of(
+                        task("drain", Step.UNDERSIDE, Skill.SERVICE, 5, 10, List.of(), false),
+                        task("plug", Step.UNDERSIDE, Skill.SERVICE, 2, 0, List.of("drain"), false),
+                        task("fill", Step.TOPSIDE, Skill.SERVICE, 5, 0, List.of(), false)),
+                List.of());
+    }
+
+    private static Work brakes() {
+        return new Work(
+                "brakes",
+                "front brakes",
+                "b",
+                Set.of("quad"),
+                Depth.STANDARD,
+                List.of(task("pads-change", Step.UNDERSIDE, Skill.BRAKES, 30, 0, List.of(), true)),
+                List.of());
+    }
+
+    private static Work.WorkTask task(
+            String id, Step step, Skill skill, int handsOn, int unattended, List<String> after, boolean checked) {
+        return new Work.WorkTask(id, id, step, skill, List.of(), handsOn, unattended, after, checked, "");
+    }
+
+    Day day() {
+        return day;
+    }
+
+    Instant now() {
+        return now;
+    }
+
+    static Instant time(String time) {
+        return DATE.atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
+    }
+
+    /** It is that time now. */
+    Shed at(String time) {
+        now = time(time);
+        return this;
+    }
+
+    /** Another day begins at that time, with what stayed from the one before. */
+    Shed on(LocalDate date, String time) {
+        day = day.on(date);
+        now = date.atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
+        return this;
+    }
+
+    /** Carries out what must be possible; the visit it was about, where it was about one. */
+    Optional<String> does(Act act) {
+        Outcome outcome = Planning.carryOut(day, act, now);
+        if (!(outcome instanceof Outcome.Done done)) {
+            throw new AssertionError(act + " is refused: " + outcome);
+        }
+        day = done.day();
+        return done.subject();
+    }
+
+    /** The name of the reason why this cannot be; nothing is changed by it. */
+    Refusal refuses(Act act) {
+        Outcome outcome = Planning.carryOut(day, act, now);
+        if (!(outcome instanceof Outcome.Refused refused)) {
+            throw new AssertionError(act + " is carried out");
+        }
+        return refused.refusal();
+    }
+
+    void assertRefused(String name, Act act) {
+        assertEquals(name, refuses(act).name());
+    }
+
+    Act.OpenDay openDay() {
+        return new Act.OpenDay(
+                "ada",
+                List.of(here("ada", "07:00", "16:00"), here("bo", "07:00", "16:00"), here("cy", "07:00", "16:00")),
+                bothChecked());
+    }
+
+    List<Act.OpenDay.Checked> bothChecked() {
+        return List.of(checked("H1"), checked("H2"));
+    }
+
+    static Act.OpenDay.Here here(String person, String from, String until) {
+        return new Act.OpenDay.Here(person, time(from), time(until));
+    }
+
+    static Act.OpenDay.Checked checked(String hoist) {
+        return new Act.OpenDay.Checked(hoist, "ada", Optional.empty());
+    }
+
+    static Act.OpenDay.Checked lockedOut(String hoist) {
+        return new Act.OpenDay.Checked(hoist, "ada", Optional.of("the arm creaks"));
+    }
+
+    static Act.TakeIn takeIn(String machine, Mud mud, String... works) {
+        return takeIn(Act.TakeIn.Which.known(machine), nobodyNew(), mud, OptionalInt.empty(), Optional.empty(), works);
+    }
+
+    static Act.TakeIn booking(String machine, String expected, String... works) {
+        return takeIn(
+                Act.TakeIn.Which.known(machine),
+                nobodyNew(),
+                CLEAN,
+                OptionalInt.empty(),
+                Optional.of(time(expected)),
+                works);
+    }
+
+    static Act.TakeIn.Whose nobodyNew() {
+        return new Act.TakeIn.Whose(Optional.empty(), "", "");
+    }
+
+    static Act.TakeIn takeIn(
+            Act.TakeIn.Which which,
+            Act.TakeIn.Whose whose,
+            Mud mud,
+            OptionalInt tag,
+            Optional<Instant> expected,
+            String... works) {
+        List<Act.Wanted> wanted = new ArrayList<>();
+        for (String work : works) {
+            wanted.add(new Act.Wanted(work, Payer.OWNER));
+        }
+        return new Act.TakeIn(
+                whose,
+                which,
+                mud,
+                Optional.empty(),
+                Condition.SOUND,
+                wanted,
+                tag,
+                OptionalInt.empty(),
+                expected,
+                "",
+                Optional.empty());
+    }
+
+    /** A clean quad that came for its oil. */
+    String quad() {
+        return does(takeIn("quad-1", CLEAN, "oil")).orElseThrow();
+    }
+
+    static Act start(String person, String visit, String task) {
+        return new Act.Start(person, visit, task, Optional.empty());
+    }
+
+    static Act startIn(String place, String person, String visit, String task) {
+        return new Act.Start(person, visit, task, Optional.of(place));
+    }
+
+    static Act finish(String person, String visit, String task) {
+        return new Act.Finish(person, visit, task, Optional.of(Mark.GOOD));
+    }
+
+    static Act tick(String visit, String point, Mark mark) {
+        return new Act.Tick("ada", visit, point, mark, OptionalDouble.empty(), "");
+    }
+
+    static Act promise(String visit, String at, String why, boolean ownersWish) {
+        return new Act.SayPromise(visit, time(at), "ada", "Tarn", why, ownersWish);
+    }
+
+    static Act hold(String visit) {
+        return new Act.HoldVisit(visit, Hold.Reason.PARTS, "a plug", Optional.of(time("14:00")));
+    }
+
+    /** One after the other, each is started and finished a minute later. */
+    Shed works(String person, String visit, String... tasks) {
+        for (String task : tasks) {
+            does(start(person, visit, task));
+            now = now.plusSeconds(60);
+            does(finish(person, visit, task));
+        }
+        return this;
+    }
+
+    /** Everything up to the signature of a visit for oil is done by this person. */
+    Shed worksThrough(String person, String visit) {
+        for (Task task : visit(visit).tasks()) {
+            if (!task.isDone() && task.kind() != WorkKind.SIGN_OFF) {
+                works(person, visit, task.id());
+            }
+        }
+        return this;
+    }
+
+    Visit visit(String id) {
+        return day.expectVisit(id);
+    }
+
+    Task task(String visit, String task) {
+        return visit(visit).findTask(task).orElseThrow();
+    }
+
+    /** What a person is clocked on at the moment. */
+    Optional<Activity> on(String person) {
+        return day.openEntryOf(person).map(ClockEntry::activity);
+    }
+
+    Outlook outlook() {
+        return Outlook.of(day, now);
+    }
+}
