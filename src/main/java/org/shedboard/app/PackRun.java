@@ -36,8 +36,13 @@ final class PackRun {
         this.print = print;
     }
 
-    void run(PackCommand asked) {
+    /** From here on there is a plan for whoever interrupts. */
+    void begin() {
         glimpse(Packer.first(problem));
+    }
+
+    void run(PackCommand asked) {
+        begin();
         if (asked.time().isPresent()) {
             runFor(asked.time().get(), asked.seed());
         } else {

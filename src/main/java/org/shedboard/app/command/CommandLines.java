@@ -80,7 +80,7 @@ public final class CommandLines {
                 : Optional.empty();
     }
 
-    private static CommandLine line() {
+    static CommandLine line() {
         CommandLine line = new CommandLine(new Root());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.registerConverter(String.class, CommandLines::text);

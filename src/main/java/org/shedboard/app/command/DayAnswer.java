@@ -46,7 +46,7 @@ public final class DayAnswer {
         lines.addAll(concerns());
         lines.add(Words.say("board.places"));
         lines.addAll(places());
-        lines.add(Words.say("board.yard"));
+        lines.add(Words.say("command.day.yard"));
         lines.addAll(yard());
         lines.addAll(TallyAnswer.summary(seen));
         return lines;
@@ -69,8 +69,10 @@ public final class DayAnswer {
 
     /** The concern's sentence; one that names a key of the full screen is put differently here. */
     static String sentence(Concern concern) {
-        String here = "command.concern." + concern.kind();
-        return Words.say(Words.has(here) ? here : "concern." + concern.kind(), concern.values());
+        String name = concern.kind() == Concern.Kind.HOIST_UNCHECKED
+                ? "command.hoist_unchecked"
+                : "concern." + concern.kind();
+        return Words.say(name, concern.values());
     }
 
     private List<String> places() {
