@@ -36,8 +36,13 @@ final class PackRun {
         this.print = print;
     }
 
+    /** From here on there is a plan for whoever interrupts. */
+    void begin() {
+        glimpse(Packer.first(problem));
+    }
+
     void run(PackCommand asked) {
-        offer(Packer.first(problem));
+        begin();
         if (asked.time().isPresent()) {
             runFor(asked.time().get(), asked.seed());
         } else {
@@ -61,6 +66,9 @@ final class PackRun {
             long now = System.nanoTime();
             tries = (long) ((double) tries / Math.max(1, now - from) * (end - now) * SHARE / 100);
             seed++;
+        }
+        if (!hasWholeRound()) {
+            offer(Packer.first(problem));
         }
     }
 
@@ -90,6 +98,10 @@ final class PackRun {
 
     private synchronized Optional<Plan> whole() {
         return best;
+    }
+
+    private synchronized boolean hasWholeRound() {
+        return best.isPresent();
     }
 
     /** The last plan glimpsed in a round that is not over may still lack a job that has begun; then it does not count. */

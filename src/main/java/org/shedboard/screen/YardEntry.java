@@ -41,19 +41,18 @@ public final class YardEntry {
         return PlaceStatus.tagOf(visit);
     }
 
+    /** Whether the machine is not to be ridden. */
+    public boolean isStopped() {
+        return Riding.isStopped(day, visit);
+    }
+
     /** The tag, marked where the machine is not to be ridden: what needs the foreman says why. */
     String markedTag() {
-        return (Riding.isStopped(day, visit) ? "!" : "") + tag();
+        return (isStopped() ? "!" : "") + tag();
     }
 
     public String owner() {
         return day.ownerOf(visit).name();
-    }
-
-    /** The owner, and before that whether the machine is not to be ridden. */
-    public String warnedOwner() {
-        String noRide = Riding.isStopped(day, visit) ? Words.say("board.do_not_ride") + " " : "";
-        return noRide + owner();
     }
 
     public String machine() {

@@ -3,8 +3,12 @@ package org.shedboard.app.command;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.text.Normalizer;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.shedboard.hours.Activity;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -76,11 +80,13 @@ public final class CommandLines {
                 : Optional.empty();
     }
 
-    private static CommandLine line() {
+    static CommandLine line() {
         CommandLine line = new CommandLine(new Root());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.registerConverter(String.class, CommandLines::text);
         line.registerConverter(Mud.class, CommandLines::mud);
+        line.registerConverter(LocalDateTime.class, text -> moment(text, LocalDateTime::parse, "command.at_unread"));
+        line.registerConverter(LocalDate.class, text -> moment(text, LocalDate::parse, "command.date_unread"));
         named(line, Depth.class);
         named(line, Mark.class);
         named(line, Payer.class);
@@ -95,6 +101,14 @@ public final class CommandLines {
                 text -> Named.find(type, text)
                         .orElseThrow(() ->
                                 new TypeConversionException(Words.say("command.not_one_of", text, Named.all(type)))));
+    }
+
+    private static <T> T moment(String text, Function<String, T> read, String sentence) {
+        try {
+            return read.apply(text);
+        } catch (DateTimeParseException unread) {
+            throw new TypeConversionException(Words.say(sentence, text));
+        }
     }
 
     private static Mud mud(String text) {

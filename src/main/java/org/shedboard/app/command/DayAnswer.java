@@ -46,7 +46,7 @@ public final class DayAnswer {
         lines.addAll(concerns());
         lines.add(Words.say("board.places"));
         lines.addAll(places());
-        lines.add(Words.say("board.yard"));
+        lines.add(Words.say("command.day.yard"));
         lines.addAll(yard());
         lines.addAll(TallyAnswer.summary(seen));
         return lines;
@@ -69,16 +69,23 @@ public final class DayAnswer {
 
     /** The concern's sentence; one that names a key of the full screen is put differently here. */
     static String sentence(Concern concern) {
-        String here = "command.concern." + concern.kind();
-        return Words.say(Words.has(here) ? here : "concern." + concern.kind(), concern.values());
+        String name = concern.kind() == Concern.Kind.HOIST_UNCHECKED
+                ? "command.hoist_unchecked"
+                : "concern." + concern.kind();
+        return Words.say(name, concern.values());
     }
 
     private List<String> places() {
         Table table = new Table("lll");
         for (Place place : day.shop().places()) {
-            table.row(place.id(), place.name(), PlaceStatus.of(outlook, place).text());
+            table.row(place.id(), place.name(), statusOf(outlook, place));
         }
         return table.lines();
+    }
+
+    static String statusOf(Outlook outlook, Place place) {
+        PlaceStatus status = PlaceStatus.of(outlook, place);
+        return status.text() + status.more();
     }
 
     private List<String> yard() {
@@ -102,10 +109,14 @@ public final class DayAnswer {
         return table.lines();
     }
 
+    private static String warning(YardEntry entry) {
+        return entry.isStopped() ? Words.say("board.do_not_ride") + " " : "";
+    }
+
     private static void add(Table table, YardEntry entry) {
         table.row(
                 entry.tag(),
-                entry.warnedOwner(),
+                warning(entry) + entry.owner(),
                 entry.label(),
                 entry.mud(),
                 entry.depth(),

@@ -9,7 +9,6 @@ import org.shedboard.day.Concern;
 import org.shedboard.day.Concerns;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
-import org.shedboard.screen.PlaceStatus;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -87,7 +86,7 @@ final class DayTree {
                 .put("tag", standing.map(Visit::tag).orElse(OptionalInt.empty()))
                 .put("people", running.stream().map(this::worker).toList())
                 .put("minutesLeft", minutesLeft(standing, running))
-                .put("status", PlaceStatus.of(outlook, place).text())
+                .put("status", DayAnswer.statusOf(outlook, place))
                 .fields();
     }
 

@@ -69,8 +69,11 @@ final class NextAnswer {
 
     private void about(List<String> lines, NextTask next) {
         YardEntry entry = new YardEntry(outlook, next.visit());
-        lines.add("  " + entry.tag() + "  " + entry.warnedOwner() + ", "
+        lines.add("  " + entry.tag() + "  " + entry.owner() + ", "
                 + day.machineOf(next.visit()).label());
+        if (entry.isStopped()) {
+            lines.add("  " + Words.say("board.do_not_ride"));
+        }
         lines.add("  " + placeOf(next));
         lines.add("  "
                 + Words.say(

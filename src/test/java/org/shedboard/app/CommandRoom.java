@@ -1,0 +1,103 @@
+package org.shedboard.app;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A home in which commands are typed, without a terminal. The demonstration is made once and then copied. */
+final class CommandRoom {
+    static final String MORNING = "2026-05-12T09:40";
+
+    private final Path home;
+
+    private CommandRoom(Path home) {
+        this.home = home;
+    }
+
+    /** What a command left behind. */
+    record Said(int status, String out, String err) {
+        JsonNode json() {
+            return JsonMapper.builder().build().readTree(out);
+        }
+
+        List<String> complaints() {
+            return err.lines().toList();
+        }
+    }
+
+    private static final class Prepared {
+        static final Path HOME = make();
+
+        private static Path make() {
+            try {
+                Path home = Files.createTempDirectory("prepared");
+                Demonstration.ready(home);
+                return home;
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        }
+    }
+
+    static CommandRoom empty(Path home) {
+        return new CommandRoom(home);
+    }
+
+    static CommandRoom withDemonstration(Path home) throws IOException {
+        copy(Homes.demonstration(Prepared.HOME), Homes.demonstration(home));
+        return new CommandRoom(home);
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        Files.createDirectories(to);
+        try (Stream<Path> files = Files.list(from)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, to.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    Path home() {
+        return home;
+    }
+
+    /** Types a command about the demonstration, as it is on its morning. */
+    Said demo(String... words) {
+        return at(MORNING, words);
+    }
+
+    Said at(String moment, String... words) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.addAll(List.of("--demo", "--at", moment));
+        return run(all.toArray(String[]::new));
+    }
+
+    Said run(String... words) {
+        return piped("", words);
+    }
+
+    Said piped(String input, String... words) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Surroundings around = new Surroundings(
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                Map.of("SHEDBOARD_HOME", home.toString()),
+                home.resolve("nobody"),
+                false);
+        int status = Shedboard.run(List.of(words), around);
+        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}
