@@ -100,10 +100,10 @@ final class Workshop implements AutoCloseable {
                 .toInstant();
     }
 
+    /** Whole seconds, rounded up: the demonstration opens at its time, never a second before. */
     private static void runFrom(Tx tx, Clock machine, Instant opens) {
-        tx.saveSetting(
-                ShopClock.AHEAD,
-                String.valueOf(Duration.between(machine.instant(), opens).toSeconds()));
+        long ahead = Duration.between(machine.instant(), opens).toSeconds() + 1;
+        tx.saveSetting(ShopClock.AHEAD, String.valueOf(ahead));
     }
 
     Instant now() {
