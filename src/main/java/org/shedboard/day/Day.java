@@ -164,6 +164,10 @@ public record Day(
         return new Day(books, next, Optional.empty(), staying, open, posted, nextNumber);
     }
 
+    Day withoutPlan() {
+        return new Day(books, date, opening, visits, entries, Optional.empty(), nextNumber);
+    }
+
     Day withNextNumber(long number) {
         return new Day(books, date, opening, visits, entries, posted, number);
     }

@@ -26,15 +26,23 @@ public final class Planning {
                 || !done.day().isOpened()) {
             return outcome;
         }
-        Posted posted = act instanceof Act.OpenDay ? firstPlan(done.day(), now) : follow(done.day(), now);
+        Posted posted = act instanceof Act.OpenDay ? firstPlan(done.day(), now) : follow(loosened(done, act), now);
         List<Change> changes = new ArrayList<>(done.changes());
         changes.add(new Change.PlanPosted(posted));
         return new Outcome.Done(done.day().with(posted), changes, done.subject());
     }
 
-    /** A plan packed from nothing. */
+    /** A visit that may go on again goes wherever it fits best now, not where the plan had it while it was held. */
+    private static Day loosened(Outcome.Done done, Act act) {
+        Day day = done.day();
+        return act instanceof Act.Release release && day.posted().isPresent()
+                ? day.with(day.posted().get().without(release.visitId()))
+                : day;
+    }
+
+    /** A plan packed from nothing: what was posted before counts for nothing. */
     static Posted firstPlan(Day day, Instant now) {
-        Problem problem = Problems.of(day, now);
+        Problem problem = Problems.of(day.withoutPlan(), now);
         Plan best = Packer.pack(problem, new Search(1, TRIES_A_LOOK));
         for (int seed = 2; seed <= LOOKS; seed++) {
             Plan other = Packer.pack(problem, new Search(seed, TRIES_A_LOOK));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -182,6 +183,16 @@ class OutlookTest {
         Concern locked =
                 new Concern(Concern.Kind.HOIST_LOCKED_OUT, Optional.empty(), List.of("light hoist", "the arm creaks"));
         assertEquals(List.of(locked), Concerns.of(early.outlook()));
+    }
+
+    @Test
+    void a_machine_that_is_released_is_planned_for_today_again() {
+        String quad = shed.quad();
+        Instant before = shed.outlook().readyAt(quad).orElseThrow();
+        shed.does(new Act.HoldVisit(quad, Hold.Reason.PARTS, "a filter", Optional.empty()));
+        assertTrue(shed.outlook().readyAt(quad).orElseThrow().isAfter(Shed.time("16:00")));
+        shed.does(new Act.Release(quad));
+        assertEquals(before, shed.outlook().readyAt(quad).orElseThrow());
     }
 
     @Test
