@@ -18,6 +18,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
 import org.shedboard.files.DayFile;
 import org.shedboard.files.PlanFile;
+import org.shedboard.files.Reading;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 
@@ -88,9 +89,9 @@ final class Commands {
     }
 
     private int pack(PackCommand asked) {
-        DayFile.Reading reading =
+        Reading<Problem> reading =
                 DayFile.read(Input.text(asked.file(), program.around().in()));
-        Problem problem = reading.problem().orElseThrow(() -> new BadFile(reading.faults()));
+        Problem problem = reading.value().orElseThrow(() -> new BadFile(reading.faults()));
         PackRun run = new PackRun(problem, plan -> print(problem, plan, asked.isText()));
         Thread hook = new Thread(run::interrupt, "interrupted");
         Runtime.getRuntime().addShutdownHook(hook);

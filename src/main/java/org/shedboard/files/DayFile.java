@@ -19,10 +19,8 @@ public final class DayFile {
 
     private DayFile() {}
 
-    /** A problem, or every fault of its text. */
-    public record Reading(Optional<Problem> problem, List<Fault> faults) {}
-
-    public static Reading read(String text) {
+    /** The problem, or every fault of its text. */
+    public static Reading<Problem> read(String text) {
         List<Fault> faults = new ArrayList<>();
         Optional<Problem> problem = Fields.parse(text, faults).map(fields -> {
             Problem read = read(fields);
@@ -30,7 +28,7 @@ public final class DayFile {
             return read;
         });
         problem.ifPresent(read -> addDisagreements(read, faults));
-        return new Reading(faults.isEmpty() ? problem : Optional.empty(), List.copyOf(faults));
+        return new Reading<>(faults.isEmpty() ? problem : Optional.empty(), List.copyOf(faults));
     }
 
     /** What is wrong where something could not be read is only the echo of that. */

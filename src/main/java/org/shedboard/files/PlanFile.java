@@ -1,11 +1,7 @@
 package org.shedboard.files;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.ProblemCheck;
 
@@ -13,17 +9,9 @@ import org.shedboard.pack.ProblemCheck;
 public final class PlanFile {
     private PlanFile() {}
 
-    /** A plan, or every fault of its text. */
-    public record Reading(Optional<Plan> plan, List<Fault> faults) {}
-
-    public static Reading read(String text) {
-        List<Fault> faults = new ArrayList<>();
-        Optional<Plan> plan = Fields.parse(text, faults).map(fields -> {
-            Plan read = read(fields);
-            fields.end();
-            return read;
-        });
-        return new Reading(faults.isEmpty() ? plan : Optional.empty(), List.copyOf(faults));
+    /** The plan, or every fault of its text. */
+    public static Reading<Plan> read(String text) {
+        return Reading.of(text, PlanFile::read);
     }
 
     static Plan read(Fields fields) {

@@ -36,6 +36,7 @@ final class HelpView {
                     binding.isOn() ? Style.NORMAL : Style.KEY_OFF);
             rest = rest.below(1);
         }
+        canvas.text(page.bottom(2).row(0).inside(1, 0), Words.say("help.caution"), Style.CAUTION);
         canvas.text(page.bottom(1).inside(1, 0), Words.say("help.tag"), Style.QUIET);
     }
 }

@@ -35,7 +35,7 @@ class PackCommandTest {
     @TempDir
     Path directory;
 
-    private final Problem problem = DayFile.read(DAY).problem().orElseThrow();
+    private final Problem problem = DayFile.read(DAY).value().orElseThrow();
 
     private Said pack(String text, String... options) throws Exception {
         Path file = Files.writeString(directory.resolve("day.json"), text);
@@ -47,7 +47,7 @@ class PackCommandTest {
     private Plan accepted(Said said) {
         assertEquals(0, said.status(), said.err());
         assertEquals("", said.err());
-        Plan plan = PlanFile.read(said.out()).plan().orElseThrow();
+        Plan plan = PlanFile.read(said.out()).value().orElseThrow();
         assertEquals("", PlanCheck.of(problem, plan).toString());
         return plan;
     }

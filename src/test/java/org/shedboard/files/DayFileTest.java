@@ -110,8 +110,8 @@ class DayFileTest {
             })
     void a_fault_is_told_with_its_place(String what, String by, String fault) {
         String text = FULL.replace(what.replace('\'', '"'), by == null ? "" : by.replace('\'', '"'));
-        DayFile.Reading reading = DayFile.read(text);
-        assertTrue(reading.problem().isEmpty());
+        Reading<Problem> reading = DayFile.read(text);
+        assertTrue(reading.value().isEmpty());
         assertTrue(reading.faults().stream().map(Fault::toString).toList().contains(fault), reading.faults()::toString);
     }
 
@@ -141,8 +141,8 @@ class DayFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "[]", "7", "null", "{} {}", "{\"now\":1,\"now\":2}"})
     void a_file_that_is_no_single_object_is_refused_with_one_fault(String text) {
-        DayFile.Reading reading = DayFile.read(text);
-        assertTrue(reading.problem().isEmpty());
+        Reading<Problem> reading = DayFile.read(text);
+        assertTrue(reading.value().isEmpty());
         assertEquals(1, reading.faults().size(), reading.faults()::toString);
     }
 
@@ -160,9 +160,9 @@ class DayFileTest {
     void a_plan_file_comes_back_as_it_was_written() {
         Problem problem = read(FULL);
         Plan plan = PackedPlans.pack(problem, 3, 100).withMillis(12);
-        PlanFile.Reading reading = PlanFile.read(PlanFile.write(plan));
+        Reading<Plan> reading = PlanFile.read(PlanFile.write(plan));
         assertEquals(List.of(), reading.faults());
-        assertEquals(Optional.of(plan), reading.plan());
+        assertEquals(Optional.of(plan), reading.value());
     }
 
     @Test
@@ -176,8 +176,8 @@ class DayFileTest {
     }
 
     private static Problem read(String text) {
-        DayFile.Reading reading = DayFile.read(text);
+        Reading<Problem> reading = DayFile.read(text);
         assertEquals(List.of(), reading.faults());
-        return reading.problem().orElseThrow();
+        return reading.value().orElseThrow();
     }
 }

@@ -44,9 +44,9 @@ class DaysTest {
     }
 
     private static Problem read(String name) throws IOException {
-        DayFile.Reading reading = DayFile.read(Files.readString(folder().resolve(name + ".json")));
+        Reading<Problem> reading = DayFile.read(Files.readString(folder().resolve(name + ".json")));
         assertEquals(List.of(), reading.faults(), name);
-        return reading.problem().orElseThrow();
+        return reading.value().orElseThrow();
     }
 
     private static Path folder() {
