@@ -8,6 +8,6 @@ public final class Names {
 
     public static String of(Day day, Visit visit) {
         String owner = day.ownerOf(visit).name();
-        return visit.tag().isPresent() ? "%d (%s)".formatted(visit.tag().getAsInt(), owner) : owner;
+        return visit.tag().isPresent() ? visit.tag().getAsInt() + " (" + owner + ")" : owner;
     }
 }

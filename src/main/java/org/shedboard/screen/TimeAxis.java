@@ -1,5 +1,6 @@
 package org.shedboard.screen;
 
+import java.util.Locale;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -63,7 +64,7 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
         int hour = (from + 59) / 60 * 60;
         while (hour < to()) {
             Region at = new Region(columns.left() + columnOf(hour), row.top(), 5, 1).intersect(columns(row));
-            canvas.text(at, "%02d".formatted(hour / 60 % 24), Style.QUIET);
+            canvas.text(at, String.format(Locale.ROOT, "%02d", hour / 60 % 24), Style.QUIET);
             hour += 60;
         }
         canvas.fill(columnAt(row, now), Glyphs.DOWN, Style.NOW);

@@ -85,7 +85,7 @@ public final class DayAnswer {
 
     static String statusOf(Outlook outlook, Place place) {
         PlaceStatus status = PlaceStatus.of(outlook, place);
-        return status.text() + status.more();
+        return status.more().isEmpty() ? status.text() : status.text() + ", " + status.more();
     }
 
     private List<String> yard() {
