@@ -95,8 +95,11 @@ final class Commands {
         PackRun run = new PackRun(problem, plan -> print(problem, plan, asked.isText()));
         Thread hook = new Thread(run::interrupt, "interrupted");
         Runtime.getRuntime().addShutdownHook(hook);
-        run.run(asked);
-        Runtime.getRuntime().removeShutdownHook(hook);
+        try {
+            run.run(asked);
+        } finally {
+            FullScreen.forget(hook);
+        }
         return Shedboard.DONE;
     }
 

@@ -58,7 +58,8 @@ final class FullScreen {
         }
     }
 
-    private static void forget(Thread hook) {
+    /** Takes a shutdown hook back, unless it is at work already. */
+    static void forget(Thread hook) {
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException ending) {

@@ -2,7 +2,6 @@ package org.shedboard.app;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.pack.Packer;
@@ -26,7 +25,7 @@ final class PackRun {
     private final Problem problem;
     private final Consumer<Plan> print;
     private final long begun = System.nanoTime();
-    private final AtomicBoolean printed = new AtomicBoolean();
+    private boolean printed;
     private Optional<Plan> best = Optional.empty();
     private Optional<Plan> glimpsed = Optional.empty();
 
@@ -77,10 +76,12 @@ final class PackRun {
         printOnce(true);
     }
 
-    private void printOnce(boolean early) {
-        if (printed.getAndSet(true)) {
+    /** Whoever comes second waits until the plan is out, so that the program does not end in the middle of it. */
+    private synchronized void printOnce(boolean early) {
+        if (printed) {
             return;
         }
+        printed = true;
         Optional<Plan> plan = early ? seenSoFar() : whole();
         if (plan.isPresent()) {
             long millis = Duration.ofNanos(System.nanoTime() - begun).toMillis();

@@ -105,6 +105,8 @@ public final class Display implements AutoCloseable {
         if (closed.getAndSet(true)) return;
         try {
             screen.stopScreen(false);
+        } catch (IllegalStateException alreadyBack) {
+            // when a signal ends the program, the terminal's own shutdown hook may have been first
         } finally {
             giveBack();
         }

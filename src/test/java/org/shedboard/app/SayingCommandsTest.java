@@ -60,7 +60,9 @@ class SayingCommandsTest {
         List<String> lines = said.out().lines().toList();
         assertEquals("Tussock Flat Machinery, Tue 12 May 2026 09:40: 4 here", lines.get(0));
         assertTrue(lines.stream().anyMatch(line -> line.matches("  7 .*NOT TO BE RIDDEN.*")), said.out());
-        assertTrue(lines.stream().anyMatch(line -> line.matches("  W1  Wash pad +9 Jory.*")), said.out());
+        assertTrue(
+                lines.stream().anyMatch(line -> line.matches("  W1  Wash pad +9 Jory, \\d+m left, then free .*")),
+                said.out());
         assertTrue(
                 lines.stream()
                         .anyMatch(line ->
