@@ -13,7 +13,7 @@ import org.shedboard.pack.Search;
 /** Looks for a better plan than the posted one in the background, anew whenever the day changes. */
 final class BetterPlans {
     /** Minutes, of one machine ready earlier, that a plan must gain before it is worth anybody's attention. Invented. */
-    private static final long WORTH_SAYING = 30;
+    private static final int WORTH_SAYING = 30;
 
     /** It looks so often, each time from a seed of its own, and says each better plan as it comes. */
     private static final int LOOKS = 6;
@@ -77,18 +77,13 @@ final class BetterPlans {
 
     private void search(Outlook outlook) {
         long mine = round.get();
-        Plan best = outlook.plan();
-        long said = 0;
+        Outlook seen = outlook;
         for (int seed = 1; seed <= LOOKS && round.get() == mine; seed++) {
             Search search = new Search(seed, TRIES_A_LOOK);
             Plan found = Packer.pack(outlook.problem(), search, () -> round.get() != mine, better -> {});
-            long gain = outlook.gainOf(found);
-            boolean placesMore = found.unplaced().size() < best.unplaced().size();
-            boolean isWorthIt = placesMore || found.isBetterThan(best) && gain - said >= WORTH_SAYING;
-            if (round.get() == mine && isWorthIt) {
-                best = found;
-                said = gain;
-                tell.accept(new Msg.BetterFound(new Posted(found, outlook.day().origin()), gain));
+            if (round.get() == mine && seen.isWorth(found, WORTH_SAYING)) {
+                seen = seen.with(found);
+                tell.accept(new Msg.BetterFound(new Posted(found, outlook.day().origin()), outlook.gainOf(found)));
             }
         }
     }

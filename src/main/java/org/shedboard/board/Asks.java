@@ -10,6 +10,7 @@ import org.shedboard.board.Overlay.Purpose;
 import org.shedboard.board.Overlay.Reply;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
+import org.shedboard.day.DayTally;
 import org.shedboard.day.Names;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
@@ -246,6 +247,20 @@ final class Asks {
                 Words.say("ask.why_locked_out", hoist.name()), Typing.EMPTY, new Purpose.LockOut(hoist.id()));
         choices.add(new Choice('0', Words.say("ask.lock_out"), Optional.empty(), new Reply.Ask(why)));
         return new Overlay.Choose(Words.say("ask.who_checked", hoist.name()), choices, 0);
+    }
+
+    /** Closing cannot be undone, so it says first what it leaves behind. */
+    Overlay whoCloses() {
+        List<Choice> choices = new ArrayList<>();
+        for (Person person : day.shop().people()) {
+            choices.add(choice(choices, person.name(), Optional.empty(), new Act.CloseDay(person.id())));
+        }
+        long open = day.visits().stream()
+                .filter(visit -> visit.state().isOpen() && visit.state().isHere())
+                .count();
+        DayTally.Promises promises = DayTally.promisesOf(day);
+        String title = Words.say("ask.close_day", open, promises.due() - promises.kept());
+        return new Overlay.Choose(title, choices, 0);
     }
 
     Overlay whoseNext() {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Day;
+import org.shedboard.day.Gain;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.hours.Tally;
@@ -37,12 +38,8 @@ public record Board(
     /** The day as read, with its tally. */
     public record Seen(Outlook outlook, Tally tally) {}
 
-    /**
-     * A better plan.
-     *
-     * @param gain minutes, of one machine ready earlier, that it gains
-     */
-    public record Better(Posted plan, long gain) {}
+    /** A better plan and what it gains. */
+    public record Better(Posted plan, Gain gain) {}
 
     public Board {
         behind = List.copyOf(behind);

@@ -39,7 +39,7 @@ final class Deeds {
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
             case OWN_SHOP -> Turn.to(board.onlyOn(new Screen.Setup(SetupForm.USUAL)));
             case DEMONSTRATION -> Turn.to(board.onlyOn(new Screen.Loading()), new Effect.OpenDemonstration());
-            case TAKE_IN -> Turn.to(board.on(new Screen.TakeIn(board.draft().orElse(TakeInForm.EMPTY))));
+            case TAKE_IN -> takeIn();
             case OPEN_DAY -> Turn.to(board.on(new Screen.Opening(OpenForm.of(board.expectDay()))));
             case TALLY -> Turn.to(board.on(new Screen.Hours(0)));
             case NEXT -> Turn.to(board.asking(asks().whoseNext()));
@@ -135,6 +135,21 @@ final class Deeds {
         return new Turn(turn.board().asking(ask), turn.effects());
     }
 
+    /** A form that was left half filled in is there again, if that is what is wanted. */
+    private Turn takeIn() {
+        if (board.draft().isEmpty()) {
+            return Turn.to(board.on(new Screen.TakeIn(TakeInForm.EMPTY)));
+        }
+        List<Overlay.Choice> choices = List.of(
+                show('1', "ask.draft_on", new Screen.TakeIn(board.draft().get())),
+                show('2', "ask.draft_new", new Screen.TakeIn(TakeInForm.EMPTY)));
+        return Turn.to(board.asking(new Overlay.Choose(Words.say("ask.kept_draft"), choices, 0)));
+    }
+
+    private static Overlay.Choice show(char key, String text, Screen screen) {
+        return new Overlay.Choice(key, Words.say(text), Optional.empty(), new Overlay.Reply.Show(screen));
+    }
+
     private Turn checkHoist() {
         return board.expectDay().shop().hoists().isEmpty()
                 ? Turn.to(board.noting(Note.refused(Words.say("off.no_hoist"))))
@@ -150,7 +165,7 @@ final class Deeds {
                 .map(Deeds::clockOff)
                 .toList();
         return choices.isEmpty()
-                ? carry(new Act.CloseDay(board.who()))
+                ? Turn.to(board.asking(asks().whoCloses()))
                 : Turn.to(board.asking(new Overlay.Choose(Words.say("ask.still_on"), numbered(choices), 0)));
     }
 

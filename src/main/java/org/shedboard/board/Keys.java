@@ -3,11 +3,15 @@ package org.shedboard.board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Acts;
 import org.shedboard.day.Day;
 import org.shedboard.day.NextTask;
+import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.VisitState;
+import org.shedboard.words.Words;
 
 /** Which keys do what on each screen. The foot of the screen, the help and the update all read this list. */
 public final class Keys {
@@ -54,7 +58,7 @@ public final class Keys {
         }
         keys.add(Binding.when(subject.isPresent(), Key.ENTER, Deed.SHEET, "off.nothing_selected"));
         keys.add(Binding.on('n', Deed.NEXT));
-        if (board.better().isPresent()) {
+        if (board.better().isPresent() && !day.isClosed()) {
             keys.add(Binding.on('b', Deed.POST_OFFER));
         }
         keys.addAll(visitKeys(subject));
@@ -80,7 +84,8 @@ public final class Keys {
     private static List<Binding> visitKeys(Optional<Subject> subject) {
         boolean any = subject.isPresent();
         VisitState state = subject.map(each -> each.visit().state()).orElse(VisitState.GONE);
-        boolean inWork = state == VisitState.IN_YARD || state == VisitState.IN_HAND;
+        boolean closed = subject.map(each -> each.outlook().day().isClosed()).orElse(false);
+        boolean inWork = !closed && (state == VisitState.IN_YARD || state == VisitState.IN_HAND);
         boolean running = subject.flatMap(Subject::running).isPresent();
         String why = any ? "off.wrong_state" : "off.nothing_selected";
         return List.of(
@@ -104,10 +109,15 @@ public final class Keys {
         Optional<Task> task = next.map(NextTask::task);
         boolean running = next.filter(NextTask::isRunning).isPresent();
         boolean pointOpen = NextPoint.of(board, screen).isPresent();
+        Optional<String> notYet = next.filter(each -> !each.isRunning()).flatMap(each -> whyNot(outlook, each));
         String noPoint = running ? "off.no_point_open" : "off.start_first";
         return List.of(
-                Binding.when(
-                        task.isPresent() && !running, '5', Deed.START, running ? "off.already_on_it" : "off.no_task"),
+                notYet.map(why -> new Binding(Key.of('5'), Deed.START, Optional.of(why)))
+                        .orElseGet(() -> Binding.when(
+                                task.isPresent() && !running,
+                                '5',
+                                Deed.START,
+                                running ? "off.already_on_it" : "off.no_task")),
                 Binding.when(running, '6', Deed.FINISH, "off.start_first"),
                 Binding.when(pointOpen, '1', Deed.MARK_GOOD, noPoint),
                 Binding.when(pointOpen, '2', Deed.MARK_WATCH, noPoint),
@@ -119,6 +129,16 @@ public final class Keys {
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),
                 Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    /** Why what comes next cannot be started just now, as a sentence. */
+    private static Optional<String> whyNot(Outlook outlook, NextTask next) {
+        Act start =
+                new Act.Start(next.person().id(), next.visit().id(), next.task().id(), next.placeId());
+        return Acts.apply(outlook.day(), start, outlook.at()) instanceof Outcome.Refused refused
+                ? Optional.of(
+                        Words.say(refused.refusal().name(), refused.refusal().values()))
+                : Optional.empty();
     }
 
     private static List<Binding> hours(Board board) {

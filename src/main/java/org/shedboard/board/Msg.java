@@ -3,6 +3,7 @@ package org.shedboard.board;
 import java.time.Instant;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.Gain;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
@@ -38,12 +39,8 @@ public sealed interface Msg {
      */
     record Quoted(Quote.Answer answer, int round) implements Msg {}
 
-    /**
-     * A better plan was found in the background.
-     *
-     * @param gain minutes, of one machine ready earlier, that it gains
-     */
-    record BetterFound(Posted plan, long gain) implements Msg {}
+    /** A better plan was found in the background, and what it gains. */
+    record BetterFound(Posted plan, Gain gain) implements Msg {}
 
     /** Something of the program or the machine went wrong; a sentence to show. */
     record WentWrong(String sentence) implements Msg {}

@@ -55,7 +55,8 @@ final class TakeInKeys {
             case FIND -> found();
             case WORK -> enterWork();
             case MUD -> form.mud().isEmpty() ? refuse("form.which_mud") : show(form.onward());
-            case PROMISE, NOTE -> save();
+            case PROMISE -> isQuoting() ? refuse("form.quoting") : save();
+            case NOTE -> save();
             default -> show(form.onward());
         };
     }
@@ -95,12 +96,22 @@ final class TakeInKeys {
             case DEPTH -> chooseDepth(key);
             case CONDITION -> chooseCondition(key);
             case EXPECTED -> quoted(typed(key));
+            case YEAR, METER, TAG -> isDigitOrEditing(key) ? show(typed(key)) : Turn.to(board);
             default -> show(typed(key));
         };
     }
 
+    /** A time that nobody has seen yet is not promised by an Enter too many. */
+    private boolean isQuoting() {
+        return form.round() > 0 && form.answer().isEmpty();
+    }
+
     private TakeInForm typed(Key key) {
         return form.withText(form.field(), form.typing(form.field()).with(key));
+    }
+
+    private static boolean isDigitOrEditing(Key key) {
+        return !key.isCharacter() || Character.isDigit(key.character());
     }
 
     private Turn chooseClass(Key key) {
@@ -108,7 +119,7 @@ final class TakeInKeys {
         int index = key.isCharacter() ? key.character() - '1' : -1;
         return index < 0 || index >= classes.size()
                 ? Turn.to(board)
-                : show(form.withClass(classes.get(index).id()).onward());
+                : show(form.withClass(classes.get(index).id()));
     }
 
     /** Keys of one or two letters: a letter that can still become a longer key waits for the next one. */

@@ -54,25 +54,18 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
         return classId().isPresent() && !form.workIds().isEmpty() && form.mud().isPresent();
     }
 
-    /** The offer to promise by: of the two the earlier one. */
+    /** The offer to promise by: with everybody going on as posted; packed anew only where that has no time for it. */
     public Optional<Quote.Offer> offer() {
         return form.answer()
                 .filter(Quote.Answer.Given.class::isInstance)
                 .map(Quote.Answer.Given.class::cast)
                 .flatMap(
-                        given -> earlier(given.quote().asPosted(), given.quote().repacked()));
+                        given -> given.quote().asPosted().or(() -> given.quote().repacked()));
     }
 
     /** The chance, in a hundred, of a time by that offer; empty before there is a quote. */
     public OptionalInt chanceBy(Instant time) {
         return offer().map(offer -> OptionalInt.of(offer.chanceBy(time))).orElse(OptionalInt.empty());
-    }
-
-    private static Optional<Quote.Offer> earlier(Optional<Quote.Offer> one, Optional<Quote.Offer> other) {
-        if (one.isEmpty() || other.isEmpty()) {
-            return one.or(() -> other);
-        }
-        return other.get().promise().isBefore(one.get().promise()) ? other : one;
     }
 
     /** The moment typed in a field of times; empty when nothing or nonsense is typed. */

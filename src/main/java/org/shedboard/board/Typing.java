@@ -25,6 +25,7 @@ public record Typing(String text, int cursor) {
             case RIGHT -> new Typing(text, Math.min(text.length(), cursor + 1));
             case HOME -> new Typing(text, 0);
             case END -> new Typing(text, text.length());
+            case CONTROL -> key.isControl('u') ? EMPTY : this;
             default -> this;
         };
     }

@@ -3,7 +3,6 @@ package org.shedboard.board;
 import java.time.Duration;
 import java.util.Optional;
 import org.shedboard.day.Act;
-import org.shedboard.day.Names;
 import org.shedboard.words.Words;
 
 /** What a message makes of the board. */
@@ -151,7 +150,10 @@ public final class Update {
 
     /** What was done is said in a sentence, and screens that are done with it close. */
     private static Turn saved(Board board, Msg.Saved saved) {
-        Board next = board.noting(Note.done(sentence(board, saved)));
+        Board next = board.outlook()
+                .map(outlook -> DoneWords.of(outlook.day(), saved.act(), saved.subject()))
+                .map(sentence -> board.noting(Note.done(sentence)))
+                .orElse(board);
         if (saved.act() instanceof Act.TakeIn && board.screen() instanceof Screen.TakeIn) {
             Screen.Places places =
                     saved.subject().map(Screen.Places.START::select).orElse(Screen.Places.START);
@@ -164,14 +166,5 @@ public final class Update {
             return Turn.to(next.with(screen.onward()));
         }
         return Turn.to(next);
-    }
-
-    private static String sentence(Board board, Msg.Saved saved) {
-        String name = "done." + saved.act().getClass().getSimpleName();
-        String visit = saved.subject()
-                .flatMap(id -> board.outlook().flatMap(outlook -> outlook.day().findVisit(id)))
-                .map(found -> Names.of(board.expectDay(), found))
-                .orElse("");
-        return Words.say(name, visit).strip();
     }
 }

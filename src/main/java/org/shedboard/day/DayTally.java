@@ -6,7 +6,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Predicate;
 import org.shedboard.hours.Presence;
 import org.shedboard.hours.Tally;
 import org.shedboard.shop.Attendance;
@@ -68,27 +68,36 @@ public final class DayTally {
      */
     public record Promises(int due, int kept) {}
 
-    /** Promises of this day that are due by now; one whose machine is not done is not kept. */
+    /** Promises of this day that are due by now, or done already; on a closed day all of them. */
     public static Promises promises(Day day, Instant now) {
-        int due = 0;
-        int kept = 0;
-        for (Visit visit : day.visits()) {
-            Optional<Instant> promised = visit.firstPromise().map(Promise::at);
-            boolean counts = promised.filter(
-                            at -> LocalDate.ofInstant(at, day.zone()).equals(day.date()) && !at.isAfter(now)
-                                    || visit.finished().isPresent()
-                                            && LocalDate.ofInstant(at, day.zone())
-                                                    .equals(day.date()))
-                    .isPresent();
-            if (counts) {
-                due++;
-                kept += visit.finished()
-                                .filter(done -> !done.isAfter(promised.get()))
-                                .isPresent()
-                        ? 1
-                        : 0;
-            }
-        }
-        return new Promises(due, kept);
+        return count(day, visit -> day.isClosed() || visit.finished().isPresent() || isDue(visit, now));
+    }
+
+    /** All promises of this day; one whose machine is not done is not kept. */
+    public static Promises promisesOf(Day day) {
+        return count(day, visit -> true);
+    }
+
+    private static boolean isDue(Visit visit, Instant now) {
+        return visit.firstPromise()
+                .filter(promise -> !promise.at().isAfter(now))
+                .isPresent();
+    }
+
+    private static Promises count(Day day, Predicate<Visit> counts) {
+        List<Visit> promised = day.visits().stream()
+                .filter(visit -> visit.firstPromise()
+                        .filter(promise ->
+                                LocalDate.ofInstant(promise.at(), day.zone()).equals(day.date()))
+                        .isPresent())
+                .filter(counts)
+                .toList();
+        return new Promises(promised.size(), (int)
+                promised.stream().filter(DayTally::isKept).count());
+    }
+
+    private static boolean isKept(Visit visit) {
+        Instant promised = visit.firstPromise().map(Promise::at).orElseThrow();
+        return visit.finished().filter(done -> !done.isAfter(promised)).isPresent();
     }
 }

@@ -43,7 +43,7 @@ final class OpeningActs {
     private Optional<Refusal> refusal(Act.OpenDay open) {
         Day day = draft.day();
         if (day.isOpened()) {
-            return Optional.of(Refusal.of("day_already_open", day.date()));
+            return Optional.of(Refusal.of(day.isClosed() ? "day_already_closed" : "day_already_open", day.date()));
         }
         if (open.here().isEmpty()) {
             return Optional.of(Refusal.of("nobody_here"));

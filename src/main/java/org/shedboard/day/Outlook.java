@@ -34,9 +34,20 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
     }
 
-    /** What another plan of the same problem gains on this one, in minutes that one machine is ready earlier. */
-    public long gainOf(Plan other) {
-        return (plan.cost() - other.cost()) / Problems.POINTS_A_MINUTE;
+    /** What another plan of the same problem gains on this one. */
+    public Gain gainOf(Plan other) {
+        return Gain.of(this, other);
+    }
+
+    /** Whether another plan is worth telling anybody: it places more machines, or gains at least so many minutes' worth. */
+    public boolean isWorth(Plan other, int minutes) {
+        return other.unplaced().size() < plan.unplaced().size()
+                || other.isBetterThan(plan) && plan.cost() - other.cost() >= (long) minutes * Problems.POINTS_A_MINUTE;
+    }
+
+    /** The same day by another plan; the chances are those of the plan it was made with. */
+    public Outlook with(Plan other) {
+        return new Outlook(day, at, problem, other, chances);
     }
 
     /** When the visit's last task is complete by the plan; empty when it is not in it. */

@@ -20,8 +20,20 @@ import org.shedboard.shop.Visit;
  *
  * @param asPosted with everybody going on as posted and this machine fitted in
  * @param repacked with the day packed anew around it
+ * @param endangered whose promises it would put in danger as posted
  */
-public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer> repacked) {
+public record Quote(
+        Estimate estimate, Optional<Offer> asPosted, Optional<Offer> repacked, List<Endangered> endangered) {
+    /** The chance, in a hundred, below which a promise is in danger. */
+    private static final int IN_DANGER = 50;
+
+    public Quote {
+        endangered = List.copyOf(endangered);
+    }
+
+    /** Another machine whose promise would be in danger, and the chance, in a hundred, that is left of it. */
+    public record Endangered(String name, int chance) {}
+
     /** Promises are said in quarters of an hour. */
     private static final int QUARTER = 15;
 
@@ -70,7 +82,8 @@ public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer>
         }
         Outcome.Done done = (Outcome.Done) outcome;
         Visit visit = done.day().expectVisit(done.subject().orElseThrow());
-        return new Answer.Given(of(done.day(), visit, chance, now));
+        Quote quote = of(done.day(), visit, chance, now);
+        return new Answer.Given(quote.endangering(Outlook.of(day, now), Outlook.of(done.day(), now)));
     }
 
     /**
@@ -86,7 +99,21 @@ public record Quote(Estimate estimate, Optional<Offer> asPosted, Optional<Offer>
                 new Estimator(day.books().catalogue())
                         .estimate(day.machineOf(visit).classId(), visit.intake(), visit.lines()),
                 offer(Outlook.of(day, now, problem, fitted), visit, chance),
-                offer(Outlook.of(day, now, problem, packed), visit, chance));
+                offer(Outlook.of(day, now, problem, packed), visit, chance),
+                List.of());
+    }
+
+    /** With the promises to others that taking the machine in as posted would put in danger. */
+    private Quote endangering(Outlook before, Outlook after) {
+        List<Endangered> worse = before.day().visits().stream()
+                .filter(visit -> visit.state().isOpen())
+                .filter(visit -> before.chanceOfPromise(visit).orElse(0) >= IN_DANGER
+                        && after.chanceOfPromise(visit).orElse(0) < IN_DANGER)
+                .map(visit -> new Endangered(
+                        Names.of(before.day(), visit),
+                        after.chanceOfPromise(visit).orElse(0)))
+                .toList();
+        return new Quote(estimate, asPosted, repacked, worse);
     }
 
     /** As {@link #of(Day, Visit, int, Instant)}, had a machine on which no work has begun come in clean. */

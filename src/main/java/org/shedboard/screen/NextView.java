@@ -30,6 +30,9 @@ final class NextView {
     /** What machine it is needs so many columns beside its tag; else it stands below. */
     private static final int ABOUT = 20;
 
+    /** Whoever has nothing to do for so long asks for something. */
+    private static final int IDLE_MINUTES = 10;
+
     private final Canvas canvas;
     private final Board board;
     private final Screen.Next screen;
@@ -123,6 +126,9 @@ final class NextView {
                                 Duration.between(next.from(), next.until()).toMinutes());
         Region rest = line(region, what, Style.STRONG);
         rest = line(rest, when, Style.NORMAL);
+        if (!next.isRunning() && Duration.between(outlook.at(), next.from()).toMinutes() >= IDLE_MINUTES) {
+            rest = line(rest, Words.say("next.not_before", Clocks.sayTime(day, next.from())), Style.LATE);
+        }
         return next.task().caution().isEmpty()
                 ? rest
                 : canvas.paragraph(rest, Words.say("next.caution", next.task().caution()), Style.CAUTION);

@@ -81,7 +81,11 @@ final class PlacesView {
         List<String> sentences = new ArrayList<>();
         List<Style> styles = new ArrayList<>();
         board.better().ifPresent(better -> {
-            sentences.add(Words.say("board.better", better.gain()));
+            sentences.add(Words.say(
+                    "board.better",
+                    better.gain().earlier(),
+                    better.gain().later(),
+                    better.gain().promises()));
             styles.add(Style.PROMISE);
         });
         int width = region.width() - LABEL;

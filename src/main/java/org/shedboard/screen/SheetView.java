@@ -113,7 +113,8 @@ final class SheetView {
         visit.standsIn().ifPresent(place -> parts.add(Words.say("sheet.place", place)));
         visit.hold()
                 .ifPresent(hold ->
-                        parts.add(Words.say("sheet.waits", Words.say(hold.reason()), hold.note(), time(hold.until()))));
+                        parts.add(Words.say("sheet.waits", Words.say(hold.reason()), time(hold.until()), hold.note())
+                                .strip()));
         String arrival = visit.state() == VisitState.BOOKED ? "sheet.expected" : "sheet.came";
         parts.add(Words.say(arrival, time(visit.intake().arrives())));
         parts.add(Words.say("sheet.mud", Words.say(visit.intake().mud())));

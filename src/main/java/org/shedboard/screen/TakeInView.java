@@ -245,6 +245,9 @@ final class TakeInView {
         if (quote.repacked().isPresent()) {
             rest = line(rest, offer("form.repacked", quote.repacked().get()), Style.NORMAL);
         }
+        for (Quote.Endangered other : quote.endangered()) {
+            rest = line(rest, Words.say("form.endangers", other.name(), other.chance()), Style.DANGER);
+        }
         Estimate estimate = quote.estimate();
         rest = line(
                 rest,

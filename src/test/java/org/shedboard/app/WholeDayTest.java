@@ -157,7 +157,7 @@ class WholeDayTest {
         board.press("Enter");
         board.awaitText("Telephone");
         board.press("Enter", "Enter");
-        board.press("2");
+        board.press("2", "Enter");
         board.press("-l", "grey one");
         board.press("Enter", "Enter");
         board.awaitText("Oil service");
@@ -177,7 +177,7 @@ class WholeDayTest {
         board.press("Enter");
         board.awaitText("is started");
         board.press("f");
-        board.awaitText("that is finished");
+        board.awaitText("is finished");
         board.press("n");
         board.awaitText("Whose next machine?");
         board.press("3");
@@ -221,6 +221,8 @@ class WholeDayTest {
         board.awaitText("Hours of");
         board.awaitText("Ada");
         board.press("c");
+        board.awaitText("Close the day?");
+        board.press("1");
         board.awaitText("The day is closed");
     }
 

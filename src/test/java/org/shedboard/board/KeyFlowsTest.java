@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
+import org.shedboard.day.Gain;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
@@ -94,6 +96,7 @@ class KeyFlowsTest {
                 .types("0000 000 999")
                 .press(Key.ENTER)
                 .types("2")
+                .press(Key.ENTER)
                 .types("Burr 520")
                 .press(Key.ENTER);
         shell.types("2021")
@@ -118,12 +121,45 @@ class KeyFlowsTest {
     void escape_keeps_the_draft_and_t_brings_it_back() {
         shell.types("t").types("nettlecroft pivot").press(Key.ENTER).types("o").press(Key.ESCAPE);
         assertTrue(shell.board().screen() instanceof Screen.Places);
-        shell.types("t");
+        shell.types("t1");
         Screen.TakeIn form = (Screen.TakeIn) shell.board().screen();
         assertEquals(Optional.of("M36"), form.form().machineId());
         assertEquals(List.of("oil-mower"), form.form().workIds());
         shell.press(Key.ESCAPE);
         assertTrue(shell.board().draft().isPresent());
+        shell.types("t2");
+        assertEquals(TakeInForm.EMPTY, ((Screen.TakeIn) shell.board().screen()).form());
+    }
+
+    @Test
+    void closing_the_day_asks_first_and_says_what_it_leaves() {
+        for (Person person : shell.day().shop().people()) {
+            shell.does(new Act.Stop(person.id(), true));
+        }
+        shell.types("lc");
+        Overlay.Choose question = (Overlay.Choose) shell.board().overlay().orElseThrow();
+        assertTrue(question.title().contains("4 machines go over"), question.title());
+        assertFalse(shell.day().isClosed());
+        shell.types("1");
+        assertTrue(shell.day().isClosed());
+    }
+
+    @Test
+    void a_time_nobody_has_seen_is_not_promised_by_an_enter_too_many() {
+        Board form = Update.of(shell.board(), pressed('t', 1)).board();
+        for (char letter : "nettlecroft pivot\n".toCharArray()) {
+            form = Update.of(form, pressed(letter, 1)).board();
+        }
+        for (char letter : "o\n2".toCharArray()) {
+            form = Update.of(form, pressed(letter, 1)).board();
+        }
+        Turn hasty = Update.of(form, pressed('\n', 1));
+        assertEquals(List.of(), hasty.effects());
+        assertTrue(hasty.board().note().orElseThrow().isRefusal());
+    }
+
+    private static Msg.Pressed pressed(char letter, int second) {
+        return new Msg.Pressed(letter == '\n' ? Key.ENTER : Key.of(letter), Instant.EPOCH.plusSeconds(second));
     }
 
     @Test
@@ -423,7 +459,7 @@ class KeyFlowsTest {
         Posted better = new Posted(
                 Packer.pack(problem, new Search(3, 3000)), shell.day().origin());
         Optional<Posted> before = shell.day().posted();
-        shell.tell(new Msg.BetterFound(better, 100));
+        shell.tell(new Msg.BetterFound(better, new Gain(2, 1, 1)));
         shell.types("b");
         assertTrue(shell.lastAct() instanceof Act.Post);
         shell.assertDone();
@@ -434,7 +470,7 @@ class KeyFlowsTest {
 
     @Test
     void an_offer_goes_when_the_day_has_moved_on() {
-        shell.tell(new Msg.BetterFound(shell.day().posted().orElseThrow(), 100));
+        shell.tell(new Msg.BetterFound(shell.day().posted().orElseThrow(), new Gain(2, 1, 1)));
         shell.types("n").types("4").types("9").types("1").types("0");
         assertEquals(Optional.empty(), shell.board().better());
     }

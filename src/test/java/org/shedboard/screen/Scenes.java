@@ -10,6 +10,7 @@ import org.shedboard.board.Msg;
 import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
+import org.shedboard.day.Gain;
 import org.shedboard.day.Posted;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Mud;
@@ -211,7 +212,7 @@ final class Scenes {
 
     private static Rehearsal withBetterPlan(Rehearsal rehearsal) {
         Posted plan = new Posted(rehearsal.outlook().plan(), rehearsal.day().origin());
-        return rehearsal.told(new Msg.BetterFound(plan, 120));
+        return rehearsal.told(new Msg.BetterFound(plan, new Gain(2, 1, 1)));
     }
 
     private static Rehearsal down(Rehearsal rehearsal, int rows) {

@@ -69,8 +69,9 @@ final class NextAnswer {
 
     private void about(List<String> lines, NextTask next) {
         YardEntry entry = new YardEntry(outlook, next.visit());
-        lines.add("  " + entry.tag() + "  " + entry.owner() + ", "
-                + day.machineOf(next.visit()).label());
+        String label = day.machineOf(next.visit()).label();
+        String owner = label.isBlank() ? entry.owner() : entry.owner() + ", " + label;
+        lines.add("  " + entry.tag() + "  " + owner);
         if (entry.isStopped()) {
             lines.add("  " + Words.say("board.do_not_ride"));
         }

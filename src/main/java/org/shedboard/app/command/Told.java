@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.shedboard.board.DoneWords;
 import org.shedboard.day.Act;
-import org.shedboard.day.Names;
 import org.shedboard.screen.YardEntry;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
@@ -18,8 +18,7 @@ public final class Told {
     public static Answer of(Act act, Optional<String> visitId, Seen after) {
         Optional<Visit> visit = visitId.flatMap(after.day()::findVisit);
         String kind = act.getClass().getSimpleName();
-        String name = visit.map(each -> Names.of(after.day(), each)).orElse("");
-        String sentence = Words.say("done." + kind, name).strip();
+        String sentence = DoneWords.of(after.day(), act, visitId);
         List<String> lines = new ArrayList<>(List.of(sentence));
         visit.filter(each -> each.state().isOpen())
                 .map(each -> new YardEntry(after.outlook(), each))

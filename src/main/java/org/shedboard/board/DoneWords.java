@@ -1,0 +1,50 @@
+package org.shedboard.board;
+
+import java.util.Optional;
+import org.shedboard.day.Act;
+import org.shedboard.day.Day;
+import org.shedboard.day.Names;
+import org.shedboard.estimate.Point;
+import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
+
+/** What is said of an act that was carried out: on the screen and by the commands alike. */
+public final class DoneWords {
+    private DoneWords() {}
+
+    /** @param day the day with the act in it */
+    public static String of(Day day, Act act, Optional<String> visitId) {
+        Optional<Visit> visit = visitId.flatMap(day::findVisit);
+        String name = visit.map(found -> Names.of(day, found)).orElse("");
+        String sentence = "done." + act.getClass().getSimpleName();
+        if (visit.isPresent() && act instanceof Act.Tick tick) {
+            return Words.say(sentence, name, pointOf(day, visit.get(), tick.pointId()), Words.say(tick.mark()));
+        }
+        String task = visit.flatMap(found -> taskOf(found, act)).orElse("");
+        return Words.say(sentence, name, task).strip();
+    }
+
+    private static Optional<String> taskOf(Visit visit, Act act) {
+        String id = "";
+        if (act instanceof Act.Start start) {
+            id = start.taskId();
+        } else if (act instanceof Act.Finish finish) {
+            id = finish.taskId();
+        } else if (act instanceof Act.Pause pause) {
+            id = pause.taskId();
+        } else if (act instanceof Act.HandOver over) {
+            id = over.taskId();
+        }
+        return visit.findTask(id).map(Task::name);
+    }
+
+    private static String pointOf(Day day, Visit visit, String pointId) {
+        return day.books()
+                .catalogue()
+                .expectClass(day.machineOf(visit).classId())
+                .findPoint(pointId)
+                .map(Point::name)
+                .orElse(pointId);
+    }
+}
