@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,13 +18,20 @@ class InterruptTest {
     @TempDir
     private Path home;
 
+    /** How many changes are made; the pest lets two go by between its interrupts, so that no change is hit time and again. */
+    private final AtomicInteger made = new AtomicInteger();
+
     /** Interrupts that thread again and again, at moments that fall into the middle of its work. */
-    private static Thread pest(Thread victim) {
+    private Thread pest(Thread victim) {
         Random random = new Random(SEED);
         Thread pest = new Thread(() -> {
             for (int i = 0; i < INTERRUPTS; i++) {
+                int before = made.get();
                 try {
-                    Thread.sleep(150, random.nextInt(999_999));
+                    while (made.get() < before + 2) {
+                        Thread.sleep(1);
+                    }
+                    Thread.sleep(0, random.nextInt(999_999));
                 } catch (InterruptedException interrupt) {
                     return;
                 }
@@ -36,17 +44,16 @@ class InterruptTest {
 
     @Test
     void an_interrupt_costs_no_change() {
-        int made = 0;
         int seen = 0;
         Thread pest = pest(Thread.currentThread());
         try (Store store = Store.create(home)) {
             pest.start();
             while (pest.isAlive()) {
-                ShopProcess.countOne(store, "n", ++made);
+                ShopProcess.countOne(store, "n", made.incrementAndGet());
                 seen += Thread.interrupted() ? 1 : 0;
             }
             seen += Thread.interrupted() ? 1 : 0;
-            assertEquals(made, store.read(reader -> reader.journal(0)).size());
+            assertEquals(made.get(), store.read(reader -> reader.journal(0)).size());
         } finally {
             pest.interrupt();
             while (pest.isAlive()) {
@@ -56,9 +63,9 @@ class InterruptTest {
         }
         // not all of them: the database swallows some
         assertTrue(seen > 0);
-        assertTrue(made > INTERRUPTS);
+        assertTrue(made.get() > INTERRUPTS);
         try (Store store = Store.open(home)) {
-            assertEquals(made, store.read(reader -> reader.journal(0)).size());
+            assertEquals(made.get(), store.read(reader -> reader.journal(0)).size());
         }
     }
 }
