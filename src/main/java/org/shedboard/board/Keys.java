@@ -74,10 +74,11 @@ public final class Keys {
 
     private static List<Binding> sheet(Board board) {
         List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
+        keys.add(Binding.on('n', Deed.NEXT));
+        keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
-        keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         return keys;
     }
 
