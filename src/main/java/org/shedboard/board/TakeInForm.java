@@ -33,7 +33,7 @@ public record TakeInForm(
         Condition condition,
         int round,
         Optional<Quote.Answer> answer) {
-    /** The fields in the order in which they are gone through; a known machine needs none from OWNER to YEAR. */
+    /** The fields in the order in which they are gone through; a known machine needs none from OWNER to NUMBER. */
     public enum Field {
         FIND,
         OWNER,
@@ -41,6 +41,7 @@ public record TakeInForm(
         CLASS,
         LABEL,
         YEAR,
+        NUMBER,
         WORK,
         MUD,
         PROMISE,
@@ -53,7 +54,7 @@ public record TakeInForm(
         NOTE;
 
         boolean isOfNewMachine() {
-            return ordinal() >= OWNER.ordinal() && ordinal() <= YEAR.ordinal();
+            return ordinal() >= OWNER.ordinal() && ordinal() <= NUMBER.ordinal();
         }
     }
 

@@ -141,6 +141,6 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
                 form.classId().orElse(""),
                 form.text(Field.LABEL).strip(),
                 number(Field.YEAR),
-                "");
+                form.text(Field.NUMBER).strip());
     }
 }

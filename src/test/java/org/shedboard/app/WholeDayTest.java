@@ -159,7 +159,7 @@ class WholeDayTest {
         board.press("Enter", "Enter");
         board.press("2", "Enter");
         board.press("-l", "grey one");
-        board.press("Enter", "Enter");
+        board.press("Enter", "Enter", "Enter");
         board.awaitText("Oil service");
         board.press("o");
         board.press("Enter");

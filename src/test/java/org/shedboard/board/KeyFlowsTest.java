@@ -91,7 +91,7 @@ class KeyFlowsTest {
     @Test
     void a_new_machine_of_a_new_owner_is_taken_in() {
         shell.types("t").types("Zebedee").press(Key.ENTER);
-        // owner is filled in from what was looked for; then telephone, class, label, year
+        // owner is filled in from what was looked for; then telephone, class, label, year, number
         shell.press(Key.ENTER)
                 .types("0000 000 999")
                 .press(Key.ENTER)
@@ -100,6 +100,8 @@ class KeyFlowsTest {
                 .types("Burr 520")
                 .press(Key.ENTER);
         shell.types("2021")
+                .press(Key.ENTER)
+                .types("ZZ-520-77")
                 .press(Key.ENTER)
                 .types("m")
                 .press(Key.ENTER)
@@ -114,6 +116,10 @@ class KeyFlowsTest {
         assertEquals("Zebedee", shell.day().ownerOf(visit).name());
         assertEquals("quad", shell.day().machineOf(visit).classId());
         assertEquals(OptionalInt.of(2021), shell.day().machineOf(visit).modelYear());
+        assertEquals(
+                List.of(shell.day().machineOf(visit)),
+                Found.by(shell.day(), "zz-520"),
+                "found by its number next time");
         assertEquals("minor-quad", visit.lines().get(0).workId());
     }
 
