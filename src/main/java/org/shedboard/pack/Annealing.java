@@ -14,6 +14,7 @@ final class Annealing {
     private Solution candidate;
     private final Timetable table;
     private final Solution best;
+    private long bestEnergy;
 
     Annealing(FlatProblem flat, Trial trial, Moves moves, Chance chance) {
         this.trial = trial;
@@ -31,7 +32,7 @@ final class Annealing {
         long energy = trial.decode(present);
         accept(present);
         best.become(present);
-        long bestEnergy = energy;
+        bestEnergy = energy;
         double cooling = StrictMath.log(cold / hot);
         double heat = hot;
         for (long step = 0; step < tries - 1 && !trial.isStopped(); step++) {
@@ -55,6 +56,11 @@ final class Annealing {
             }
         }
         return best.copy();
+    }
+
+    /** Of the solution with which the last pass ended. */
+    long energy() {
+        return bestEnergy;
     }
 
     private void accept(Solution solution) {

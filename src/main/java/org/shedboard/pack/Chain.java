@@ -8,21 +8,19 @@ final class Chain {
     private static final int LONGEST = 40;
 
     private final FlatProblem flat;
-    private final Outlook outlook;
     private final Chance chance;
-    private final int[] jobs;
+    private final Excess excess;
     private Timetable table;
 
-    Chain(FlatProblem flat, Outlook outlook, Chance chance, int[] jobs) {
+    Chain(FlatProblem flat, Chance chance, Excess excess) {
         this.flat = flat;
-        this.outlook = outlook;
         this.chance = chance;
-        this.jobs = jobs;
+        this.excess = excess;
     }
 
     void breakOne(ListEdit edit, Timetable of) {
         table = of;
-        int task = lastTaskOf(pickJob());
+        int task = lastTaskOf(excess.pick(table.finish, 3));
         for (int links = 0; links < LONGEST && task >= 0; links++) {
             int earlier = previousOfPerson(task);
             if (earlier >= 0 && chance.below(3) > 0) {
@@ -37,20 +35,6 @@ final class Chain {
             }
             task = before(task, earlier, holder);
         }
-    }
-
-    /** One of the jobs; those that finish much later than they could alone more often. */
-    private int pickJob() {
-        int best = jobs[chance.below(jobs.length)];
-        for (int more = 0; more < 2; more++) {
-            int other = jobs[chance.below(jobs.length)];
-            best = excess(other) > excess(best) ? other : best;
-        }
-        return best;
-    }
-
-    private long excess(int job) {
-        return outlook.points(job, table.finish[job]) - outlook.points(job, outlook.finish[job]);
     }
 
     private int lastTaskOf(int job) {
@@ -138,7 +122,7 @@ final class Chain {
             int changed = kind == 0 ? task : earlier;
             int[] able = flat.able[changed];
             if (flat.crew[changed] == 1 && able.length > 1) {
-                edit.setCrew(changed, able[chance.below(able.length)]);
+                edit.setCrew(changed, anotherOf(able, table.who[flat.slot[changed]]));
                 return;
             }
         }
@@ -153,11 +137,16 @@ final class Chain {
         int changed = chance.below(2) == 0 ? stay : holder;
         int[] places = flat.placesOfStay[changed];
         if (places.length > 1 && chance.below(2) == 0) {
-            edit.setPlace(changed, places[chance.below(places.length)]);
+            edit.setPlace(changed, anotherOf(places, table.placeOfStay[changed]));
             return;
         }
         int first = flat.firstTask[stay];
         int minutes = table.start[flat.firstTask[holder]] - table.start[first] - 1;
         edit.retime(first, flat.lastTaskOfJob(flat.jobOfStay[stay]), minutes);
+    }
+
+    private int anotherOf(int[] several, int one) {
+        int picked = several[chance.below(several.length - 1)];
+        return picked == one ? several[several.length - 1] : picked;
     }
 }

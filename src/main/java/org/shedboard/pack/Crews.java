@@ -179,12 +179,13 @@ final class Crews {
         return from;
     }
 
-    /** The first minute at which one of those who may do the task is free. */
+    /** The first minute at which one of those who may do the task is free of all they have been given so far. */
     int likelyStart(int task, int earliest) {
         int soonest = Hours.FAR;
         for (int person : flat.able[task]) {
-            int from = roster.findGap(person, flat.hours[person].worked(earliest), flat.minutes[task][person], false);
-            soonest = Math.min(soonest, flat.hours[person].wall(from));
+            int free = roster.freeFrom(person);
+            Hours hours = flat.hours[person];
+            soonest = Math.min(soonest, free >= earliest ? free : hours.wall(hours.worked(earliest)));
         }
         return soonest;
     }

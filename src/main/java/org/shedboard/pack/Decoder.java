@@ -382,7 +382,7 @@ final class Decoder {
         int likely = Math.max(Math.max(placeFree[place], flat.problem.now()), stayComplete[holder]);
         for (int task = flat.firstTask[holder]; task < flat.firstTask[holder + 1]; task++) {
             if (!isSet[task]) {
-                likely += flat.unattended[task] + (flat.crew[task] > 0 ? flat.minutes[task][flat.able[task][0]] : 0);
+                likely += flat.unattended[task] + flat.likelyMinutes[task];
             }
         }
         return likely;

@@ -53,6 +53,9 @@ final class FlatProblem {
     final boolean[] isAble;
 
     final int[][] minutes;
+    /** What the one with the fewest skills takes; 0 where nobody is needed or nobody is able. */
+    final int[] likelyMinutes;
+
     final int[] unattended;
     final int[] earliest;
     final int[] at;
@@ -108,6 +111,7 @@ final class FlatProblem {
         able = new int[tasks][];
         isAble = new boolean[tasks * people];
         minutes = new int[tasks][people];
+        likelyMinutes = new int[tasks];
         unattended = new int[tasks];
         earliest = new int[tasks];
         at = new int[tasks];
@@ -170,6 +174,11 @@ final class FlatProblem {
         return job(job).stays().get(stay - firstStay[job]);
     }
 
+    /** When the task is worked on is still to be chosen. */
+    boolean isFree(int task) {
+        return state[task] == OPEN || state[task] == INTERRUPTED;
+    }
+
     int lastTaskOfJob(int job) {
         return firstTask[firstStay[job + 1]];
     }
@@ -227,6 +236,8 @@ final class FlatProblem {
                     .orElse(values.minutesBy(problem.people().get(person).id()));
         }
         able[number] = findAble(values);
+        boolean isDone = crew[number] > 0 && able[number].length > 0;
+        likelyMinutes[number] = isDone ? minutes[number][able[number][0]] : 0;
         for (int person : able[number]) {
             isAble[number * people + person] = true;
         }
@@ -324,7 +335,10 @@ final class FlatProblem {
             return;
         }
         Map<List<Object>, Plan.TaskTime> times = new HashMap<>();
-        problem.posted().get().tasks().forEach(time -> times.put(List.of(time.job(), time.stay(), time.task()), time));
+        problem.posted()
+                .get()
+                .tasks()
+                .forEach(time -> times.putIfAbsent(List.of(time.job(), time.stay(), time.task()), time));
         for (int number = 0; number < tasks; number++) {
             int stay = stayOfTask[number];
             int index = stay - firstStay[jobOfStay[stay]];

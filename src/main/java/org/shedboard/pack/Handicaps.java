@@ -19,6 +19,9 @@ final class Handicaps {
     private final Trial trial;
     private final Solution plain;
     private final int[] work;
+    private final int[] finish;
+    private final int[] movable;
+    private final int reach;
     private int[] best;
     private long bestEnergy = Long.MAX_VALUE;
 
@@ -26,7 +29,10 @@ final class Handicaps {
         this.flat = flat;
         this.trial = trial;
         plain = Solution.plain(flat);
+        movable = FlatProblem.numbersOf(flat.jobs, job -> !trial.decoder.isLeftOut(job));
+        reach = Math.max(2, flat.problem.horizon() * 2);
         work = new int[flat.jobs];
+        finish = new int[flat.jobs];
         for (int task = 0; task < flat.tasks; task++) {
             work[flat.jobOfTask[task]] += flat.task[task].handsOn() + flat.unattended[task];
         }
@@ -67,7 +73,7 @@ final class Handicaps {
 
     /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
     void anneal(long tries, Chance chance) {
-        if (flat.jobs < 2) {
+        if (movable.length < 2) {
             return;
         }
         double perJob = (double) bestEnergy / flat.jobs + 1;
@@ -81,25 +87,35 @@ final class Handicaps {
 
     private void annealFrom(int[] start, long tries, double hot, Chance chance) {
         int[] present = start;
+        int[] candidate = start.clone();
+        Excess excess = new Excess(trial.decoder.outlook, chance, movable);
         long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
+        takeFinishes();
         long end = trial.tries + tries - 1;
-        int reach = Math.max(2, flat.problem.horizon() * 2);
         for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
             double heat = hot * StrictMath.exp(-6.0 * step / tries);
-            int[] candidate = present.clone();
-            change(candidate, chance, reach);
+            System.arraycopy(present, 0, candidate, 0, present.length);
+            int job = chance.below(2) == 0 ? movable[chance.below(movable.length)] : excess.pick(finish, 3);
+            change(candidate, job, chance);
             long limit = energy + (long) (heat * chance.exponential());
             long found = tryOut(candidate, limit);
             if (found <= limit) {
                 energy = found;
+                int[] spare = present;
                 present = candidate;
+                candidate = spare;
+                takeFinishes();
             }
         }
     }
 
-    private void change(int[] handicap, Chance chance, int reach) {
-        int job = chance.below(flat.jobs);
-        int other = chance.below(flat.jobs);
+    private void takeFinishes() {
+        Arrays.setAll(finish, trial.tally::finishOf);
+    }
+
+    /** The job changes its handicap with another's, comes just before or after that, or goes some minutes earlier or later. */
+    private void change(int[] handicap, int job, Chance chance) {
+        int other = movable[chance.below(movable.length)];
         switch (chance.below(4)) {
             case 0 -> {
                 int kept = handicap[job];

@@ -5,6 +5,8 @@ final class ListEdit {
     private final FlatProblem flat;
     private final int[] moved;
     private final int[] stayed;
+    private int movedCount;
+    private int stayedCount;
     private Solution solution;
     private Timetable table;
     private int kept;
@@ -80,12 +82,40 @@ final class ListEdit {
         solution.retry(flat.stayOfTask[task]);
     }
 
+    /** Puts these tasks of one job one after the other before another task; where that is one of them, before what follows it. */
+    void gather(int firstTask, int endTask, int before) {
+        int target = indexOf(before);
+        split(firstTask, endTask);
+        int[] list = solution.list;
+        int earlier = 0;
+        for (int index = 0; index < target; index++) {
+            earlier += list[index] >= firstTask && list[index] < endTask ? 0 : 1;
+        }
+        for (int index = 0; index < list.length; index++) {
+            int task = index < earlier
+                    ? stayed[index]
+                    : index < earlier + movedCount ? moved[index - earlier] : stayed[index - movedCount];
+            put(index, task);
+        }
+    }
+
     /** Puts these tasks of one job where they would be if they started so much later, or earlier if negative. */
     void retime(int firstTask, int endTask, int minutes) {
-        int[] list = solution.list;
-        int movedCount = 0;
-        int stayedCount = 0;
-        for (int task : list) {
+        split(firstTask, endTask);
+        int nextMoved = 0;
+        int nextStayed = 0;
+        for (int index = 0; index < flat.tasks; index++) {
+            boolean takeMoved = nextMoved < movedCount
+                    && (nextStayed == stayedCount
+                            || (long) table.start[moved[nextMoved]] + minutes < table.start[stayed[nextStayed]]);
+            put(index, takeMoved ? moved[nextMoved++] : stayed[nextStayed++]);
+        }
+    }
+
+    private void split(int firstTask, int endTask) {
+        movedCount = 0;
+        stayedCount = 0;
+        for (int task : solution.list) {
             if (task >= firstTask && task < endTask) {
                 moved[movedCount++] = task;
                 solution.retry(flat.stayOfTask[task]);
@@ -93,17 +123,12 @@ final class ListEdit {
                 stayed[stayedCount++] = task;
             }
         }
-        int nextMoved = 0;
-        int nextStayed = 0;
-        for (int index = 0; index < list.length; index++) {
-            boolean takeMoved = nextMoved < movedCount
-                    && (nextStayed == stayedCount
-                            || (long) table.start[moved[nextMoved]] + minutes < table.start[stayed[nextStayed]]);
-            int task = takeMoved ? moved[nextMoved++] : stayed[nextStayed++];
-            if (list[index] != task) {
-                touchFrom(index);
-                list[index] = task;
-            }
+    }
+
+    private void put(int index, int task) {
+        if (solution.list[index] != task) {
+            touchFrom(index);
+            solution.list[index] = task;
         }
     }
 }

@@ -10,9 +10,10 @@ final class Moves {
         SHIFT(20),
         CHAIN(30),
         RETIME(12),
-        SWAP(5),
+        BLOCK(10),
         CREW(12),
         CREW_OF_STAY(6),
+        ANY_CREW(10),
         PLACE(6),
         OVERTIME(3),
         OVERTIME_FROM(5),
@@ -39,7 +40,7 @@ final class Moves {
     Moves(FlatProblem flat, Outlook outlook, Chance chance, boolean[] left) {
         this.flat = flat;
         this.chance = chance;
-        movable = FlatProblem.numbersOf(flat.tasks, task -> !left[flat.jobOfTask[task]] && isOpen(task));
+        movable = FlatProblem.numbersOf(flat.tasks, task -> !left[flat.jobOfTask[task]] && flat.isFree(task));
         movableJobs = Arrays.stream(movable)
                 .map(task -> flat.jobOfTask[task])
                 .distinct()
@@ -48,22 +49,18 @@ final class Moves {
                 .filter(task -> flat.postedStart[task] >= 0)
                 .toArray();
         edit = new ListEdit(flat);
-        chain = new Chain(flat, outlook, chance, movableJobs);
+        chain = new Chain(flat, chance, new Excess(outlook, chance, movableJobs));
         kinds = Arrays.stream(Kind.values())
                 .filter(this::makesSense)
                 .flatMap(kind -> IntStream.range(0, kind.weight).mapToObj(times -> kind))
                 .toArray(Kind[]::new);
     }
 
-    private boolean isOpen(int task) {
-        return flat.state[task] == FlatProblem.OPEN || flat.state[task] == FlatProblem.INTERRUPTED;
-    }
-
     private boolean makesSense(Kind kind) {
         return switch (kind) {
             case SHIFT, CHAIN -> true;
-            case RETIME, SWAP -> movableJobs.length > 1;
-            case CREW, CREW_OF_STAY -> Arrays.stream(movable).anyMatch(this::hasChoiceOfCrew);
+            case RETIME, BLOCK -> movableJobs.length > 1;
+            case CREW, CREW_OF_STAY, ANY_CREW -> Arrays.stream(movable).anyMatch(this::hasChoiceOfCrew);
             case PLACE -> Arrays.stream(movable).anyMatch(task -> flat.placesOfStay[flat.stayOfTask[task]].length > 1);
             case OVERTIME, OVERTIME_FROM ->
                 flat.problem.people().stream()
@@ -80,6 +77,19 @@ final class Moves {
         return movable.length == 0;
     }
 
+    /** The jobs that can be moved at all. */
+    int[] jobs() {
+        return movableJobs;
+    }
+
+    /** So many changes at once. */
+    void changeSome(Solution solution, Timetable table, int times) {
+        edit.begin(solution, table);
+        for (int change = 0; change < times; change++) {
+            changeOnce(solution, table);
+        }
+    }
+
     /** Changes the solution, whose plan is the timetable; returns how much of the list, from its beginning, has nothing to do with it. */
     int change(Solution solution, Timetable table) {
         edit.begin(solution, table);
@@ -94,10 +104,11 @@ final class Moves {
         switch (kinds[chance.below(kinds.length)]) {
             case SHIFT -> edit.move(task, nearby(edit.indexOf(task)));
             case CHAIN -> chain.breakOne(edit, table);
-            case RETIME -> retime(task, table);
-            case SWAP -> swap(task, table);
+            case RETIME -> retime(solution, task, table);
+            case BLOCK -> block(solution, task);
             case CREW -> changeCrew(solution, task);
             case CREW_OF_STAY -> changeCrewOfStay(solution, flat.stayOfTask[task]);
+            case ANY_CREW -> letAnyoneDo(solution, flat.stayOfTask[task]);
             case PLACE -> changePlace(solution, flat.stayOfTask[task]);
             case OVERTIME -> setOvertime(solution, task, !solution.noOvertime[task]);
             case OVERTIME_FROM -> setOvertimeFrom(solution, task);
@@ -114,7 +125,7 @@ final class Moves {
     }
 
     /** The job, from this task's stay on, goes some minutes earlier or later; or to where another job is. */
-    private void retime(int task, Timetable table) {
+    private void retime(Solution solution, int task, Timetable table) {
         int minutes;
         if (chance.below(2) == 0) {
             int other = movable[chance.below(movable.length)];
@@ -125,17 +136,26 @@ final class Moves {
         }
         boolean whole = chance.below(2) == 0;
         int first = whole ? flat.firstTaskOfJob(flat.jobOfTask[task]) : flat.firstTask[flat.stayOfTask[task]];
+        release(solution, first, flat.lastTaskOfJob(flat.jobOfTask[task]));
         edit.retime(first, flat.lastTaskOfJob(flat.jobOfTask[task]), minutes);
     }
 
-    /** Two jobs change places in time. */
-    private void swap(int task, Timetable table) {
-        int job = flat.jobOfTask[task];
-        int other = movableJobs[chance.below(movableJobs.length)];
-        int minutes = table.start[flat.firstTaskOfJob(other)] - table.start[flat.firstTaskOfJob(job)];
-        if (other != job) {
-            edit.retime(flat.firstTaskOfJob(job), flat.lastTaskOfJob(job), minutes);
-            edit.retime(flat.firstTaskOfJob(other), flat.lastTaskOfJob(other), -minutes);
+    /** The job, from this task's stay on, gets its time in one go, as early as it can be had before some other task. */
+    private void block(Solution solution, int task) {
+        boolean whole = chance.below(2) == 0;
+        int first = whole ? flat.firstTaskOfJob(flat.jobOfTask[task]) : flat.firstTask[flat.stayOfTask[task]];
+        release(solution, first, flat.lastTaskOfJob(flat.jobOfTask[task]));
+        edit.gather(first, flat.lastTaskOfJob(flat.jobOfTask[task]), movable[chance.below(movable.length)]);
+    }
+
+    /** Who and where is open again for these tasks. */
+    private void release(Solution solution, int first, int end) {
+        if (chance.below(4) > 0) {
+            for (int task = first; task < end; task++) {
+                solution.crew[flat.slot[task]] = Solution.ANY;
+                solution.place[flat.stayOfTask[task]] = Solution.ANY;
+                edit.touch(task);
+            }
         }
     }
 
@@ -177,6 +197,13 @@ final class Moves {
                 solution.crew[flat.slot[task]] = person;
                 edit.touch(task);
             }
+        }
+    }
+
+    private void letAnyoneDo(Solution solution, int stay) {
+        for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
+            solution.crew[flat.slot[task]] = Solution.ANY;
+            edit.touch(task);
         }
     }
 

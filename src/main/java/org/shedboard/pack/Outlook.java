@@ -22,6 +22,7 @@ final class Outlook {
     final int[] finish;
 
     private final int[] shortest;
+    private final boolean[] isFilled;
 
     Outlook(FlatProblem flat) {
         this.flat = flat;
@@ -38,6 +39,7 @@ final class Outlook {
         shortest = new int[flat.tasks];
         Arrays.setAll(shortest, this::shortestOf);
         tail = new int[flat.tasks];
+        isFilled = new boolean[flat.tasks];
         finish = new int[flat.jobs];
         for (int job = 0; job < flat.jobs; job++) {
             fillTails(job);
@@ -64,20 +66,24 @@ final class Outlook {
         for (int stay = flat.firstStay[job + 1] - 1; stay >= flat.firstStay[job]; stay--) {
             int longest = 0;
             for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
-                int within = longestBehind(task);
-                tail[task] = within + later;
-                longest = Math.max(longest, shortest[task] + within);
+                longest = Math.max(longest, shortest[task] + fillBehind(task));
+            }
+            for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
+                tail[task] += later;
             }
             later += longest;
         }
     }
 
-    private int longestBehind(int task) {
-        int longest = 0;
-        for (int next : flat.behind[task]) {
-            longest = Math.max(longest, shortest[next] + longestBehind(next));
+    /** The least minutes from the task's completion to its stay's, found once and kept in {@link #tail}. */
+    private int fillBehind(int task) {
+        if (!isFilled[task]) {
+            isFilled[task] = true;
+            for (int next : flat.behind[task]) {
+                tail[task] = Math.max(tail[task], shortest[next] + fillBehind(next));
+            }
         }
-        return longest;
+        return tail[task];
     }
 
     private int earliestFinish(int job) {

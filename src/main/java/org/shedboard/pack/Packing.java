@@ -1,7 +1,9 @@
 package org.shedboard.pack;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.LongStream;
+import java.util.stream.IntStream;
 
 /**
  * A search for the best plan of one problem, cut into rounds that can run at the same time. Its state after some rounds is a
@@ -15,33 +17,56 @@ import java.util.stream.LongStream;
  *     }
  *     packing.plan();
  * </pre>
+ *
+ * <p>Several lines of search are carried on side by side, each from its own solution, so that they do not all end in the same
+ * valley; now and then the worst of them is started once more from nothing. One more round of each step refines the best. Each step
+ * is longer than the one before, so that a short search has something whole early on and a long one cools slowly.
  */
 public final class Packing {
-    private static final int ROUNDS_A_STEP = 4;
-    private static final long TRIES_A_ROUND = 5000;
+    /** Solutions that are carried on. */
+    private static final int LINES = 3;
 
-    private final Problem problem;
+    private static final int ROUNDS_A_STEP = LINES + 1;
+    /** Every so many steps the worst line starts again. */
+    private static final int STEPS_A_LINE = 4;
+
+    private static final long FIRST_TRIES = 2000;
+    private static final double GROWTH = 1.5;
+    private static final long MOST_TRIES = 200_000;
+
+    private final FlatProblem flat;
     private final long seed;
-    private final long step;
+    private final int step;
     private final long tries;
-    private final Plan plan;
+    private final List<Elite> lines;
+    /** Some task that has not begun is in the plan. */
+    private final boolean canChoose;
 
-    private Packing(Problem problem, long seed, long step, long tries, Plan plan) {
-        this.problem = problem;
+    private final Elite best;
+
+    private Packing(FlatProblem flat, long seed, int step, long tries, List<Elite> lines, Elite best) {
+        this.flat = flat;
         this.seed = seed;
         this.step = step;
         this.tries = tries;
-        this.plan = plan;
+        this.lines = lines;
+        this.best = best;
+        canChoose = IntStream.range(0, flat.tasks)
+                .anyMatch(task -> flat.hopeless[flat.jobOfTask[task]] == null && flat.isFree(task));
     }
 
     /** The search before its first round: its plan is the one that is there at once, the better of a first one and the posted one. */
     public static Packing of(Problem problem, long seed) {
-        return new Packing(problem, seed, 0, 0, Packer.first(problem).withSearch(Search.of(seed, 0)));
+        FlatProblem flat = new FlatProblem(problem);
+        Bench bench = new Bench(flat, () -> false, plan -> {});
+        bench.begin();
+        Elite first = Elite.of(bench.trial());
+        return new Packing(flat, seed, 0, 0, Collections.nCopies(LINES, first), first);
     }
 
     /** The best plan so far. */
     public Plan plan() {
-        return plan;
+        return best.plan().withSearch(Search.of(seed, tries));
     }
 
     /** Plans decoded so far, in all rounds together. */
@@ -54,26 +79,58 @@ public final class Packing {
         return rounds(Long.MAX_VALUE);
     }
 
-    /** As {@link #rounds()}, but of so many tries together at most; none when that is 0. */
+    /** As {@link #rounds()}, but of about so many tries together at most; none when that is 0, or when there is nothing to choose. */
     public List<Round> rounds(long most) {
-        return LongStream.range(0, ROUNDS_A_STEP)
-                .filter(index -> most > index * TRIES_A_ROUND)
-                .mapToObj(index -> new Round(
-                        problem,
-                        Search.of(
-                                seed * 1_000_003 + step * ROUNDS_A_STEP + index,
-                                Math.min(TRIES_A_ROUND, most - index * TRIES_A_ROUND))))
-                .toList();
+        long each = (long) Math.min(MOST_TRIES, FIRST_TRIES * StrictMath.pow(GROWTH, step));
+        List<Round> rounds = new ArrayList<>();
+        for (int index = 0; index < ROUNDS_A_STEP && most > index * each && canChoose; index++) {
+            rounds.add(round(index, Math.min(each, most - index * each)));
+        }
+        return rounds;
+    }
+
+    private Round round(int index, long most) {
+        long own = Chance.mix(Chance.mix(seed) + (long) step * ROUNDS_A_STEP + index);
+        Elite start = index < LINES ? lines.get(index) : best;
+        return new Round(flat, index, kindOf(index), start.solution(), Search.of(own, most));
+    }
+
+    private Round.Kind kindOf(int index) {
+        if (startsAfresh(index)) {
+            return Round.Kind.AFRESH;
+        }
+        return index < LINES ? Round.Kind.GO_ON : Round.Kind.REFINE;
+    }
+
+    /** At first all do, except that one goes on from the posted plan; later the worst line in its turn. */
+    private boolean startsAfresh(int index) {
+        if (step == 0) {
+            return index > 0 || flat.problem.posted().isEmpty();
+        }
+        return step % STEPS_A_LINE == STEPS_A_LINE - 1 && index == worst();
+    }
+
+    private int worst() {
+        int worst = 0;
+        for (int index = 1; index < LINES; index++) {
+            worst = lines.get(index).isBetterThan(lines.get(worst)) ? worst : index;
+        }
+        return worst;
     }
 
     /** The search after a step: what its rounds found, in the order of the rounds; rounds that were never run are left out. */
     public Packing after(List<Round.Found> found) {
-        Plan best = plan;
+        List<Elite> next = new ArrayList<>(lines);
+        Elite nextBest = best;
         long more = 0;
         for (Round.Found one : found) {
-            best = one.plan().isBetterThan(best) ? one.plan() : best;
+            int index = one.index();
+            if (index < LINES && (startsAfresh(index) || !next.get(index).isBetterThan(one.elite()))) {
+                next.set(index, one.elite());
+            }
+            nextBest = one.elite().isBetterThan(nextBest) ? one.elite() : nextBest;
             more += one.tries();
         }
-        return new Packing(problem, seed, step + 1, tries + more, best.withSearch(Search.of(seed, tries + more)));
+        return new Packing(flat, seed, step + 1, tries + more, List.copyOf(next), nextBest);
     }
 }

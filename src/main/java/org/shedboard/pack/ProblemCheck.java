@@ -217,7 +217,7 @@ public final class ProblemCheck {
         if (begun.isEmpty()) {
             return;
         }
-        Plan plan = new Bench(problem.withJobs(begun)).packBegun(BEGUN_TRIES);
+        Plan plan = Bench.of(problem.withJobs(begun)).packBegun(BEGUN_TRIES);
         for (Plan.Unplaced left : plan.unplaced()) {
             int index = 0;
             while (!problem.jobs().get(index).id().equals(left.job())) {

@@ -8,16 +8,19 @@ final class Roster {
     private final int[][] from;
     private final int[][] to;
     private final int[] count;
+    private final int[] freeFrom;
 
     Roster(FlatProblem flat) {
         hours = flat.hours;
         from = new int[flat.people][8];
         to = new int[flat.people][8];
         count = new int[flat.people];
+        freeFrom = new int[flat.people];
     }
 
     void clear() {
         Arrays.fill(count, 0);
+        Arrays.fill(freeFrom, 0);
     }
 
     /** The first working minute from {@code earliest} on at which the person is free for so long. */
@@ -44,6 +47,11 @@ final class Roster {
         return index;
     }
 
+    /** The wall minute from which the person has nothing to do any more. */
+    int freeFrom(int person) {
+        return freeFrom[person];
+    }
+
     void book(int person, int work, int minutes) {
         int last = count[person]++;
         if (last == from[person].length) {
@@ -58,5 +66,8 @@ final class Roster {
         }
         from[person][index] = work;
         to[person][index] = work + minutes;
+        if (index == last) {
+            freeFrom[person] = hours[person].wall(work + minutes);
+        }
     }
 }

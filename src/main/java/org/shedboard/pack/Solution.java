@@ -67,6 +67,12 @@ final class Solution {
         System.arraycopy(other.shutPlace, 0, shutPlace, 0, shutPlace.length);
     }
 
+    /** Leaves the choice of all people and places to the decoder. */
+    void letChoose() {
+        Arrays.fill(crew, ANY);
+        Arrays.fill(place, ANY);
+    }
+
     /** The stay opens as early as it can again, be a closed time in the way or not. */
     void retry(int stay) {
         shutPlace[stay] = ANY;

@@ -11,7 +11,7 @@ final class Trial {
 
     final Decoder decoder;
     private final FlatProblem flat;
-    private final Tally tally;
+    final Tally tally;
     private final Dispatcher dispatcher;
     private final BooleanSupplier stop;
     private final Consumer<Plan> better;
@@ -109,6 +109,13 @@ final class Trial {
         isUntold = false;
     }
 
+    /** The best solution so far with the choice of people and places left open again. */
+    Solution bestFreed() {
+        Solution freed = best.copy();
+        freed.letChoose();
+        return freed;
+    }
+
     boolean isStopped() {
         return stopped;
     }
@@ -116,6 +123,10 @@ final class Trial {
     /** The best solution so far, everyone and every place in it named, in order of start. */
     Solution best() {
         return best.copy();
+    }
+
+    Timetable bestTable() {
+        return bestTable;
     }
 
     long bestEnergy() {
