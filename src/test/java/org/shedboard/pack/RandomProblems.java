@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /** Small problems with everything a day file can hold, each from a seed. All numbers are invented. */
-final class RandomProblems {
+public final class RandomProblems {
     private static final List<String> SKILLS = List.of("wash", "hoist", "service");
     private static final List<String> KINDS = List.of("wash", "hoist", "floor");
 
@@ -22,7 +22,7 @@ final class RandomProblems {
     }
 
     /** A problem without begun work, not posted. */
-    static Problem of(long seed) {
+    public static Problem of(long seed) {
         return new RandomProblems(seed).problem();
     }
 
@@ -106,7 +106,7 @@ final class RandomProblems {
     }
 
     /** The same day later on, with the plan posted: what should have begun by then has, some of it late or interrupted. */
-    static Problem later(Problem before, Plan posted, int minutes, long seed) {
+    public static Problem later(Problem before, Plan posted, int minutes, long seed) {
         Chance chance = new Chance(seed);
         int now = before.now() + minutes;
         List<Problem.Job> jobs = new ArrayList<>();
