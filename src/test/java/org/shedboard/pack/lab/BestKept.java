@@ -21,7 +21,7 @@ import org.shedboard.pack.check.PlanCheck;
  *   BestKept FOLDER SECONDS [SEED] solver    the constraint solver, from the plan that is kept
  * </pre>
  */
-final class BestKept {
+public final class BestKept {
     private static final int THREADS = 2;
 
     private final Path folder;

@@ -13,7 +13,7 @@ import org.shedboard.pack.Search;
 import org.shedboard.pack.WorkshopDays;
 
 /** Draws days into a folder: folder, machines, first seed, last seed; one fair, one tight, one rich and one replanned day a seed. */
-final class DrawDays {
+public final class DrawDays {
     private static final int TRIES_BEFORE_THE_DAY = 5000;
 
     private final Path folder;

@@ -20,7 +20,7 @@ import org.shedboard.pack.Problem;
  *
  * A cost is written as {@code unplaced/cost}; the last column is the engine's cost over the solver's where as many are unplaced.
  */
-final class SideBySide {
+public final class SideBySide {
     private static final int THREADS = 2;
     private static final long SEED = 1;
 
