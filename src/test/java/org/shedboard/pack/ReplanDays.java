@@ -3,7 +3,9 @@ package org.shedboard.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -108,7 +110,7 @@ public final class ReplanDays {
     /** Out for some hours; work on what stands on it is interrupted. */
     private Optional<Problem> withoutHoist() {
         List<Problem.Place> places = new ArrayList<>(day.places());
-        List<Integer> hoists = java.util.stream.IntStream.range(0, places.size())
+        List<Integer> hoists = IntStream.range(0, places.size())
                 .filter(index -> places.get(index).kind().equals("hoist"))
                 .boxed()
                 .toList();
@@ -150,7 +152,7 @@ public final class ReplanDays {
         TaskDraft draft = new TaskDraft(task);
         draft.started = Optional.empty();
         draft.done = Optional.empty();
-        draft.at = java.util.OptionalInt.empty();
+        draft.at = OptionalInt.empty();
         return draft.finish();
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -120,21 +121,10 @@ public final class TinyProblems {
 
     private Problem.Task begun(Problem.Task task) {
         String person = "P" + chance.below(2);
-        Problem.Task open = new Problem.Task(
-                task.id(),
-                task.skill(),
-                task.handsOn(),
-                task.unattended(),
-                task.after(),
-                task.handsOnBy(),
-                task.people(),
-                task.notBy(),
-                task.notBefore(),
-                Optional.empty(),
-                java.util.OptionalInt.empty(),
-                0,
-                Optional.empty(),
-                Optional.empty());
+        TaskDraft draft = new TaskDraft(task);
+        draft.person = Optional.empty();
+        draft.at = OptionalInt.empty();
+        Problem.Task open = draft.finish();
         int kind = chance.below(3);
         if (kind == 0) {
             return open.withDone(new Problem.Done(Optional.of(person), 0, 1 + chance.below(2)));

@@ -3,6 +3,7 @@ package org.shedboard.pack.lab;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -91,7 +92,7 @@ public final class BestKept {
             Files.createDirectories(file.getParent());
             Path beside = file.resolveSibling(file.getFileName() + ".new");
             Files.writeString(beside, PlanFile.write(found.get()));
-            Files.move(beside, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
         }
         System.out.printf(
                 Locale.ROOT,

@@ -13,7 +13,10 @@ final class CostLimits {
     private final Network network;
     private final Costs costs;
     private final Map<String, Integer> earliest = new LinkedHashMap<>();
+    /** What a plan may cost beyond every job's earliest finish. */
     private final long spare;
+    /** The latest of the earliest finishes. */
+    private final int latestEarliest;
 
     CostLimits(Network network, long known) {
         this.network = network;
@@ -32,8 +35,6 @@ final class CostLimits {
         spare = known - least - costs.makespan() * latest;
         latestEarliest = latest;
     }
-
-    private final int latestEarliest;
 
     private long cost(Problem.Job job, int finish) {
         long late = Math.max(0, finish - job.promise().orElse(Integer.MAX_VALUE));

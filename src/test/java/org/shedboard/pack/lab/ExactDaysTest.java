@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,7 +16,7 @@ import org.shedboard.testing.Days;
 /** The days whose optima are known, proven once more: the rules are understood here as they were where the optima come from. */
 class ExactDaysTest {
     private static final boolean IN_FULL = Integer.getInteger("proof.scale", 1) > 1;
-    private static final int SECONDS = 300;
+    private static final double EFFORT = 300;
     private static final int WORKERS = 2;
 
     @BeforeEach
@@ -36,7 +37,7 @@ class ExactDaysTest {
 
     private static long optimum(String day) {
         Problem problem = read(day);
-        ExactLimit limit = ExactLimit.of(SECONDS, WORKERS).withHint(PackedPlans.pack(problem, 1, 2000));
+        ExactLimit limit = ExactLimit.ofEffort(EFFORT, WORKERS).withHint(PackedPlans.pack(problem, 1, 2000));
         ExactAnswer answer = ExactPacker.pack(problem, limit);
         assertTrue(answer.isProven(), day + " is not proven in time");
         assertEquals(answer.expectPlan().cost(), answer.bound(), day);
@@ -47,7 +48,7 @@ class ExactDaysTest {
         try {
             return Days.read(day);
         } catch (IOException unread) {
-            throw new java.io.UncheckedIOException(unread);
+            throw new UncheckedIOException(unread);
         }
     }
 }

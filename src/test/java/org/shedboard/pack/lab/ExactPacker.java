@@ -86,7 +86,10 @@ final class ExactPacker {
 
     private CpSolver solver() {
         CpSolver solver = new CpSolver();
-        solver.getParameters().setMaxTimeInSeconds(secondsLeft()).setNumWorkers(limit.workers());
+        solver.getParameters()
+                .setMaxTimeInSeconds(secondsLeft())
+                .setMaxDeterministicTime(limit.effort())
+                .setNumWorkers(limit.workers());
         return solver;
     }
 

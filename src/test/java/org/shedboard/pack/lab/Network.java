@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.shedboard.pack.Problem;
 
@@ -65,7 +66,7 @@ final class Network {
             Problem.Stay stay = work.job.stays().get(work.stayIndex);
             if (stay.hasBegun()) {
                 problem.places().stream()
-                        .filter(place -> stay.place().equals(java.util.Optional.of(place.id())))
+                        .filter(place -> stay.place().equals(Optional.of(place.id())))
                         .forEach(place -> work.closed.addAll(place.closed()));
             }
         }

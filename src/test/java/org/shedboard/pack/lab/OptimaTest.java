@@ -21,7 +21,7 @@ class OptimaTest {
     private static final int TINY = 24 * SCALE;
     private static final int SMALL = 12 * SCALE;
     private static final int TRIES = 3000;
-    private static final double SECONDS = 20;
+    private static final double EFFORT = 10;
     /** How many in a hundred the engine must meet; to be raised as it gets better, never lowered. */
     private static final int MET_IN_A_HUNDRED = 70;
 
@@ -52,7 +52,7 @@ class OptimaTest {
         for (int seed = 0; seed < TINY; seed++) {
             Problem problem = TinyProblems.of(seed);
             if (ProblemCheck.faults(problem).isEmpty()) {
-                ExactAnswer answer = ExactPacker.pack(problem, ExactLimit.of(SECONDS, 1));
+                ExactAnswer answer = ExactPacker.pack(problem, ExactLimit.ofEffort(EFFORT, 1));
                 assertTrue(answer.isProven(), "seed " + seed);
                 assertEquals(least(problem), leastOf(answer.expectPlan()), "seed " + seed);
                 compared++;
@@ -94,7 +94,7 @@ class OptimaTest {
         void compare(Problem problem, long seed) {
             Plan plan = PackedPlans.pack(problem, seed, TRIES);
             ExactAnswer answer =
-                    ExactPacker.pack(problem, ExactLimit.of(SECONDS, 2).withHint(plan));
+                    ExactPacker.pack(problem, ExactLimit.ofEffort(EFFORT, 2).withHint(plan));
             if (answer.isProven()) {
                 Least least = leastOf(answer.expectPlan());
                 assertFalse(isBetter(plan, least), "seed " + seed + ": " + least + " is beaten by " + plan);

@@ -4,6 +4,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.Constraint;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
@@ -165,7 +166,7 @@ final class TaskVariables {
         return sum.build();
     }
 
-    void addBusy(Map<String, List<com.google.ortools.sat.IntervalVar>> busy) {
+    void addBusy(Map<String, List<IntervalVar>> busy) {
         workStarts.forEach((person, workStart) -> busy.get(person)
                 .add(model.newOptionalFixedSizeIntervalVar(
                         workStart, work.able.get(person), by.get(person), name + " busy " + person)));
