@@ -2,10 +2,12 @@ package org.shedboard.files;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.shedboard.pack.Fault;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
@@ -15,6 +17,9 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** JSON text as a tree, and back. */
 public final class JsonText {
+    /** Where the library says which of its settings was exceeded; nobody can set it here. */
+    private static final Pattern LIMIT_NAME = Pattern.compile(", from `[^`]*`");
+
     private JsonText() {}
 
     /** Made on first use only: it costs a fifth of a second. */
@@ -35,10 +40,16 @@ public final class JsonText {
                 return Optional.empty();
             }
             return Optional.of(tree);
-        } catch (StreamReadException | DatabindException wrong) {
+        } catch (StreamReadException wrong) {
             faults.add(new Fault(placeOf(wrong), wrong.getOriginalMessage()));
-            return Optional.empty();
+        } catch (StreamConstraintsException tooMuch) {
+            faults.add(new Fault(
+                    placeOf(tooMuch),
+                    LIMIT_NAME.matcher(tooMuch.getOriginalMessage()).replaceAll("")));
+        } catch (DatabindException more) {
+            faults.add(new Fault(placeOf(more), "there is more after the end"));
         }
+        return Optional.empty();
     }
 
     private static String placeOf(JacksonException wrong) {

@@ -5,11 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** Small problems with everything a day file can hold, each from a seed. All numbers are invented. */
-final class RandomProblems {
+public final class RandomProblems {
     private static final List<String> SKILLS = List.of("wash", "hoist", "service");
     private static final List<String> KINDS = List.of("wash", "hoist", "floor");
 
@@ -22,7 +21,7 @@ final class RandomProblems {
     }
 
     /** A problem without begun work, not posted. */
-    static Problem of(long seed) {
+    public static Problem of(long seed) {
         return new RandomProblems(seed).problem();
     }
 
@@ -106,48 +105,12 @@ final class RandomProblems {
     }
 
     /** The same day later on, with the plan posted: what should have begun by then has, some of it late or interrupted. */
-    static Problem later(Problem before, Plan posted, int minutes, long seed) {
+    public static Problem later(Problem before, Plan posted, int minutes, long seed) {
         Chance chance = new Chance(seed);
-        int now = before.now() + minutes;
-        List<Problem.Job> jobs = new ArrayList<>();
-        for (Problem.Job job : before.jobs()) {
-            List<Problem.Stay> stays = new ArrayList<>();
-            for (int index = 0; index < job.stays().size(); index++) {
-                stays.add(later(job, index, posted, now, chance));
-            }
-            jobs.add(job.withStays(stays));
-        }
-        return before.withJobs(jobs).withNow(now).withPosted(posted);
-    }
-
-    private static Problem.Stay later(Problem.Job job, int index, Plan posted, int now, Chance chance) {
-        Problem.Stay stay = job.stays().get(index);
-        List<Problem.Task> tasks = new ArrayList<>();
-        for (Problem.Task task : stay.tasks()) {
-            OptionalInt start = posted.findTask(job.id(), index, task.id()).stream()
-                    .mapToInt(Plan.TaskTime::start)
-                    .findFirst();
-            tasks.add(
-                    start.isPresent() && start.getAsInt() < now
-                            ? begun(
-                                    task,
-                                    posted.findTask(job.id(), index, task.id()).orElseThrow(),
-                                    now,
-                                    chance)
-                            : task);
-        }
-        Problem.Stay begun = stay.withTasks(tasks);
-        return begun.hasBegun() && !stay.kinds().isEmpty()
-                ? begun.withPlace(posted.findStay(job.id(), index).orElseThrow().place())
-                : begun;
-    }
-
-    private static Problem.Task begun(Problem.Task task, Plan.TaskTime time, int now, Chance chance) {
-        if (time.end() <= now) {
-            return task.withDone(new Problem.Done(time.person(), time.start(), time.end()));
-        }
-        boolean interrupted = chance.below(3) == 0;
-        return task.withStarted(new Problem.Started(
-                interrupted ? Optional.empty() : time.person(), time.start(), 1 + chance.below(40)));
+        return LaterDay.of(before, posted, before.now() + minutes, (time, now) -> {
+            boolean isInterrupted = chance.below(3) == 0;
+            return new Problem.Started(
+                    isInterrupted ? Optional.empty() : time.person(), time.start(), 1 + chance.below(40));
+        });
     }
 }

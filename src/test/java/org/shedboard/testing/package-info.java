@@ -1,5 +1,5 @@
 /**
- * What tests of several packages share: stored screens, and a terminal that exists in memory only. Nothing here knows
- * what is shown.
+ * What tests of several packages share: stored screens, a terminal that exists in memory only, and a folder of day files. Nothing
+ * here knows what is shown.
  */
 package org.shedboard.testing;

@@ -135,7 +135,7 @@ final class StayRules {
 
     private void checkStretch(Entry entry, Windows.Stretch work, Problem.Place place) {
         for (Span closed : place.closed()) {
-            if (work.from() < closed.to() && closed.from() < work.to()) {
+            if (closed.minutes() > 0 && work.from() < closed.to() && closed.from() < work.to()) {
                 breaches.add(entry.breach(Rule.PLACE, "is worked on while %s is closed", place.id()));
             }
         }

@@ -204,6 +204,8 @@ class PlanCheckTest {
         PackedPlans.checked(closedWhileDraining, priced(begun, PLAN.stays(), PLAN.tasks()));
         Problem closedWhileFilling = begun.withPlaces(List.of(PAD, HOIST.withClosed(Span.of(60, 62)), LIGHT));
         assertBreaks(closedWhileFilling, PLAN, Rule.PLACE);
+        Problem closedForNoTime = begun.withPlaces(List.of(PAD, HOIST.withClosed(Span.of(60, 60)), LIGHT));
+        PackedPlans.checked(closedForNoTime, priced(begun, PLAN.stays(), PLAN.tasks()));
     }
 
     @Test
