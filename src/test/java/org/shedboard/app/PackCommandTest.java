@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +103,26 @@ class PackCommandTest {
                         "horizon: is \"x\", not a whole number",
                         "jobs[0].stays[1].tasks[1].after[0]: no task \"dran\" in this stay"),
                 said.complaints());
+    }
+
+    @Test
+    void of_thousands_of_faults_the_first_are_told_and_the_rest_counted() throws Exception {
+        String jobs = String.join(",", Collections.nCopies(20_000, "{\"id\": 7}"));
+        Said said = pack("{\"now\": 0, \"horizon\": 10, \"places\": [], \"people\": [], \"jobs\": [" + jobs + "]}");
+        assertEquals(2, said.status());
+        assertEquals("", said.out());
+        assertEquals(501, said.complaints().size());
+        assertEquals("jobs[0].id: is 7, not a text", said.complaints().get(0));
+        assertEquals("jobs[0].stays: is missing", said.complaints().get(1));
+        assertEquals("… and 39500 more faults", said.complaints().get(500));
+    }
+
+    @Test
+    void a_file_that_is_no_text_is_refused_in_one_line() throws Exception {
+        Path file = Files.write(directory.resolve("day.json"), new byte[] {'{', (byte) 0xff, '}'});
+        Said said = CommandRoom.empty(directory).run("pack", file.toString());
+        assertEquals(2, said.status());
+        assertEquals(List.of("the file is not UTF-8 text"), said.complaints());
     }
 
     @Test
