@@ -11,6 +11,7 @@ import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
+import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
@@ -89,14 +90,18 @@ final class Commands {
     }
 
     private int pack(PackCommand asked) {
+        boolean text = asked.isText(program.globals().json());
+        SearchLimit limit = asked.limit();
+        int threads = asked.threads(program.around().processors());
         Reading<Problem> reading =
                 DayFile.read(Input.text(asked.file(), program.around().in()));
         Problem problem = reading.value().orElseThrow(() -> new BadFile(reading.faults()));
-        PackRun run = new PackRun(problem, plan -> print(problem, plan, asked.isText()));
+        Progress progress = new Progress(program.voice(), program.around().isWatched());
+        PackRun run = new PackRun(problem, limit, asked.seed(), threads, progress, plan -> print(problem, plan, text));
         Thread hook = new Thread(run::interrupt, "interrupted");
         Runtime.getRuntime().addShutdownHook(hook);
         try {
-            run.run(asked);
+            run.run();
         } finally {
             FullScreen.forget(hook);
         }

@@ -29,6 +29,12 @@ final class Voice {
         print(err, lines);
     }
 
+    /** Writes over the line that standard error's terminal is on, from its left edge; the cursor stays on it. */
+    void writeOver(String line) {
+        err.print("\r" + shown(line));
+        err.flush();
+    }
+
     void json(Object tree) {
         sayJson(JsonText.write(tree));
     }
