@@ -31,6 +31,7 @@ final class SearchRun {
     private volatile boolean stopped;
     private volatile SearchThreads threads;
     private volatile Packing packing;
+    private volatile long endedNanoseconds;
     private Optional<Plan> glimpsed = Optional.empty();
 
     /** @param news called about five times a second while it runs, on the thread that called {@link #run} */
@@ -59,6 +60,7 @@ final class SearchRun {
             stop();
             Thread.currentThread().interrupt();
         }
+        endedNanoseconds = System.nanoTime();
         return limit.tries().isPresent() && !stopped ? checked(packing.plan()) : best();
     }
 
@@ -145,7 +147,9 @@ final class SearchRun {
         return threads == null ? 0 : threads.tries();
     }
 
+    /** How long it searched; as long as it has so far where it has not ended. */
     Duration taken() {
-        return Duration.ofNanos(System.nanoTime() - begun);
+        long end = endedNanoseconds == 0 ? System.nanoTime() : endedNanoseconds;
+        return Duration.ofNanos(end - begun);
     }
 }
