@@ -18,6 +18,10 @@ final class BadFile extends RuntimeException {
         this.faults = List.copyOf(faults);
     }
 
+    List<Fault> faults() {
+        return faults;
+    }
+
     /** A line a fault, up to a number nobody reads; then how many more there are. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
@@ -52,6 +53,10 @@ final class Commands {
         }
         if (wish instanceof PackCommand pack) {
             return pack(pack);
+        }
+        if (wish instanceof BenchCommand bench) {
+            boolean json = program.globals().json();
+            return new Benching(program.voice(), program.around(), json).run(bench);
         }
         if (wish instanceof LoadCommand load) {
             String text = Input.text(load.file(), program.around().in());

@@ -15,7 +15,7 @@ final class PackRun {
 
     /** @param print called once, with a plan that obeys every rule */
     PackRun(Problem problem, SearchLimit limit, long seed, int threads, Progress progress, Consumer<Plan> print) {
-        this.search = new SearchRun(problem, limit, seed, threads, this::tell);
+        this.search = new SearchRun(problem, limit, seed, threads, running -> tell());
         this.progress = progress;
         this.print = print;
     }

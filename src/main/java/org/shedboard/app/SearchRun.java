@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.shedboard.app.command.SearchLimit;
 import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
@@ -26,7 +27,7 @@ final class SearchRun {
     private final SearchLimit limit;
     private final long seed;
     private final int threadCount;
-    private final Runnable news;
+    private final Consumer<SearchRun> news;
     private final long begun = System.nanoTime();
     private volatile boolean stopped;
     private volatile SearchThreads threads;
@@ -35,7 +36,7 @@ final class SearchRun {
     private Optional<Plan> glimpsed = Optional.empty();
 
     /** @param news called about five times a second while it runs, on the thread that called {@link #run} */
-    SearchRun(Problem problem, SearchLimit limit, long seed, int threadCount, Runnable news) {
+    SearchRun(Problem problem, SearchLimit limit, long seed, int threadCount, Consumer<SearchRun> news) {
         this.problem = problem;
         this.limit = limit;
         this.seed = seed;
@@ -95,7 +96,7 @@ final class SearchRun {
         if (isTimeUp()) {
             stopped = true;
         }
-        news.run();
+        news.accept(this);
         return limit.tries().isPresent() || stopped
                 ? NEWS_MILLISECONDS
                 : Math.min(NEWS_MILLISECONDS, 1 + TimeUnit.NANOSECONDS.toMillis(nanosecondsLeft()));

@@ -417,7 +417,7 @@ public final class Fields {
         return value.isArray() ? "a list" : brief(value.toString());
     }
 
-    private static String brief(String value) {
+    static String brief(String value) {
         return value.length() <= LONGEST_QUOTED ? value : value.substring(0, LONGEST_QUOTED) + "…";
     }
 
