@@ -40,7 +40,6 @@ final class Progress {
     synchronized void wipe() {
         if (isShown) {
             write("");
-            voice.writeOver("");
             isShown = false;
         }
     }

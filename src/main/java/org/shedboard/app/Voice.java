@@ -29,9 +29,9 @@ final class Voice {
         print(err, lines);
     }
 
-    /** Writes over the line that standard error's terminal is on, from its left edge; the cursor stays on it. */
+    /** Writes over the line that standard error's terminal is on; the cursor stays at its left edge. */
     void writeOver(String line) {
-        err.print("\r" + shown(line));
+        err.print("\r" + shown(line) + "\r");
         err.flush();
     }
 

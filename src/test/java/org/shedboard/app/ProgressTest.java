@@ -32,13 +32,13 @@ class ProgressTest {
         progress.show(() -> "short");
         progress.end();
         progress.show(() -> "late");
-        assertEquals("\r" + filled("a long line") + "\r" + filled("short") + "\r" + BLANK + "\r", shown());
+        assertEquals("\r" + filled("a long line") + "\r\r" + filled("short") + "\r\r" + BLANK + "\r", shown());
     }
 
     @Test
     void a_line_never_wraps_and_never_steers_the_terminal() {
         progress(true).show(() -> "\u001b[2J" + "x".repeat(100));
-        assertEquals("\r·[2J" + "x".repeat(74) + "…", shown());
+        assertEquals("\r·[2J" + "x".repeat(74) + "…\r", shown());
     }
 
     @Test
