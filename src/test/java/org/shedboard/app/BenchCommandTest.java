@@ -109,8 +109,7 @@ class BenchCommandTest {
         assertTrue(row(lines, "mean").matches("mean [\\d.]+ [\\d.]+"));
         assertTrue(row(lines, "largest").matches("largest [\\d.]+ [\\d.]+"));
         String terms = lines.get(lines.size() - 1);
-        assertTrue(
-                terms.matches("5 problems, 2 seeds each, 3000 tries a search on 2 threads: [\\d.]+ s in all"), terms);
+        assertTrue(terms.matches("problems: 5, seeds: 2, threads: 2; 3000 tries a search, [\\d.]+ s in all"), terms);
     }
 
     @Test

@@ -20,7 +20,7 @@ import org.shedboard.files.DayFile;
 
 /**
  * How fast the engine is, to be run by hand on a folder of day files; it prints one table. Every figure stands beside the pace of
- * a fixed loop measured right before it, so that two runs can be compared although the machine was busier in one of them.
+ * a fixed loop measured right after it, so that two runs can be compared although the machine was busier in one of them.
  */
 final class EngineBench {
     private static final int[] MACHINES = {6, 20, 40};
