@@ -115,7 +115,7 @@ final class Commands {
 
     private void print(Problem problem, Plan plan, boolean text) {
         if (text) {
-            program.voice().say(PlanText.of(problem, plan));
+            program.voice().say(PlanText.of(problem, plan, program.around().columns()));
         } else {
             program.voice().sayJson(PlanFile.write(plan));
         }

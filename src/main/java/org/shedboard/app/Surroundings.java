@@ -27,6 +27,8 @@ record Surroundings(
         boolean hasScreen,
         boolean isWatched,
         int processors) {
+    private static final int USUAL_COLUMNS = 80;
+
     /** Where Linux says what standard error is. */
     private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
 
@@ -51,6 +53,12 @@ record Surroundings(
         } catch (IOException | UnsupportedOperationException elsewhere) {
             return System.console() != null;
         }
+    }
+
+    /** How wide a line may be: as the environment says, else as a terminal is at least. */
+    int columns() {
+        String said = environment.getOrDefault("COLUMNS", "");
+        return said.matches("[1-9][0-9]{1,2}") ? Integer.parseInt(said) : USUAL_COLUMNS;
     }
 
     private static PrintStream printing(FileDescriptor where) {

@@ -166,6 +166,7 @@ class PackCommandTest {
         assertEquals(0, said.status());
         assertTrue(said.out().lines().anyMatch(line -> line.matches(" +\\d+ +\\d+  H2  J1  drain")), said.out());
         assertTrue(said.out().startsWith("cost "), said.out());
+        assertTrue(said.out().lines().anyMatch(line -> line.matches("W1 +J[12].*J[12]░+.*")), said.out());
     }
 
     @Test
