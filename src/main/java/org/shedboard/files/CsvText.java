@@ -80,7 +80,7 @@ final class CsvText {
         }
 
         void fault(String column, String what) {
-            faults.add(new Fault("line %d, %s".formatted(line, column), what));
+            faults.add(new Fault("line %s, %s".formatted(line, column), what));
         }
     }
 }

@@ -47,7 +47,7 @@ final class MachineShop {
 
     /** The next operation of the job at hand, on one of several machines; each takes minutes of its own. */
     void operation(Map<Integer, Integer> minutesByMachine) {
-        String skill = "J%d O%d".formatted(jobs.size() + 1, stays.size() + 1);
+        String skill = "J%s O%s".formatted(jobs.size() + 1, stays.size() + 1);
         minutesByMachine.keySet().forEach(machine -> skills.get(machine).add(skill));
         int usual = minutesByMachine.values().iterator().next();
         Map<String, Integer> others = new LinkedHashMap<>();
@@ -74,7 +74,7 @@ final class MachineShop {
     Problem problem() throws NumberText.Unread {
         if (horizon > ProblemCheck.LARGEST) {
             throw new NumberText.Unread(
-                    "the file", "its operations take %d in all, more than %d".formatted(horizon, ProblemCheck.LARGEST));
+                    "the file", "its operations take %s in all, more than %s".formatted(horizon, ProblemCheck.LARGEST));
         }
         List<Problem.Person> machines = new ArrayList<>();
         for (Set<String> held : skills) {

@@ -79,7 +79,7 @@ final class NumberText {
         }
         int number = Integer.parseInt(word.text);
         if (number < least || number > most) {
-            throw new Unread(word.place(), "%s %d is not from %d to %d".formatted(what, number, least, most));
+            throw new Unread(word.place(), "%s %s is not from %s to %s".formatted(what, number, least, most));
         }
         return number;
     }
@@ -88,7 +88,7 @@ final class NumberText {
     void end() throws Unread {
         if (next < words.size()) {
             throw new Unread(
-                    words.get(next).place(), "%d more numbers than there should be".formatted(words.size() - next));
+                    words.get(next).place(), "%s more numbers than there should be".formatted(words.size() - next));
         }
     }
 

@@ -58,7 +58,7 @@ public final class TardinessFile {
             OptionalLong tenths = row.expect("f10").isPresent() ? row.findWhole("f10") : OptionalLong.empty();
             OptionalLong bestKnown = row.findWhole("best_known");
             if (tenths.isPresent() && tenths.getAsLong() > LARGEST_FACTOR) {
-                row.fault("f10", "%d is not from 0 to %d".formatted(tenths.getAsLong(), LARGEST_FACTOR));
+                row.fault("f10", "%s is not from 0 to %s".formatted(tenths.getAsLong(), LARGEST_FACTOR));
             } else if (instance.isPresent() && tenths.isPresent()) {
                 rows.add(new Row(instance.get(), (int) tenths.getAsLong(), bestKnown));
             }

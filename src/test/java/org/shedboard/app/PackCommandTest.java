@@ -71,7 +71,7 @@ class PackCommandTest {
     }
 
     /** Twenty-four more machines: nobody proves the cost of that least in a second. */
-    private static String crowded() {
+    static String crowded() {
         StringBuilder more = new StringBuilder();
         for (int job = 4; job < 28; job++) {
             more.append(
