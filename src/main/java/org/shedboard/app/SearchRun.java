@@ -54,8 +54,9 @@ final class SearchRun {
         begin();
         try (SearchThreads all = new SearchThreads(threadCount, () -> stopped, this::glimpse)) {
             threads = all;
-            while (isToGoOn()) {
-                step(all);
+            boolean gotOn = true;
+            while (gotOn && isToGoOn()) {
+                gotOn = step(all);
             }
         } catch (InterruptedException interrupted) {
             stop();
@@ -66,16 +67,15 @@ final class SearchRun {
     }
 
     private boolean isToGoOn() {
-        return !stopped && !isTimeUp() && !isProven(packing.plan()) && hasRounds();
+        return !stopped && !isTimeUp() && !isProven(packing.plan()) && limit.triesLeft(packing.tries()) > 0;
     }
 
-    private boolean hasRounds() {
-        return !packing.rounds(limit.triesLeft(packing.tries())).isEmpty();
-    }
-
-    private void step(SearchThreads all) throws InterruptedException {
-        List<Round> rounds = packing.rounds(limit.triesLeft(packing.tries()));
+    /** False when there was nothing to try, so that there will not be later on either. */
+    private boolean step(SearchThreads all) throws InterruptedException {
+        long before = packing.tries();
+        List<Round> rounds = packing.rounds(limit.triesLeft(before));
         packing = packing.after(all.run(rounds, this::look));
+        return packing.tries() > before;
     }
 
     /** A cost can be proven to be least among plans with as few jobs left out, so it says nothing while any is. */

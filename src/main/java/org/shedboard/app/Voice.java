@@ -59,8 +59,11 @@ final class Voice {
         }
         return ascii
                 || switch (Character.getType(character)) {
-                    case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
-                        true;
+                    case Character.CONTROL,
+                            Character.FORMAT,
+                            Character.SURROGATE, // half of one alone is no character, but may stand in a name
+                            Character.LINE_SEPARATOR,
+                            Character.PARAGRAPH_SEPARATOR -> true;
                     default -> false;
                 };
     }

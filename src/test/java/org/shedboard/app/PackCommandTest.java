@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -181,6 +182,17 @@ class PackCommandTest {
                         "horizon: is \"x\", not a whole number",
                         "jobs[0].stays[1].tasks[1].after[0]: no task \"dran\" in this stay"),
                 said.complaints());
+    }
+
+    @Test
+    void an_odd_name_comes_back_as_it_was() throws Exception {
+        for (String name : List.of("\\ud800", "\\u0000", "\\ud83d\\ude9c", "\\u001b[2J", "\\\"")) {
+            Said said = pack(DAY.replace("\"J1\"", "\"" + name + "\""), "--tries", "5");
+            assertEquals(0, said.status(), said.err());
+            assertTrue(
+                    said.out().toLowerCase(Locale.ROOT).contains("\"" + name.toLowerCase(Locale.ROOT) + "\""),
+                    said.out());
+        }
     }
 
     @Test
