@@ -7,6 +7,7 @@ import org.shedboard.pack.Fault;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
@@ -44,6 +45,9 @@ public final class JsonText {
                 return Optional.empty();
             }
             return Optional.of(tree);
+        } catch (DatabindException more) {
+            faults.add(new Fault(placeOf(more), "there is more after the end"));
+            return Optional.empty();
         } catch (JacksonException wrong) {
             String what = ADVICE.matcher(wrong.getOriginalMessage()).replaceAll("");
             faults.add(new Fault(placeOf(wrong), what.replaceAll("\\s+", " ")));
