@@ -185,6 +185,15 @@ class PackCommandTest {
     }
 
     @Test
+    void the_day_of_the_readme_can_be_packed() throws Exception {
+        String readme = Files.readString(Path.of("README.md"));
+        String day = readme.substring(readme.indexOf("```json") + 7);
+        Said said = pack(day.substring(0, day.indexOf("```")), "--tries", "50");
+        assertEquals("", said.err());
+        assertEquals(List.of(), PlanFile.read(said.out()).expectValue().unplaced());
+    }
+
+    @Test
     void an_odd_name_comes_back_as_it_was() throws Exception {
         for (String name : List.of("\\ud800", "\\u0000", "\\ud83d\\ude9c", "\\u001b[2J", "\\\"")) {
             Said said = pack(DAY.replace("\"J1\"", "\"" + name + "\""), "--tries", "5");
