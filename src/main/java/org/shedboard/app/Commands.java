@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
@@ -11,6 +12,7 @@ import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
+import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
@@ -52,6 +54,10 @@ final class Commands {
         if (wish instanceof PackCommand pack) {
             return pack(pack);
         }
+        if (wish instanceof BenchCommand bench) {
+            boolean json = program.globals().json();
+            return new Benching(program.voice(), program.around(), json).run(bench);
+        }
         if (wish instanceof LoadCommand load) {
             String text = Input.text(load.file(), program.around().in());
             return program.answer(new Loading(program.workshops().place()).load(text, program.workshops()));
@@ -89,14 +95,18 @@ final class Commands {
     }
 
     private int pack(PackCommand asked) {
+        boolean text = asked.isText(program.globals().json());
+        SearchLimit limit = asked.limit();
+        int threads = asked.threads(program.around().processors());
         Reading<Problem> reading =
                 DayFile.read(Input.text(asked.file(), program.around().in()));
         Problem problem = reading.value().orElseThrow(() -> new BadFile(reading.faults()));
-        PackRun run = new PackRun(problem, plan -> print(problem, plan, asked.isText()));
+        Progress progress = new Progress(program.voice(), program.around().isWatched());
+        PackRun run = new PackRun(problem, limit, asked.seed(), threads, progress, plan -> print(problem, plan, text));
         Thread hook = new Thread(run::interrupt, "interrupted");
         Runtime.getRuntime().addShutdownHook(hook);
         try {
-            run.run(asked);
+            run.run();
         } finally {
             FullScreen.forget(hook);
         }
@@ -105,7 +115,7 @@ final class Commands {
 
     private void print(Problem problem, Plan plan, boolean text) {
         if (text) {
-            program.voice().say(PlanText.of(problem, plan));
+            program.voice().say(PlanText.of(problem, plan, program.around().columns()));
         } else {
             program.voice().sayJson(PlanFile.write(plan));
         }

@@ -29,6 +29,12 @@ final class Voice {
         print(err, lines);
     }
 
+    /** Writes over the line that standard error's terminal is on; the cursor stays at its left edge. */
+    void writeOver(String line) {
+        err.print("\r" + shown(line) + "\r");
+        err.flush();
+    }
+
     void json(Object tree) {
         sayJson(JsonText.write(tree));
     }
@@ -53,8 +59,11 @@ final class Voice {
         }
         return ascii
                 || switch (Character.getType(character)) {
-                    case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
-                        true;
+                    case Character.CONTROL,
+                            Character.FORMAT,
+                            Character.SURROGATE, // half of one alone is no character, but may stand in a name
+                            Character.LINE_SEPARATOR,
+                            Character.PARAGRAPH_SEPARATOR -> true;
                     default -> false;
                 };
     }

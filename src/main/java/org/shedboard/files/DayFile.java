@@ -35,12 +35,19 @@ public final class DayFile {
     private static void addDisagreements(Problem problem, List<Fault> faults) {
         Set<String> unread = faults.stream().map(Fault::where).collect(Collectors.toSet());
         ProblemCheck.faults(problem).stream()
-                .filter(fault -> unread.stream().noneMatch(place -> isPartOf(fault.where(), place)))
+                .filter(fault -> !isWithin(fault.where(), unread))
                 .forEach(faults::add);
     }
 
-    private static boolean isPartOf(String place, String whole) {
-        return place.equals(whole) || place.startsWith(whole + "[") || place.startsWith(whole + ".");
+    /** Whether a place, or one that it is a part of, is among those; {@code jobs[3].stays[0]} is a part of {@code jobs[3]}. */
+    private static boolean isWithin(String place, Set<String> places) {
+        for (int end = 1; end < place.length(); end++) {
+            boolean isPart = place.charAt(end) == '.' || place.charAt(end) == '[';
+            if (isPart && places.contains(place.substring(0, end))) {
+                return true;
+            }
+        }
+        return places.contains(place);
     }
 
     private static Problem read(Fields fields) {

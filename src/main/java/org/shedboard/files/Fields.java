@@ -25,6 +25,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
  * and finds the rest. {@link #end} reports the keys nobody asked for.
  */
 public final class Fields {
+    /** A value is recognised by so many characters; more would only hide what is wrong with it. */
+    private static final int LONGEST_QUOTED = 80;
+
     private final JsonNode node;
     private final String where;
     private final List<Fault> faults;
@@ -359,7 +362,7 @@ public final class Fields {
             return OptionalLong.empty();
         }
         if (!value.canConvertToLong() || value.longValue() < least || value.longValue() > most) {
-            faults.add(new Fault(place, value.asString() + " is not from " + least + " to " + most));
+            faults.add(new Fault(place, brief(value.asString()) + " is not from " + least + " to " + most));
             return OptionalLong.empty();
         }
         return OptionalLong.of(value.longValue());
@@ -411,7 +414,11 @@ public final class Fields {
         if (value.isObject()) {
             return "an object";
         }
-        return value.isArray() ? "a list" : value.toString();
+        return value.isArray() ? "a list" : brief(value.toString());
+    }
+
+    static String brief(String value) {
+        return value.length() <= LONGEST_QUOTED ? value : value.substring(0, LONGEST_QUOTED) + "…";
     }
 
     private static String trim(double number) {

@@ -7,8 +7,6 @@ import org.shedboard.pack.Fault;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
-import tools.jackson.core.exc.StreamConstraintsException;
-import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
@@ -17,9 +15,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** JSON text as a tree, and back. */
 public final class JsonText {
-    /** Where the library says which of its settings was exceeded; nobody can set it here. */
-    private static final Pattern LIMIT_NAME = Pattern.compile(", from `[^`]*`");
-
     private JsonText() {}
 
     /** Made on first use only: it costs a fifth of a second. */
@@ -31,8 +26,18 @@ public final class JsonText {
                 .build();
     }
 
-    /** The tree, or empty and one fault with line and column. */
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    /** What the parser says to programmers: which of its settings would let the text pass. */
+    private static final Pattern ADVICE =
+            Pattern.compile(", from `[^`]*`|: enable `[^`]*` to allow| \\(not recognized as one since [^)]*\\)");
+
+    /** The tree, or empty and one fault with line and column, or of the whole file where it is too large in some way. */
     static Optional<JsonNode> parse(String text, List<Fault> faults) {
+        if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
+            faults.add(new Fault("line 1 column 1", "a byte order mark; the file is to be UTF-8 without one"));
+            return Optional.empty();
+        }
         try {
             JsonNode tree = Mapper.ONE.readTree(text);
             if (tree.isMissingNode()) {
@@ -40,21 +45,19 @@ public final class JsonText {
                 return Optional.empty();
             }
             return Optional.of(tree);
-        } catch (StreamReadException wrong) {
-            faults.add(new Fault(placeOf(wrong), wrong.getOriginalMessage()));
-        } catch (StreamConstraintsException tooMuch) {
-            faults.add(new Fault(
-                    placeOf(tooMuch),
-                    LIMIT_NAME.matcher(tooMuch.getOriginalMessage()).replaceAll("")));
         } catch (DatabindException more) {
             faults.add(new Fault(placeOf(more), "there is more after the end"));
+            return Optional.empty();
+        } catch (JacksonException wrong) {
+            String what = ADVICE.matcher(wrong.getOriginalMessage()).replaceAll("");
+            faults.add(new Fault(placeOf(wrong), what.replaceAll("\\s+", " ")));
+            return Optional.empty();
         }
-        return Optional.empty();
     }
 
     private static String placeOf(JacksonException wrong) {
         TokenStreamLocation at = wrong.getLocation();
-        return at == null ? "" : "line " + at.getLineNr() + " column " + at.getColumnNr();
+        return at == null ? "the file" : "line " + at.getLineNr() + " column " + at.getColumnNr();
     }
 
     /** The text of a tree of maps, lists, texts and numbers, ending in a line break. */

@@ -106,11 +106,12 @@ public final class ProblemCheck {
                     "%s.overtime[%d]".formatted(where, index), person.overtime().get(index)));
         }
         windows.sort(Comparator.comparingInt(window -> window.span.from()));
-        for (int index = 1; index < windows.size(); index++) {
-            Window before = windows.get(index - 1);
-            if (windows.get(index).span.overlaps(before.span)) {
-                say(windows.get(index).where, "overlaps %s", before.where);
+        Window longest = windows.isEmpty() ? null : windows.get(0);
+        for (Window window : windows.subList(Math.min(1, windows.size()), windows.size())) {
+            if (window.span.overlaps(longest.span)) {
+                say(window.where, "overlaps %s", longest.where);
             }
+            longest = window.span.to() > longest.span.to() ? window : longest;
         }
     }
 

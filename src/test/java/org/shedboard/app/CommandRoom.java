@@ -19,10 +19,14 @@ import tools.jackson.databind.json.JsonMapper;
 final class CommandRoom {
     static final String MORNING = "2026-05-12T09:40";
 
-    private final Path home;
+    private static final int PROCESSORS = 2;
 
-    private CommandRoom(Path home) {
+    private final Path home;
+    private final boolean watched;
+
+    private CommandRoom(Path home, boolean watched) {
         this.home = home;
+        this.watched = watched;
     }
 
     /** What a command left behind. */
@@ -51,12 +55,17 @@ final class CommandRoom {
     }
 
     static CommandRoom empty(Path home) {
-        return new CommandRoom(home);
+        return new CommandRoom(home, false);
+    }
+
+    /** The same, with standard error going to a terminal. */
+    CommandRoom watched() {
+        return new CommandRoom(home, true);
     }
 
     static CommandRoom withDemonstration(Path home) throws IOException {
         copy(Homes.demonstration(Prepared.HOME), Homes.demonstration(home));
-        return new CommandRoom(home);
+        return new CommandRoom(home, false);
     }
 
     private static void copy(Path from, Path to) throws IOException {
@@ -96,7 +105,9 @@ final class CommandRoom {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 Map.of("SHEDBOARD_HOME", home.toString()),
                 home.resolve("nobody"),
-                false);
+                false,
+                watched,
+                PROCESSORS);
         int status = Shedboard.run(List.of(words), around);
         return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -35,7 +35,9 @@ class FaultTest {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 Map.of(),
                 home,
-                false);
+                false,
+                false,
+                1);
         int status = Shedboard.run(List.of("pack", "-", "--home", home.toString()), around);
         assertEquals(1, status);
         Path log = home.resolve("log").resolve("shedboard.log");

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.pack.Costs;
 import org.shedboard.pack.Fault;
@@ -106,6 +109,50 @@ class DayFileTest {
                 "'end':10|'end':1|jobs[0].stays[0].tasks[0].done.end: 1 is before its start 2",
                 "'id':'fit'|'id':'drain'|jobs[0].stays[0].tasks[2].id: \"drain\" is there twice",
                 "'start':12|'start':'x'|posted.tasks[0].start: is \"x\", not a whole number",
+                "'kind':'hoist', ||places[0].kind: is missing",
+                "'ratedKg':2500|'ratedKg':-1|places[0].ratedKg: -1 is not from 0 to 10000000",
+                "[[300,360]]|[300,360]|places[0].closed[0]: is 300, not a pair of whole numbers",
+                "[[300,360]]|[[300,'x']]|places[0].closed[0][1]: is \"x\", not a whole number",
+                "'kind':'floor'|'kind':'floor','rated':1|places[1].rated: unknown key",
+                "'skills':['service'], ||people[1].skills: is missing",
+                "'skills':['service'], 'shifts':[[0,300]]|'skills':['service']|people[1].shifts: is missing",
+                "'id':'P2', 'skills'|'id':'P1', 'skills'|people[1].id: \"P1\" is there twice",
+                "'id':'P2', 'skills'|'skills'|people[1].id: is missing",
+                "'shifts':[[0,300]]|'shifts':[[0,300]],'tools':[]|people[1].tools: unknown key",
+                "'late':90|'lateness':90|costs.lateness: unknown key",
+                "'late':90|'late':1e2|costs.late: is 100.0, not a whole number",
+                "'id':'J1', ||jobs[0].id: is missing",
+                "'massKg':720|'massKg':720.0|jobs[0].massKg: is 720.0, not a whole number",
+                "'arrives':30|'arrives':-3|jobs[0].arrives: -3 is not from 0 to 10000000",
+                "'promise':540|'promise':'noon'|jobs[0].promise: is \"noon\", not a whole number",
+                "'sharedSpread':0.2|'sharedSpread':-0.2|jobs[0].sharedSpread: -0.2 is not from 0 to 3",
+                "'sharedSpread':0.2|'sharedSpread':'wide'|jobs[0].sharedSpread: is \"wide\", not a number",
+                "'places':['hoist'], 'place'|'place'|jobs[0].stays[0].places: is missing",
+                "'places':['hoist'], 'place':'H1'|'places':[], 'place':'H1'|jobs[0].stays[0].place: a stay without kinds of place cannot be in \"H1\"",
+                "'skill':'service', 'handsOn':30|'handsOn':30|jobs[0].stays[0].tasks[2].skill: is missing",
+                "'handsOn':30, ||jobs[0].stays[0].tasks[2].handsOn: is missing",
+                "'id':'fit'|'id':''|jobs[0].stays[0].tasks[2].id: is empty",
+                "'handsOn':30|'handsOn':0|jobs[0].stays[0].tasks[2].handsOn: a task lasts at least one minute, with its unattended ones",
+                "'unattended':20|'unattended':null,'tended':1|jobs[0].stays[0].tasks[1].tended: unknown key",
+                "'unattended':20|'unattended':10000001|jobs[0].stays[0].tasks[1].unattended: 10000001 is not from 0 to 10000000",
+                "'after':['up']|'after':'up'|jobs[0].stays[0].tasks[1].after: is \"up\", not a list",
+                "'after':['up']|'after':[1]|jobs[0].stays[0].tasks[1].after[0]: is 1, not a text",
+                "'id':'up',|'id':'up', 'after':['drain'],|jobs[0].stays[0].tasks: wait for each other in a circle: up, drain",
+                "{'P2':11}|[11]|jobs[0].stays[0].tasks[1].handsOnBy: is a list, not an object",
+                "{'P2':11}|{'P2':'11'}|jobs[0].stays[0].tasks[1].handsOnBy.P2: is \"11\", not a whole number",
+                "'notBy':['fit']|'notBy':['drain']|jobs[0].stays[0].tasks[1].notBy[0]: no other task \"drain\" in this job",
+                "'notBefore':120|'notBefore':[120]|jobs[0].stays[0].tasks[1].notBefore: is a list, not a whole number",
+                "'at':200|'at':200.5|jobs[0].stays[0].tasks[1].at: is 200.5, not a whole number",
+                "'spread':0.25|'spread':3.001|jobs[0].stays[0].tasks[1].spread: 3.001 is not from 0 to 3",
+                "'spread':0.25|'spread':1e400|jobs[0].stays[0].tasks[1].spread: Infinity is not from 0 to 3",
+                "'started':{'from':12|'started':{'person':'P9','from':12|jobs[0].stays[0].tasks[2].started.person: no person \"P9\"",
+                "'from':12,'left':5|'left':5|jobs[0].stays[0].tasks[2].started.from: is missing",
+                "'left':5|'left':5,'right':6|jobs[0].stays[0].tasks[2].started.right: unknown key",
+                "'person':'P1','from':2|'person':'P9','from':2|jobs[0].stays[0].tasks[0].done.person: no person \"P9\"",
+                "'end':10}|'end':21}|jobs[0].stays[0].tasks[0].done.end: 21 is after now, 20",
+                "'end':10}|'end':10}, 'started':{'from':2,'left':1}|jobs[0].stays[0].tasks[0]: is done and started at once",
+                "'stays':[], 'tasks'|'stays':{}, 'tasks'|posted.stays: is an object, not a list",
+                "'cost':5|'price':5|posted.price: unknown key",
                 "'weight':2|'weight':true|jobs[0].weight: is true, not a whole number",
             })
     void a_fault_is_told_with_its_place(String what, String by, String fault) {
@@ -139,11 +186,94 @@ class DayFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "[]", "7", "null", "{} {}", "{\"now\":1,\"now\":2}"})
+    @ValueSource(strings = {"7", "null", "{} {}", "{\"now\":1,\"now\":2}"})
     void a_file_that_is_no_single_object_is_refused_with_one_fault(String text) {
         Reading<Problem> reading = DayFile.read(text);
         assertTrue(reading.value().isEmpty());
         assertEquals(1, reading.faults().size(), reading.faults()::toString);
+    }
+
+    /** Each row: a file that is wrong as a whole, by its fault. */
+    static Stream<Arguments> unreadable() {
+        String deep = "[".repeat(5000);
+        return Stream.of(
+                Arguments.of("", "line 1 column 1: the file is empty"),
+                Arguments.of(" \n", "line 1 column 1: the file is empty"),
+                Arguments.of(
+                        "\ufeff" + SMALL, "line 1 column 1: a byte order mark; the file is to be UTF-8 without one"),
+                Arguments.of("[]", "is a list, not an object"),
+                Arguments.of(
+                        SMALL.replace("'now'".replace('\'', '"'), "\"now\":0,\"now\""),
+                        "line 1 column 15: Duplicate Object property \"now\""),
+                Arguments.of(SMALL.replace(":100,", ":NaN,"), "line 1 column 24: Non-standard token 'NaN'"),
+                Arguments.of(deep, "the file: Document nesting depth (501) exceeds the maximum allowed (500)"),
+                Arguments.of(
+                        SMALL.replace("100,", "9".repeat(5000) + ","),
+                        "the file: Number value length (5000) exceeds the maximum allowed (1000)"),
+                Arguments.of(SMALL.substring(0, 40), "line 1 column 41: Unexpected end-of-input in property name"));
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("unreadable")
+    void a_file_that_cannot_be_read_at_all_has_one_fault_in_one_line(String text, String fault) {
+        Reading<Problem> reading = DayFile.read(text);
+        assertTrue(reading.value().isEmpty());
+        assertEquals(
+                List.of(fault), reading.faults().stream().map(Fault::toString).toList());
+    }
+
+    @Test
+    void a_long_value_is_not_repeated_whole() {
+        String fault = DayFile.read(SMALL.replace(":100,", ":\"" + "k".repeat(5000) + "\","))
+                .faults()
+                .get(0)
+                .toString();
+        assertTrue(fault.startsWith("horizon: is \"kkk") && fault.endsWith("…, not a whole number"), fault);
+        assertTrue(fault.length() < 150, fault);
+    }
+
+    @Test
+    void every_window_that_overlaps_another_is_told() {
+        String text = SMALL.replace("[[0,100]]", "[[0,100],[10,20],[50,60],[100,120],[110,130]]");
+        assertEquals(
+                List.of(
+                        "people[0].shifts[1]: overlaps people[0].shifts[0]",
+                        "people[0].shifts[2]: overlaps people[0].shifts[0]",
+                        "people[0].shifts[4]: overlaps people[0].shifts[3]"),
+                DayFile.read(text).faults().stream().map(Fault::toString).toList());
+    }
+
+    @Test
+    void windows_may_touch_and_a_spread_may_be_at_its_ends() {
+        read(SMALL.replace("[[0,100]]", "[[50,100],[0,50]],\"sharedSpread\":3"));
+        read(SMALL.replace("\"handsOn\":5", "\"handsOn\":5,\"spread\":0"));
+    }
+
+    @Test
+    void no_two_machines_can_be_in_one_place_and_nobody_goes_on_with_two_tasks() {
+        String job = "{\"id\":\"%s\",\"stays\":[{\"places\":[\"hoist\"],\"place\":\"H\",\"tasks\":"
+                + "[{\"id\":\"a\",\"skill\":\"s\",\"handsOn\":5,\"started\":{\"person\":\"P\",\"from\":0,\"left\":5}}]}]}";
+        String text =
+                SMALL.replace("\"places\":[], \"people\"", "\"places\":[{\"id\":\"H\",\"kind\":\"hoist\"}], \"people\"")
+                                .replaceAll("\"jobs\":.*\\R", "")
+                                .strip()
+                        + "\"jobs\":[" + job.formatted("J") + "," + job.formatted("K") + "]}";
+        assertEquals(
+                List.of(
+                        "jobs[1].stays[0].place: \"H\" is taken by jobs[0].stays[0].place",
+                        "jobs[1].stays[0].tasks[0].started.person: \"P\" is taken by jobs[0].stays[0].tasks[0].started.person"),
+                DayFile.read(text).faults().stream().map(Fault::toString).toList());
+    }
+
+    @Test
+    void a_later_stay_cannot_have_begun_before_the_one_before_is_over() {
+        String stay = "{\"places\":[],\"tasks\":[{\"id\":\"a\",\"skill\":\"s\",\"handsOn\":5}]}";
+        String begun = stay.replace("\"handsOn\":5", "\"handsOn\":5,\"started\":{\"from\":0,\"left\":1}");
+        assertEquals(
+                List.of("jobs[0].stays[0]: is not finished, but a later stay has begun"),
+                DayFile.read(SMALL.replace("[" + stay + "]", "[" + stay + "," + begun + "]")).faults().stream()
+                        .map(Fault::toString)
+                        .toList());
     }
 
     @Test

@@ -7,14 +7,16 @@ import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.words.Words;
 
-/** A plan as lines to read: what each person does, in order, in minutes of the day file. */
+/** A plan as lines to read: drawn, then what each person does, in order, in minutes of the day file. */
 public final class PlanText {
     private PlanText() {}
 
-    public static List<String> of(Problem problem, Plan plan) {
+    /** @param width columns that a line of the drawing may have */
+    public static List<String> of(Problem problem, Plan plan, int width) {
         List<String> lines = new ArrayList<>();
         lines.add(Words.say(
                 "command.pack.title", plan.cost(), plan.bound(), plan.unplaced().size(), plan.seed(), plan.tries()));
+        lines.addAll(PlanChart.of(problem, plan, width));
         for (Problem.Person person : problem.people()) {
             lines.add(person.id());
             lines.addAll(tasksOf(plan, person.id()));

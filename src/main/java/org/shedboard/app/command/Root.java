@@ -40,6 +40,7 @@ import picocli.CommandLine.ScopeType;
             MachineCommands.CallOff.class,
             TallyCommand.class,
             PackCommand.class,
+            BenchCommand.class,
             LoadCommand.class,
             DemoCommand.class
         })

@@ -1,0 +1,45 @@
+package org.shedboard.app;
+
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Round;
+
+/** One round being run on one thread, which others may look at. */
+final class RoundInHand {
+    private final Round round;
+    private final BooleanSupplier stop;
+    /** Written by the thread of the round alone. */
+    private final AtomicLong tries = new AtomicLong();
+
+    private volatile boolean cut;
+
+    RoundInHand(Round round, BooleanSupplier stop) {
+        this.round = round;
+        this.stop = stop;
+    }
+
+    Round.Found run(Consumer<Plan> better) {
+        return round.run(this::isToStop, better);
+    }
+
+    /** The search asks this after every try. */
+    private boolean isToStop() {
+        tries.lazySet(tries.getPlain() + 1);
+        if (stop.getAsBoolean()) {
+            cut = true;
+        }
+        return cut;
+    }
+
+    /** Tries made so far. */
+    long tries() {
+        return tries.get();
+    }
+
+    /** Whether it was never told to stop. */
+    boolean isWhole() {
+        return !cut;
+    }
+}

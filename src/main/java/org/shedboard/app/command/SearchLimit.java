@@ -1,0 +1,24 @@
+package org.shedboard.app.command;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * When a search ends.
+ *
+ * @param tries after so many tries, where that was said; the time counts otherwise
+ */
+public record SearchLimit(Optional<Long> tries, Duration time) {
+    public static SearchLimit ofTries(long tries) {
+        return new SearchLimit(Optional.of(tries), Duration.ZERO);
+    }
+
+    public static SearchLimit ofTime(Duration time) {
+        return new SearchLimit(Optional.empty(), time);
+    }
+
+    /** How many tries may still be made when so many were. */
+    public long triesLeft(long made) {
+        return tries.map(most -> most - made).orElse(Long.MAX_VALUE);
+    }
+}
