@@ -85,7 +85,8 @@ final class PackRun {
         Optional<Plan> plan = early ? seenSoFar() : whole();
         if (plan.isPresent()) {
             long millis = Duration.ofNanos(System.nanoTime() - begun).toMillis();
-            print.accept(checked(plan.get()).withMillis(millis));
+            Plan checked = checked(plan.get()).withMillis(millis);
+            print.accept(early ? checked : Packer.proven(problem, checked));
         }
     }
 
