@@ -23,39 +23,53 @@ final class Auction {
     private static final int PATIENCE = 6;
 
     private static final double NEARER = 0.7;
-    /** The first share of the first prices that is tried, and how often it is doubled at most. */
+    /** The share of the first prices that is tried first; it is doubled as long as that is for the better. */
     private static final double FIRST_SHARE = 1 / 64.0;
-
-    private static final int DOUBLINGS = 6;
+    /** So many minutes share a price at most. */
+    private static final int MOST_BLOCK = 10;
 
     private final FlatProblem flat;
     private final Market[] markets;
     private final Course course;
+    private final FirstPrices first;
     private final int hopeless;
     private final long[] value;
     /** The best bound for each number of jobs left out, in scaled points. */
     final long[] best;
 
-    /** @param hopeless how many jobs every plan leaves out */
-    Auction(FlatProblem flat, Market[] markets, Course course, int hopeless) {
-        this.flat = flat;
-        this.markets = markets;
-        this.course = course;
-        this.hopeless = hopeless;
+    Auction(Relaxed relaxed) {
+        flat = relaxed.flat;
+        hopeless = relaxed.hopeless();
+        markets = Market.of(relaxed, minutesToAPrice());
+        course = new Course(relaxed, markets);
+        first = new FirstPrices(relaxed, course, markets);
         value = new long[flat.jobs];
         best = new long[flat.jobs + 1];
     }
 
+    /** Half a task of the usual length: finer prices take longer to find, coarser ones cannot follow the plan. */
+    private int minutesToAPrice() {
+        double mean = Arrays.stream(flat.task)
+                .mapToInt(Problem.Task::handsOn)
+                .average()
+                .orElse(0);
+        return (int) Math.max(1, Math.min(MOST_BLOCK, mean / 2));
+    }
+
+    /** The number of the axis by which all jobs could be finished, one way or another. */
+    int lastFinish() {
+        return first.lastFinish();
+    }
+
     /** Asks all jobs so many times; the first few times to find out how much of the first prices is right. */
-    void run(int rounds, FirstPrices first) {
-        int used = 1;
+    void run(int rounds) {
         bid();
-        double share = FIRST_SHARE;
+        int used = 1;
         boolean isRising = true;
-        for (; isRising && used <= DOUBLINGS && used < rounds; used++) {
+        for (double share = FIRST_SHARE; isRising && share <= 1 && used < rounds; share *= 2) {
             first.set(share);
             isRising = bid() == best[hopeless];
-            share *= 2;
+            used++;
         }
         for (Market market : markets) {
             market.restorePrices();

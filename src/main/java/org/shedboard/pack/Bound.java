@@ -15,14 +15,16 @@ final class Bound {
     private static final long MOST_STEPS = 80_000_000;
 
     private static final int MOST_ROUNDS = 200;
+    /** Fewer rounds than these are not worth their start. */
+    private static final int LEAST_ROUNDS = 3;
     /** How many working minutes are looked at, at most, and how many numbers may be kept for them. */
     private static final int MOST_MINUTES = 8192;
 
     private static final long MOST_NUMBERS = 2_000_000;
     /** Fewer minutes than these say nothing. */
     private static final int LEAST_MINUTES = 60;
-    /** So many minutes share a price at most; tuned on packed days, as is what follows. */
-    private static final int MOST_BLOCK = 10;
+    /** After everything could be finished, such a part of that time is looked at besides; later on, minutes are likely to be free. */
+    private static final int SPARE = 4;
     /** A point is counted so many bits finer, as long as all points fit into the second number of bits. */
     private static final int FINE_BITS = 10;
 
@@ -127,32 +129,19 @@ final class Bound {
 
     private void raise(int minutes, long scale) {
         Relaxed relaxed = new Relaxed(flat, Axis.of(flat.problem, minutes), scale);
-        int rounds = roundsFor(relaxed);
-        if (rounds < 2) {
+        if (roundsFor(relaxed) < LEAST_ROUNDS) {
             return;
         }
-        int block = minutesToAPrice();
-        Market[] work = Arrays.stream(relaxed.squads)
-                .map(squad -> Market.of(squad, scale * flat.problem.costs().overtime(), block))
-                .toArray(Market[]::new);
-        Market[] space = Arrays.stream(relaxed.rooms)
-                .map(room -> Market.of(room, block + block / 2))
-                .toArray(Market[]::new);
-        Market[] markets = Arrays.copyOf(work, work.length + space.length);
-        System.arraycopy(space, 0, markets, work.length, space.length);
-        Course course = new Course(relaxed, work, space);
-        Auction auction = new Auction(flat, markets, course, hopeless);
-        auction.run(rounds, new FirstPrices(relaxed, course, markets));
-        Arrays.setAll(least, unplaced -> Math.max(least[unplaced], roundedUp(auction.best[unplaced], scale)));
-    }
-
-    /** Half a task of the usual length: finer prices take longer to find, coarser ones cannot follow the plan. */
-    private int minutesToAPrice() {
-        double mean = Arrays.stream(flat.task)
-                .mapToInt(Problem.Task::handsOn)
-                .average()
-                .orElse(0);
-        return (int) Math.max(1, Math.min(MOST_BLOCK, mean / 2));
+        Auction auction = new Auction(relaxed);
+        int enough = auction.lastFinish() + auction.lastFinish() / SPARE;
+        if (enough < relaxed.axis.length) {
+            relaxed = new Relaxed(flat, Axis.of(flat.problem, Math.max(LEAST_MINUTES, enough)), scale);
+            auction = new Auction(relaxed);
+        }
+        auction.run(roundsFor(relaxed));
+        for (int unplaced = hopeless; unplaced <= flat.jobs; unplaced++) {
+            least[unplaced] = Math.max(least[unplaced], roundedUp(auction.best[unplaced], scale));
+        }
     }
 
     private static int roundsFor(Relaxed relaxed) {

@@ -18,14 +18,18 @@ final class Course {
     private final Relaxed relaxed;
     private final FlatProblem flat;
     private final Axis axis;
-    private final Market[] work;
-    private final Market[] space;
+    /** One for each squad, then one for each room. */
+    private final Market[] markets;
+
     private final Ledger[] taskCosts;
     private final Ledger[] stayCosts;
+    private final long[] nothing;
+    private final long[] rents;
+    private final long[] sums;
     /** What the stay's room costs before each number. */
-    private final long[] rent;
+    private long[] rent;
     /** What it costs to be ready for the task at each number. */
-    private final long[] ready;
+    private long[] ready;
     /** The number at which each task starts. */
     private final int[] start;
 
@@ -34,10 +38,9 @@ final class Course {
     /** The number at which the job last followed is finished. */
     private int finish;
 
-    Course(Relaxed relaxed, Market[] work, Market[] space) {
+    Course(Relaxed relaxed, Market[] markets) {
         this.relaxed = relaxed;
-        this.work = work;
-        this.space = space;
+        this.markets = markets;
         flat = relaxed.flat;
         axis = relaxed.axis;
         int width = axis.length + 1;
@@ -51,8 +54,9 @@ final class Course {
         Arrays.setAll(taskCosts, index -> new Ledger(width));
         stayCosts = new Ledger[stays];
         Arrays.setAll(stayCosts, index -> new Ledger(width));
-        rent = new long[width];
-        ready = new long[width];
+        nothing = new long[width];
+        rents = new long[width];
+        sums = new long[width];
         start = new int[flat.tasks];
     }
 
@@ -70,11 +74,27 @@ final class Course {
         return finish(job);
     }
 
+    private Market spaceOf(int room) {
+        return markets[relaxed.squads.length + room];
+    }
+
     private void countRent(int stay) {
-        Arrays.fill(rent, 0);
+        rent = nothing;
         for (int room : relaxed.around[stay]) {
-            Ledger.add(rent, space[room].before);
+            rent = sum(rent, spaceOf(room).before, rents);
         }
+    }
+
+    /** The sum of both, made in {@code room} unless one of them is nothing. */
+    private long[] sum(long[] one, long[] other, long[] room) {
+        if (one == nothing) {
+            return other;
+        }
+        if (one != room) {
+            System.arraycopy(one, 0, room, 0, room.length);
+        }
+        Ledger.add(room, other);
+        return room;
     }
 
     private void fill(int task) {
@@ -99,18 +119,23 @@ final class Course {
 
     private void prepare(int task) {
         int stay = flat.stayOfTask[task];
-        Arrays.fill(ready, 0);
+        ready = nothing;
         for (int feeder : relaxed.tree.fedBy[task]) {
-            Ledger.add(ready, taskCosts[feeder - firstTask].least);
+            ready = sum(ready, taskCosts[feeder - firstTask].least, sums);
         }
         if (relaxed.tree.isNext[task]) {
-            Ledger.add(ready, stayCosts[stay - 1 - firstStay].least);
+            ready = sum(ready, stayCosts[stay - 1 - firstStay].least, sums);
         }
-        if (relaxed.tree.opener[stay] == task && relaxed.around[stay].length > 0) {
-            for (int number = 0; number < ready.length; number++) {
-                ready[number] = ready[number] == Ledger.NEVER ? Ledger.NEVER : ready[number] - rent[number];
-            }
+        if (relaxed.tree.opener[stay] == task && rent != nothing) {
+            takeOffRent();
         }
+    }
+
+    private void takeOffRent() {
+        for (int number = 0; number < sums.length; number++) {
+            sums[number] = ready[number] == Ledger.NEVER ? Ledger.NEVER : ready[number] - rent[number];
+        }
+        ready = sums;
     }
 
     private void offerUnattended(int task, Ledger costs) {
@@ -129,46 +154,62 @@ final class Course {
 
     private void offerWork(int task, int squad, Ledger costs) {
         int[] wall = relaxed.squads[squad].wall;
-        long[] before = work[squad].before;
         int minutes = relaxed.minutes(task, squad);
-        int heads = relaxed.heads(task);
         boolean isGoing = flat.state[task] == FlatProblem.GOING;
+        int first = isGoing ? 0 : relaxed.squads[squad].firstFrom(axis.numberOf(relaxed.earliest.start[task]));
         int last = isGoing ? Math.min(1, wall.length) : lastStart(task, relaxed.squads[squad]);
-        int number = 0;
-        for (int index = isGoing ? 0 : firstStart(task, squad); index < last; index++) {
-            int over = Math.min(index + minutes, wall.length);
-            number = completion(task, squad, index, number);
-            if (number < 0) {
-                return;
-            }
-            long price = heads * (before[over] - before[index]) + relaxed.surcharges.points[task][squad];
-            costs.offer(
-                    number, Math.min(Ledger.NEVER, ready[wall[index]] + price), index * relaxed.squads.length + squad);
+        int within = Math.min(last, wall.length - minutes + 1);
+        if (flat.unattended[task] > 0 || minutes == 0) {
+            offerWithUnattended(task, squad, first, within, costs);
+        } else {
+            offerHandsOn(task, squad, first, within, costs);
         }
-    }
-
-    private int firstStart(int task, int squad) {
-        return relaxed.squads[squad].firstFrom(axis.numberOf(relaxed.earliest.start[task]));
+        for (int index = Math.max(first, within); axis.isCut && index < last; index++) {
+            long cost = ready[wall[index]] + price(task, squad, index, wall.length);
+            costs.offer(axis.length, cost, index * relaxed.squads.length + squad);
+        }
     }
 
     private int lastStart(int task, Squad squad) {
         return flat.at[task] < 0 ? squad.wall.length : squad.firstFrom(axis.numberOf(flat.at[task]) + 1);
     }
 
-    /** The number at which the task is complete, begun at a working minute; -1 when that is after the horizon. */
-    private int completion(int task, int squad, int index, int least) {
+    private long price(int task, int squad, int from, int to) {
+        long[] before = markets[squad].before;
+        return relaxed.heads(task) * (before[to] - before[from]) + relaxed.surcharges.points[task][squad];
+    }
+
+    /** The innermost loop of the bound. */
+    private void offerHandsOn(int task, int squad, int first, int last, Ledger costs) {
         int[] wall = relaxed.squads[squad].wall;
-        int over = index + relaxed.minutes(task, squad);
-        if (over > wall.length) {
-            return axis.isCut ? axis.length : -1;
+        long[] before = markets[squad].before;
+        long heads = relaxed.heads(task);
+        long fixed = relaxed.surcharges.points[task][squad];
+        int minutes = relaxed.minutes(task, squad);
+        int squads = relaxed.squads.length;
+        for (int index = first; index < last; index++) {
+            int over = index + minutes;
+            long cost = ready[wall[index]] + heads * (before[over] - before[index]) + fixed;
+            costs.offer(wall[over - 1] + 1, cost, index * squads + squad);
         }
-        int number = over == index ? wall[index] : wall[over - 1] + 1;
-        if (flat.unattended[task] == 0) {
-            return number;
+    }
+
+    private void offerWithUnattended(int task, int squad, int first, int last, Ledger costs) {
+        int[] wall = relaxed.squads[squad].wall;
+        int minutes = relaxed.minutes(task, squad);
+        int number = 0;
+        for (int index = first; index < last; index++) {
+            int over = index + minutes;
+            int handsOff = minutes == 0 ? wall[index] : wall[over - 1] + 1;
+            int minute = minutes == 0 ? axis.workingMinute(handsOff) : axis.firstMinute(handsOff);
+            long end = minute + (long) flat.unattended[task];
+            if (end > flat.problem.horizon()) {
+                return;
+            }
+            number = axis.numberOf(end, Math.max(number, handsOff));
+            long cost = ready[wall[index]] + price(task, squad, index, over);
+            costs.offer(number, cost, index * relaxed.squads.length + squad);
         }
-        long end = (over == index ? axis.workingMinute(wall[index]) : axis.firstMinute(number))
-                + (long) flat.unattended[task];
-        return end > flat.problem.horizon() ? -1 : axis.numberOf(end, Math.max(number, least));
     }
 
     private void endStay(int stay) {
@@ -246,7 +287,7 @@ final class Course {
             }
             int opened = tree.opener[stay] < 0 ? 0 : start[tree.opener[stay]];
             for (int room : relaxed.around[stay]) {
-                space[room].take(opened, end, 1);
+                spaceOf(room).take(opened, end, 1);
             }
         }
     }
@@ -259,7 +300,7 @@ final class Course {
         int squad = choice % relaxed.squads.length;
         int index = choice / relaxed.squads.length;
         int[] wall = relaxed.squads[squad].wall;
-        work[squad].take(index, Math.min(index + relaxed.minutes(task, squad), wall.length), relaxed.heads(task));
+        markets[squad].take(index, Math.min(index + relaxed.minutes(task, squad), wall.length), relaxed.heads(task));
         return wall[index];
     }
 }

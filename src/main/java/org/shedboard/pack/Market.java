@@ -1,6 +1,7 @@
 package org.shedboard.pack;
 
 import java.util.Arrays;
+import java.util.stream.Stream;
 
 /**
  * The minutes of one squad's work, or of one room's space: how many there are, what each costs, and how many the jobs took at that
@@ -45,7 +46,16 @@ final class Market {
         }
     }
 
-    static Market of(Squad squad, long overtime, int block) {
+    /** One for each squad's work, then one for each room's space. */
+    static Market[] of(Relaxed relaxed, int block) {
+        long overtime = relaxed.scale * relaxed.flat.problem.costs().overtime();
+        return Stream.concat(
+                        Arrays.stream(relaxed.squads).map(squad -> ofWork(squad, overtime, block)),
+                        Arrays.stream(relaxed.rooms).map(room -> ofSpace(room, block)))
+                .toArray(Market[]::new);
+    }
+
+    private static Market ofWork(Squad squad, long overtime, int block) {
         int[] supply = new int[squad.wall.length];
         Arrays.fill(supply, squad.count);
         long[] surcharge = new long[supply.length];
@@ -53,7 +63,7 @@ final class Market {
         return new Market(supply, surcharge, block);
     }
 
-    static Market of(Room room, int block) {
+    private static Market ofSpace(Room room, int block) {
         return new Market(room.space, new long[room.space.length], block);
     }
 

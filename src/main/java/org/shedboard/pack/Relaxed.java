@@ -1,6 +1,7 @@
 package org.shedboard.pack;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /** What the bound keeps of a problem. Points are counted {@code scale} times, so that prices can be finer than a point. */
@@ -58,6 +59,11 @@ final class Relaxed {
      */
     int heads(int task) {
         return teams[task].length == 1 && earliest.only[task] < 0 ? flat.crew[task] : 1;
+    }
+
+    /** How many jobs every plan leaves out. */
+    int hopeless() {
+        return (int) Arrays.stream(flat.hopeless).filter(Objects::nonNull).count();
     }
 
     /** Steps of the loops in which {@link Course} spends its time, for all jobs once. */
