@@ -11,8 +11,8 @@ import java.util.stream.Stream;
  * stands for its working minute and for the minutes without work right before it, so that what is complete by a number can be
  * followed by work in it.
  *
- * <p>Where there are too many, the last number stands for its minute and everything after it. What happens there is taken to need nobody and no
- * place, and a finish there to be no later than its first minute, so that the bound only gets weaker.
+ * <p>Where there are too many, the last number stands for its minute and everything after it. What happens there is taken to need
+ * nobody and no place, and a finish there to be no later than its first minute, so that the bound only gets weaker.
  */
 final class Axis {
     private final int now;

@@ -6,9 +6,11 @@ import java.util.Objects;
 import java.util.stream.LongStream;
 
 /**
- * Proven lower bounds on the cost of the plans of one problem. What the jobs cost comes from an {@link Auction}, the latest finish of
- * all from {@link OneByOne} and {@link Together}; both at once hold, as no point is in both. Made once a problem: it takes some hundred rounds through all
- * tasks.
+ * Proven lower bounds on the cost of the plans of one problem. What the jobs cost comes from an {@link Auction}, the latest finish
+ * of all from {@link OneByOne} and {@link Together}; the two are added, as the cost counts them apart. Make it once a problem: it
+ * takes some hundred rounds through all tasks. A problem too large for that is bounded by the jobs' earliest finishes alone.
+ *
+ * <p>What changes against a posted plan cost is at least 0 and left out, but for swapped people.
  */
 final class Bound {
     /** Steps of the innermost loops that all rounds together may take. */
@@ -145,7 +147,7 @@ final class Bound {
     }
 
     private static int roundsFor(Relaxed relaxed) {
-        return (int) Math.min(MOST_ROUNDS, MOST_STEPS / Math.max(1, relaxed.steps()));
+        return (int) Math.min(MOST_ROUNDS, (MOST_STEPS - relaxed.stepsToBegin()) / Math.max(1, relaxed.steps()));
     }
 
     /** Costs are whole, so that the next whole number is a bound, too. */

@@ -110,11 +110,17 @@ final class Course {
             for (int squad : relaxed.teams[task]) {
                 offerWork(task, squad, costs);
             }
-            if (axis.isCut && flat.at[task] < 0 && flat.state[task] != FlatProblem.GOING) {
+            if (canStartBeyond(task)) {
                 costs.offer(axis.length, ready[axis.length], -1 - axis.length);
             }
         }
         costs.settle();
+    }
+
+    /** Whether the task can start where the axis is cut, and nothing has a price. */
+    private boolean canStartBeyond(int task) {
+        boolean isPinnedBefore = flat.at[task] >= 0 && axis.numberOf(flat.at[task]) < axis.length;
+        return axis.isCut && !isPinnedBefore && flat.state[task] != FlatProblem.GOING;
     }
 
     private void prepare(int task) {

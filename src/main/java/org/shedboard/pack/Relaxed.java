@@ -66,9 +66,9 @@ final class Relaxed {
         return (int) Arrays.stream(flat.hopeless).filter(Objects::nonNull).count();
     }
 
-    /** Steps of the loops in which {@link Course} spends its time, for all jobs once. */
+    /** Steps of the loops in which {@link Course} and {@link Market} spend their time, for all jobs once. */
     long steps() {
-        long steps = 0;
+        long steps = 3L * minutesForSale();
         for (int task = 0; task < flat.tasks; task++) {
             steps += 3L * axis.length;
             steps += Arrays.stream(teams[task])
@@ -76,5 +76,15 @@ final class Relaxed {
                     .sum();
         }
         return steps;
+    }
+
+    /** Steps of {@link FirstPrices} besides those. */
+    long stepsToBegin() {
+        return 4L * flat.jobs * minutesForSale();
+    }
+
+    private long minutesForSale() {
+        long work = Arrays.stream(squads).mapToLong(squad -> squad.wall.length).sum();
+        return work + (long) rooms.length * axis.length;
     }
 }

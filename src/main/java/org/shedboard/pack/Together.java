@@ -37,9 +37,11 @@ final class Together {
     }
 
     private int finish(List<Integer> people) {
+        boolean[] isIn = new boolean[flat.people];
+        people.forEach(person -> isIn[person] = true);
         List<Integer> tasks = new ArrayList<>();
         for (int task = 0; task < flat.tasks; task++) {
-            if (isAhead(task) && Arrays.stream(flat.able[task]).allMatch(people::contains)) {
+            if (isAhead(task) && Arrays.stream(flat.able[task]).allMatch(person -> isIn[person])) {
                 tasks.add(task);
             }
         }
