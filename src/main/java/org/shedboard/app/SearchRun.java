@@ -74,7 +74,7 @@ final class SearchRun {
     private boolean step(SearchThreads all) throws InterruptedException {
         long before = packing.tries();
         List<Round> rounds = packing.rounds(limit.triesLeft(before));
-        packing = packing.after(all.run(rounds, this::look));
+        packing = packing.after(all.run(rounds, this::look)).proven();
         return packing.tries() > before;
     }
 

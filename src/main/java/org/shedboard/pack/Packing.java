@@ -3,6 +3,7 @@ package org.shedboard.pack;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -43,14 +44,18 @@ public final class Packing {
     private final boolean canChoose;
 
     private final Elite best;
+    /** What plans cost at least, where that was asked for. */
+    private final Optional<Bound> bound;
 
-    private Packing(FlatProblem flat, long seed, int step, long tries, List<Elite> lines, Elite best) {
+    private Packing(
+            FlatProblem flat, long seed, int step, long tries, List<Elite> lines, Elite best, Optional<Bound> bound) {
         this.flat = flat;
         this.seed = seed;
         this.step = step;
         this.tries = tries;
         this.lines = lines;
         this.best = best;
+        this.bound = bound;
         canChoose = IntStream.range(0, flat.tasks)
                 .anyMatch(task -> flat.hopeless[flat.jobOfTask[task]] == null && flat.isFree(task));
     }
@@ -61,12 +66,22 @@ public final class Packing {
         Bench bench = new Bench(flat, () -> false, plan -> {});
         bench.begin();
         Elite first = Elite.of(bench.trial());
-        return new Packing(flat, seed, 0, 0, Collections.nCopies(LINES, first), first);
+        return new Packing(flat, seed, 0, 0, Collections.nCopies(LINES, first), first, Optional.empty());
     }
 
     /** The best plan so far. */
     public Plan plan() {
-        return best.plan().withSearch(Search.of(seed, tries));
+        Plan plan = best.plan().withSearch(Search.of(seed, tries));
+        return bound.map(each -> plan.withBound(
+                        Math.max(plan.bound(), each.costAtLeast(plan.unplaced().size()))))
+                .orElse(plan);
+    }
+
+    /** The same search, whose plans have the best bound that can be proven; it takes as long as some hundred tries of large days. */
+    public Packing proven() {
+        return bound.isPresent()
+                ? this
+                : new Packing(flat, seed, step, tries, lines, best, Optional.of(new Bound(flat)));
     }
 
     /** Plans decoded so far, in all rounds together. */
@@ -131,6 +146,6 @@ public final class Packing {
             nextBest = one.elite().isBetterThan(nextBest) ? one.elite() : nextBest;
             more += one.tries();
         }
-        return new Packing(flat, seed, step + 1, tries + more, List.copyOf(next), nextBest);
+        return new Packing(flat, seed, step + 1, tries + more, List.copyOf(next), nextBest, bound);
     }
 }

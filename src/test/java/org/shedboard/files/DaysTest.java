@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.PackedPlans;
+import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
 import org.shedboard.testing.Days;
 
 class DaysTest {
@@ -23,5 +27,18 @@ class DaysTest {
             met += plan.cost() == day.getValue() ? 1 : 0;
         }
         assertTrue(met >= optima.size() * 3 / 4, "only " + met + " of " + optima.size() + " at the optimum");
+    }
+
+    @Test
+    void the_bound_of_small_days_is_near_their_proven_optimum_and_never_above() throws IOException {
+        List<Double> shares = new ArrayList<>();
+        for (Map.Entry<String, Long> day : Days.optima().entrySet()) {
+            Problem problem = Days.read(day.getKey());
+            long bound = Packer.proven(problem, Packer.first(problem)).bound();
+            assertTrue(bound <= day.getValue(), day.getKey() + " has a bound above the optimum: " + bound);
+            shares.add(bound / (double) day.getValue());
+        }
+        double median = shares.stream().sorted().toList().get(shares.size() / 2);
+        assertTrue(median >= 0.94, "the bounds are in the median at " + median + " of the optimum: " + shares);
     }
 }
