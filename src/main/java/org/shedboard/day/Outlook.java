@@ -19,8 +19,8 @@ import org.shedboard.shop.Visit;
  * @param at the moment it is seen from
  */
 public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances chances) {
-    /** Replays for the chances on the board: the sampling error of a chance stays under three points in a hundred. */
-    private static final int DRAWS = 400;
+    /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
+    private static final int DRAWS = 1000;
 
     private static final long SEED = 1;
 
