@@ -288,6 +288,32 @@ final class Replay {
         return firstMember[turn + 1] == first ? startWithoutPeople[turn] : hours[first].wall(workFrom[first]);
     }
 
+    /** How many pairs of a turn and one of its people there are. */
+    int members() {
+        return member.length;
+    }
+
+    int firstMember(int turn) {
+        return firstMember[turn];
+    }
+
+    int personOf(int index) {
+        return member[index];
+    }
+
+    int workFromOf(int index) {
+        return workFrom[index];
+    }
+
+    int workToOf(int index) {
+        return workTo[index];
+    }
+
+    /** The minute at which this person's own work on the turn is over. */
+    int endOf(int index) {
+        return hours[index].end(workTo[index]);
+    }
+
     /** When the turn's unattended minutes are over. */
     int completeOf(int turn) {
         return complete[turn];
