@@ -71,6 +71,12 @@ final class DrawnMinutes {
         }
     }
 
+    /** From now on the minutes are the middle ones, those of the problem. */
+    void takeMiddle() {
+        Arrays.fill(taskFactor, 1);
+        Arrays.fill(personFactor, 1);
+    }
+
     /** What the person takes for the task, or for what is left of it: at least a minute. */
     int minutes(int task, int person) {
         double drawn = flat.minutes[task][person] * taskFactor[task] * personFactor[person];

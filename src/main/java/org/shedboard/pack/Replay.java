@@ -141,16 +141,24 @@ final class Replay {
 
     /** Plays the day of this number. */
     void run(int day) {
-        draw(day, NONE);
+        runHolding(day, NONE);
     }
 
     /** As {@link #run}, but the work of one stay takes its middle minutes. */
     void runHolding(int day, int heldStay) {
-        draw(day, heldStay);
+        draws.draw(day);
+        readMinutes(heldStay);
+        playOut();
     }
 
-    private void draw(int day, int heldStay) {
-        draws.draw(day);
+    /** Plays the day on which everything takes its middle minutes. */
+    void runMiddle() {
+        draws.takeMiddle();
+        readMinutes(NONE);
+        playOut();
+    }
+
+    private void readMinutes(int heldStay) {
         for (int turn = 0; turn < turns; turn++) {
             int task = taskAt[turn];
             boolean held = stayAt[turn] == heldStay;
@@ -158,6 +166,9 @@ final class Replay {
                 minutes[index] = held ? flat.minutes[task][member[index]] : draws.minutes(task, member[index]);
             }
         }
+    }
+
+    private void playOut() {
         Arrays.fill(opening, 0);
         while (!play()) {
             // a stay was found to begin too early for a closed time, and begins later now
