@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.pack.Chances;
+import org.shedboard.pack.Difference;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.shop.Person;
@@ -34,9 +35,9 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
     }
 
-    /** What another plan of the same problem gains on this one. */
-    public Gain gainOf(Plan other) {
-        return Gain.of(this, other);
+    /** What another plan of the same problem changes of this one. */
+    public Difference differenceTo(Plan other) {
+        return Difference.between(problem, plan, other);
     }
 
     /** Whether another plan is worth telling anybody: it places more machines, or gains at least so many minutes' worth. */

@@ -83,9 +83,9 @@ final class PlacesView {
         board.better().ifPresent(better -> {
             sentences.add(Words.say(
                     "board.better",
-                    better.gain().earlier(),
-                    better.gain().later(),
-                    better.gain().promises()));
+                    better.difference().earlier(),
+                    better.difference().later(),
+                    better.difference().promises()));
             styles.add(Style.PROMISE);
         });
         int width = region.width() - LABEL;

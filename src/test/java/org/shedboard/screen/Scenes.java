@@ -10,8 +10,8 @@ import org.shedboard.board.Msg;
 import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
-import org.shedboard.day.Gain;
 import org.shedboard.day.Posted;
+import org.shedboard.pack.Differences;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
@@ -212,7 +212,7 @@ final class Scenes {
 
     private static Rehearsal withBetterPlan(Rehearsal rehearsal) {
         Posted plan = new Posted(rehearsal.outlook().plan(), rehearsal.day().origin());
-        return rehearsal.told(new Msg.BetterFound(plan, new Gain(2, 1, 1)));
+        return rehearsal.told(new Msg.BetterFound(plan, Differences.of("V1", "V2", "V3")));
     }
 
     private static Rehearsal down(Rehearsal rehearsal, int rows) {
