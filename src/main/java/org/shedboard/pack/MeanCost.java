@@ -8,14 +8,16 @@ package org.shedboard.pack;
  */
 public record MeanCost(double points, double error) {
     public static MeanCost of(Problem problem, Plan plan, int draws, long seed) {
-        return of(new Trials(new FlatProblem(problem), plan, seed).costs(draws));
+        FlatProblem flat = new FlatProblem(problem);
+        return of(new Trials(flat, plan, new DrawnMinutes(flat, seed)).costs(draws));
     }
 
     /** How much more the one plan costs than the other on the same drawn days, on the mean; negative when it costs less. */
     public static MeanCost difference(Problem problem, Plan one, Plan other, int draws, long seed) {
         FlatProblem flat = new FlatProblem(problem);
-        long[] costs = new Trials(flat, one, seed).costs(draws);
-        long[] others = new Trials(flat, other, seed).costs(draws);
+        DrawnMinutes minutes = new DrawnMinutes(flat, seed);
+        long[] costs = new Trials(flat, one, minutes).costs(draws);
+        long[] others = new Trials(flat, other, minutes).costs(draws);
         for (int draw = 0; draw < draws; draw++) {
             costs[draw] -= others[draw];
         }
@@ -45,11 +47,11 @@ public record MeanCost(double points, double error) {
         private int drawn;
         private double sum;
 
-        Trials(FlatProblem flat, Plan plan, long seed) {
+        Trials(FlatProblem flat, Plan plan, DrawnMinutes draws) {
             this.flat = flat;
             this.plan = plan;
             reading = new PlanReading(flat, plan);
-            replay = new Replay(flat, reading, new DrawnMinutes(flat, seed));
+            replay = new Replay(flat, reading, draws);
             cost = new ReplayCost(flat, reading, replay);
         }
 

@@ -45,6 +45,24 @@ final class PlanReading {
         order = inOrderOfWaiting(sorted());
     }
 
+    private PlanReading(FlatProblem flat, int[][] who, int[] start, int[] end, int[] placeOfStay, int[] order) {
+        this.flat = flat;
+        this.who = who;
+        this.start = start;
+        this.end = end;
+        this.placeOfStay = placeOfStay;
+        this.order = order;
+        isPlaced = new boolean[flat.tasks];
+        for (int task : order) {
+            isPlaced[task] = true;
+        }
+    }
+
+    /** The same with more in it; when that ends is not known yet. */
+    PlanReading with(int[][] people, int[] starts, int[] places, int[] inOrder) {
+        return new PlanReading(flat, people, starts, end, places, inOrder);
+    }
+
     private Map<List<Object>, Integer> numberStays() {
         Map<List<Object>, Integer> stays = new HashMap<>();
         for (int stay = 0; stay < flat.stays; stay++) {

@@ -74,9 +74,10 @@ public final class Prudent {
         int unplaced =
                 plans.stream().mapToInt(plan -> plan.unplaced().size()).min().orElseThrow();
         FlatProblem flat = new FlatProblem(problem);
+        DrawnMinutes minutes = new DrawnMinutes(flat, seed);
         List<MeanCost.Trials> left = new ArrayList<>(plans.stream()
                 .filter(plan -> plan.unplaced().size() == unplaced)
-                .map(plan -> new MeanCost.Trials(flat, plan, seed))
+                .map(plan -> new MeanCost.Trials(flat, plan, minutes))
                 .toList());
         for (int days = Math.min(draws, FIRST_DRAWS); left.size() > 1 && days <= draws; days *= 2) {
             int drawn = days;

@@ -48,6 +48,9 @@ final class Replay {
 
     private final int[] opening;
 
+    /** By turn: how early it may start just now, whatever the rules allow. */
+    private final int[] floor;
+
     private final int[] complete;
     private final int[] startWithoutPeople;
     private final int[] stayStart;
@@ -77,6 +80,7 @@ final class Replay {
         minutes = new int[member.length];
         workFrom = new int[member.length];
         workTo = new int[member.length];
+        floor = new int[turns];
         complete = new int[turns];
         startWithoutPeople = new int[turns];
         opening = new int[flat.stays];
@@ -153,9 +157,18 @@ final class Replay {
 
     /** Plays the day on which everything takes its middle minutes. */
     void runMiddle() {
+        runMiddle(new int[flat.tasks]);
+    }
+
+    /** As {@link #runMiddle()}, but no task starts before its minute in the list, which is by task. */
+    void runMiddle(int[] notBefore) {
         draws.takeMiddle();
         readMinutes(NONE);
+        for (int turn = 0; turn < turns; turn++) {
+            floor[turn] = notBefore[taskAt[turn]];
+        }
         playOut();
+        Arrays.fill(floor, 0);
     }
 
     private void readMinutes(int heldStay) {
@@ -192,7 +205,7 @@ final class Replay {
     }
 
     private int earliest(int turn) {
-        int earliest = Math.max(fixed[turn], opening[stayAt[turn]]);
+        int earliest = Math.max(Math.max(fixed[turn], floor[turn]), opening[stayAt[turn]]);
         for (int index = firstWait[turn]; index < firstWait[turn + 1]; index++) {
             earliest = Math.max(earliest, complete[waits[index]]);
         }

@@ -1,5 +1,7 @@
 package org.shedboard.pack;
 
+import java.util.stream.IntStream;
+
 /** What the plan would have cost that a replay has just played. */
 final class ReplayCost {
     private final FlatProblem flat;
@@ -10,15 +12,21 @@ final class ReplayCost {
     private final long people;
 
     ReplayCost(FlatProblem flat, PlanReading plan, Replay replay) {
+        this(flat, plan, replay, peopleOf(flat, plan));
+    }
+
+    /** For whoever knows already what the plan costs by who does what where. */
+    ReplayCost(FlatProblem flat, PlanReading plan, Replay replay, long people) {
         this.flat = flat;
         this.plan = plan;
         this.replay = replay;
+        this.people = people;
         parts = new CostParts(flat, plan);
-        long sum = 0;
-        for (int job = 0; job < flat.jobs; job++) {
-            sum += parts.people(job);
-        }
-        people = sum;
+    }
+
+    static long peopleOf(FlatProblem flat, PlanReading plan) {
+        CostParts parts = new CostParts(flat, plan);
+        return IntStream.range(0, flat.jobs).mapToLong(parts::people).sum();
     }
 
     long count() {
