@@ -9,6 +9,8 @@ import org.shedboard.pack.Chances;
 import org.shedboard.pack.Difference;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.Reason;
+import org.shedboard.pack.Why;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Task;
@@ -146,6 +148,13 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
                 .filter(task -> !task.isDone() && !task.progress().isRunning())
                 .min(Comparator.comparingInt(task ->
                         timeOf(visit.id(), task.id()).map(Plan.TaskTime::start).orElse(Integer.MAX_VALUE)));
+    }
+
+    /** Why the plan does not have a visit's task earlier; empty when it is not in the plan. */
+    public List<Reason> whyThen(String visitId, String taskId) {
+        return timeOf(visitId, taskId)
+                .map(time -> Why.of(problem, plan).of(visitId, time.stay(), taskId))
+                .orElse(List.of());
     }
 
     private int nextMinute(Visit visit) {

@@ -214,4 +214,41 @@ class WhyTest {
                 List.of(new Reason.Chosen(0, true)),
                 Why.of(problem.withPosted(late), late).of("Quad", 0, "a"));
     }
+
+    @Test
+    void a_gap_that_is_just_long_enough_could_take_the_task_and_one_a_minute_shorter_could_not() {
+        assertEquals(List.of(new Reason.Chosen(20, false)), whyBehind(50));
+        assertEquals(List.of(new Reason.Busy("Kim", "B", 0, "do", 80)), whyBehind(49));
+    }
+
+    /** Why a task of 30 minutes stands at 80, when others take Kim from 0 to 20 and from {@code second} to 80. */
+    private static List<Reason> whyBehind(int second) {
+        Problem.Person kim = Problem.Person.of("Kim", Set.of("service"), Span.of(0, 500));
+        List<Problem.Job> jobs = List.of(alone("A", 20), alone("B", 80 - second), alone("C", 30));
+        Problem problem = Problem.of(0, 500, List.of(), List.of(kim), jobs);
+        List<Plan.TaskTime> times = List.of(at("A", 0, 20), at("B", second, 80), at("C", 80, 110));
+        return Why.of(problem, new Plan(0, 0, List.of(), List.of(), times, 0, 0, 0))
+                .of("C", 0, "do");
+    }
+
+    private static Problem.Job alone(String id, int minutes) {
+        return Problem.Job.of(id, Problem.Stay.nowhere(Problem.Task.of("do", "service", minutes)));
+    }
+
+    private static Plan.TaskTime at(String job, int start, int end) {
+        return new Plan.TaskTime(job, 0, "do", Optional.of("Kim"), List.of(), start, end);
+    }
+
+    @Test
+    void a_machine_that_stands_through_a_closed_time_waits_for_its_end() {
+        Problem.Place bay = Problem.Place.of("Bay", "bay").withClosed(Span.of(100, 200));
+        Problem.Task drained =
+                Problem.Task.of("drain", "service", 10).withDone(new Problem.Done(Optional.of("Pat"), 0, 10));
+        Problem.Stay stay = Problem.Stay.of("bay", drained, Problem.Task.of("fill", "service", 60))
+                .withPlace("Bay");
+        Problem problem = Problem.of(80, 500, List.of(bay), List.of(PAT), List.of(Problem.Job.of("Quad", stay)));
+        Why why = Why.of(problem, PackedPlans.first(problem));
+        assertEquals(List.of(new Reason.PlaceClosed("Bay", 200)), why.of("Quad", 0, "fill"));
+        assertEquals(List.of(new Reason.Begun()), why.of("Quad", 0, "drain"));
+    }
 }
