@@ -5,39 +5,46 @@ package org.shedboard.pack;
  * it cools by tries, so that the same seed and tries always end the same way.
  */
 final class Annealing {
-    private final FlatProblem flat;
+    private static final int TRIES_A_HEAT = 64;
+
     private final Trial trial;
     private final Moves moves;
     private final Chance chance;
+    private Solution present;
+    private Solution candidate;
+    private final Timetable table;
+    private final Solution best;
 
     Annealing(FlatProblem flat, Trial trial, Moves moves, Chance chance) {
-        this.flat = flat;
         this.trial = trial;
         this.moves = moves;
         this.chance = chance;
+        present = Solution.plain(flat);
+        candidate = Solution.plain(flat);
+        best = Solution.plain(flat);
+        table = new Timetable(flat);
     }
 
     /** Goes on from a solution for so many tries, from hot to cold, and ends with the best of this pass. */
     Solution run(Solution from, long tries, double hot, double cold) {
-        Solution present = from.copy();
-        Solution candidate = from.copy();
-        Solution best = from.copy();
+        present.become(from);
         long energy = trial.decode(present);
+        accept(present);
+        best.become(present);
         long bestEnergy = energy;
-        long end = trial.tries + tries - 1;
         double cooling = StrictMath.log(cold / hot);
         double heat = hot;
-        for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
-            if (step % 64 == 0) {
-                heat = hot * StrictMath.exp(cooling * step / Math.max(1, tries));
+        for (long step = 0; step < tries - 1 && !trial.isStopped(); step++) {
+            if (step % TRIES_A_HEAT == 0) {
+                heat = hot * StrictMath.exp(cooling * step / tries);
             }
             candidate.become(present);
-            moves.change(candidate);
-            long limit = energy + (long) (-heat * StrictMath.log(1 - chance.share()));
-            long found = trial.decode(candidate, limit);
+            int kept = moves.change(candidate, table);
+            long limit = energy + (long) (heat * chance.exponential());
+            long found = trial.decode(candidate, table, kept, limit);
             if (found <= limit) {
                 energy = found;
-                trial.sortByStart(candidate.list);
+                accept(candidate);
                 Solution spare = present;
                 present = candidate;
                 candidate = spare;
@@ -47,6 +54,11 @@ final class Annealing {
                 }
             }
         }
-        return best;
+        return best.copy();
+    }
+
+    private void accept(Solution solution) {
+        table.take(trial.decoder);
+        System.arraycopy(table.order, 0, solution.list, 0, solution.list.length);
     }
 }

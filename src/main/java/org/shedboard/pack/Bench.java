@@ -23,6 +23,7 @@ final class Bench {
         for (int job = 0; job < flat.jobs; job++) {
             left[job] = flat.hopeless[job] != null;
         }
+        decoder.leaveOut(left);
     }
 
     Plan first() {
@@ -57,6 +58,7 @@ final class Bench {
         }
         handicaps.anneal(search.tries() * handicapPercent() / 100, Chance.of(search.seed(), "handicaps"));
         new Lists(flat, trial, left, Chance.of(search.seed(), "lists")).anneal(search.tries() - trial.tries);
+        trial.tell();
         return trial.expectPlan().withSearch(search);
     }
 
@@ -65,6 +67,6 @@ final class Bench {
     }
 
     private Trial trial(BooleanSupplier stop, Consumer<Plan> better) {
-        return new Trial(decoder, tally, left, stop, better);
+        return new Trial(decoder, tally, stop, better);
     }
 }

@@ -1,8 +1,19 @@
 package org.shedboard.pack;
 
+import java.util.Arrays;
+
 /** The search's own chance: a small generator (splitmix64) that gives the same numbers on every machine. */
 final class Chance {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+    /** {@link #exponential} draws one of so many values that are equally likely. */
+    private static final int EXPONENTIALS = 4096;
+
+    private static final double[] EXPONENTIAL = new double[EXPONENTIALS];
+
+    static {
+        Arrays.setAll(EXPONENTIAL, index -> -StrictMath.log((index + 0.5) / EXPONENTIALS));
+    }
+
     private long state;
 
     Chance(long seed) {
@@ -32,11 +43,16 @@ final class Chance {
 
     /** A whole number from 0 to below the bound. */
     int below(int bound) {
-        return (int) ((nextLong() >>> 33) % bound);
+        return (int) ((nextLong() >>> 32) * bound >>> 32);
     }
 
     /** From 0 to below 1. */
     double share() {
         return (nextLong() >>> 11) * 0x1.0p-53;
+    }
+
+    /** A draw of the exponential distribution with mean 1, never above 10. */
+    double exponential() {
+        return EXPONENTIAL[below(EXPONENTIALS)];
     }
 }

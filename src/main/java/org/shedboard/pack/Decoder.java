@@ -7,6 +7,8 @@ import java.util.Arrays;
  * fill gaps, places are taken in the order in which stays are opened. A task whose earlier tasks, earlier stays or whose place's
  * present holder are unfinished gets those done first, so that every order of the list makes a plan.
  *
+ * <p>A list whose beginning was decoded before is {@link #retrace retraced} so far, not decided again.
+ *
  * <p>A job that does not fit runs on beyond the horizon (see {@link Hours}); a job that misses a pin is marked. Both are later left
  * out whole, which cannot disturb the others. How long a stay will take is not known when it is opened; one that turns out to stand
  * in the way of a closed time is opened after it, from the beginning again.
@@ -16,8 +18,10 @@ final class Decoder {
     private static final int MOST_RESTARTS = 60;
 
     final FlatProblem flat;
+    final Outlook outlook;
     final Roster roster;
     final Crews crews;
+    final RunningCost running;
 
     final boolean[] isSet;
     final int[] start;
@@ -37,23 +41,25 @@ final class Decoder {
     final int[] placeFree;
     final int[] placeHolder;
     final boolean[] missed;
+    /** Some job misses a pin or a closed time, or runs beyond the horizon. */
+    boolean doesNotFit;
 
-    private final int[][] opensAfter;
+    private final int[] tasksOfStay;
+    private final int[] begunStays;
+    private final int[] begunTasks;
+    private final boolean[] left;
     private int restarts;
     private boolean mustRestart;
-    private final Outlook outlook;
-    /** No job finishes before this, going by the tasks that have their time. */
-    private final int[] jobFinish;
-    /** What those finishes cost at least. */
-    private long floor;
-    /** A plan whose floor is above this is not worth going on with. */
+    /** A plan that costs more than this for certain is not worth going on with. */
     private long limit = Long.MAX_VALUE;
 
     Solution solution;
 
     Decoder(FlatProblem flat) {
         this.flat = flat;
+        outlook = new Outlook(flat);
         roster = new Roster(flat);
+        running = new RunningCost(flat, outlook);
         isSet = new boolean[flat.tasks];
         start = new int[flat.tasks];
         end = new int[flat.tasks];
@@ -68,10 +74,14 @@ final class Decoder {
         placeFree = new int[flat.places];
         placeHolder = new int[flat.places];
         missed = new boolean[flat.jobs];
-        opensAfter = new int[flat.stays][flat.anyClosed ? flat.places : 0];
-        outlook = new Outlook(flat);
-        jobFinish = new int[flat.jobs];
+        left = new boolean[flat.jobs];
+        tasksOfStay = new int[flat.stays];
+        Arrays.setAll(tasksOfStay, stay -> flat.firstTask[stay + 1] - flat.firstTask[stay]);
+        begunStays = FlatProblem.numbersOf(flat.stays, stay -> flat.stayHasBegun[stay]);
+        begunTasks = FlatProblem.numbersOf(
+                flat.tasks, task -> flat.state[task] == FlatProblem.DONE || flat.state[task] == FlatProblem.GOING);
         crews = new Crews(this);
+        running.leaveOut(left);
     }
 
     /** From now on plans that must cost more than this are given up half made; see {@link #isGivenUp}. */
@@ -80,28 +90,53 @@ final class Decoder {
     }
 
     boolean isGivenUp() {
-        return floor > limit;
+        return running.points > limit;
     }
 
-    /** Jobs marked in {@code left} get no time at all. */
-    void decode(Solution wanted, boolean[] left) {
+    /** Jobs marked here get no time at all from now on. */
+    void leaveOut(boolean[] jobs) {
+        System.arraycopy(jobs, 0, left, 0, left.length);
+        running.leaveOut(left);
+    }
+
+    boolean isLeftOut(int job) {
+        return left[job];
+    }
+
+    void decode(Solution wanted) {
         prepare(wanted);
-        do {
-            begin();
-            for (int task : wanted.list) {
-                if (!left[flat.jobOfTask[task]] && !mustRestart && floor <= limit) {
-                    place(task);
-                }
+        begin();
+        decodeFrom(0);
+    }
+
+    /** As {@link #decode(Solution)}, where the list begins with the first so many tasks of a plan that was made before. */
+    void decode(Solution wanted, Timetable before, int kept) {
+        prepare(wanted);
+        begin();
+        int known = before.isStraight() ? kept : 0;
+        for (int index = 0; index < known && !mustRestart; index++) {
+            retrace(wanted.list[index], before);
+        }
+        decodeFrom(known);
+    }
+
+    private void decodeFrom(int first) {
+        int next = first;
+        while (running.points <= limit && (mustRestart || next < flat.tasks)) {
+            if (mustRestart) {
+                begin();
+                next = 0;
             }
-        } while (mustRestart && floor <= limit);
+            int task = solution.list[next++];
+            if (!left[flat.jobOfTask[task]]) {
+                place(task);
+            }
+        }
     }
 
     void prepare(Solution wanted) {
         solution = wanted;
         restarts = 0;
-        for (int[] minutes : opensAfter) {
-            Arrays.fill(minutes, 0);
-        }
     }
 
     boolean mustRestart() {
@@ -111,29 +146,28 @@ final class Decoder {
     /** An empty shop, except for what is done, going on or pinned to a minute. */
     void begin() {
         mustRestart = false;
+        doesNotFit = false;
         placed = 0;
-        floor = 0;
-        Arrays.fill(jobFinish, 0);
+        running.begin();
         roster.clear();
         Arrays.fill(isSet, false);
         Arrays.fill(isOpen, false);
         Arrays.fill(stayEarliest, 0);
+        Arrays.fill(stayComplete, 0);
+        Arrays.fill(stayStart, Hours.FAR);
+        Arrays.fill(placeOfStay, -1);
         Arrays.fill(placeFree, 0);
         Arrays.fill(placeHolder, -1);
         Arrays.fill(missed, false);
-        for (int stay = 0; stay < flat.stays; stay++) {
-            placeOfStay[stay] = -1;
-            stayStart[stay] = Hours.FAR;
-            stayComplete[stay] = 0;
-            stayRemaining[stay] = flat.firstTask[stay + 1] - flat.firstTask[stay];
-            if (flat.stayHasBegun[stay]) {
-                standThere(stay);
-            }
+        System.arraycopy(tasksOfStay, 0, stayRemaining, 0, stayRemaining.length);
+        crews.clear();
+        for (int stay : begunStays) {
+            standThere(stay);
         }
-        for (int task = 0; task < flat.tasks; task++) {
+        for (int task : begunTasks) {
             if (flat.state[task] == FlatProblem.DONE) {
                 setDone(task);
-            } else if (flat.state[task] == FlatProblem.GOING) {
+            } else {
                 goOn(task);
             }
         }
@@ -160,7 +194,7 @@ final class Decoder {
 
     private void setDone(int task) {
         Problem.Done done = flat.task[task].done().orElseThrow();
-        crews.setBegun(task);
+        crews.setDone(task);
         start[task] = done.from();
         end[task] = done.end();
         close(task);
@@ -173,6 +207,25 @@ final class Decoder {
         close(task);
     }
 
+    /** Gives the task the time, people and place it had. */
+    private void retrace(int task, Timetable before) {
+        if (isSet[task] || left[flat.jobOfTask[task]]) {
+            return;
+        }
+        int stay = flat.stayOfTask[task];
+        stayEarliest[stay] = before.stayEarliest[stay];
+        if (!isOpen[stay]) {
+            isOpen[stay] = true;
+            if (before.placeOfStay[stay] >= 0) {
+                stand(stay, before.placeOfStay[stay]);
+            }
+        }
+        start[task] = before.start[task];
+        end[task] = before.end[task];
+        crews.retrace(task, before);
+        close(task);
+    }
+
     void place(int task) {
         if (isSet[task]) {
             return;
@@ -182,14 +235,18 @@ final class Decoder {
         int earliest = Math.max(stayEarliest[stay], flat.earliest[task]);
         earliest = Math.max(earliest, solution.notBefore[task]);
         for (int waited : flat.before[task]) {
-            place(waited);
+            if (!isSet[waited]) {
+                place(waited);
+            }
             earliest = Math.max(earliest, complete[waited]);
         }
         if (mustRestart) {
             return;
         }
         if (flat.at[task] >= 0) {
-            missed[flat.jobOfTask[task]] |= earliest > flat.at[task];
+            if (earliest > flat.at[task]) {
+                miss(flat.jobOfTask[task]);
+            }
             earliest = flat.at[task];
         }
         start[task] = earliest;
@@ -197,20 +254,29 @@ final class Decoder {
         if (flat.crew[task] > 0) {
             crews.assign(task, earliest);
         } else {
-            crews.setBegun(task);
+            crews.needNobody(task);
         }
         close(task);
     }
 
+    void miss(int job) {
+        missed[job] = true;
+        doesNotFit = true;
+    }
+
     private void close(int task) {
         int stay = flat.stayOfTask[task];
+        int job = flat.jobOfTask[task];
+        int over = Math.min(Hours.FAR, end[task] + flat.unattended[task]);
         isSet[task] = true;
         sequence[placed++] = task;
-        complete[task] = Math.min(Hours.FAR, end[task] + flat.unattended[task]);
+        complete[task] = over;
         stayStart[stay] = Math.min(stayStart[stay], listedStart(task));
-        stayComplete[stay] = Math.max(stayComplete[stay], complete[task]);
+        stayComplete[stay] = Math.max(stayComplete[stay], over);
         stayRemaining[stay]--;
-        raiseFloor(flat.jobOfTask[task], complete[task] + outlook.tail[task]);
+        doesNotFit |= over > flat.problem.horizon();
+        running.start(task, start[task], crews.first(task));
+        running.finishNoEarlier(job, over + outlook.tail[task]);
         int place = placeOfStay[stay];
         if (place < 0) {
             return;
@@ -224,21 +290,16 @@ final class Decoder {
         }
     }
 
-    private void raiseFloor(int job, int finish) {
-        if (finish > jobFinish[job]) {
-            floor += outlook.points(job, finish) - outlook.points(job, jobFinish[job]);
-            jobFinish[job] = finish;
-        }
-    }
-
     private void keepOutOfClosed(int stay, int place) {
         for (Span span : flat.closed[place]) {
             if (span.from() < stayComplete[stay] && stayStart[stay] < span.to()) {
-                if (restarts++ < MOST_RESTARTS && opensAfter[stay][place] < span.to()) {
-                    opensAfter[stay][place] = span.to();
+                if (restarts < MOST_RESTARTS && solution.shutUntil(stay, place) < span.to()) {
+                    restarts++;
+                    solution.shutUntil[stay] = span.to();
+                    solution.shutPlace[stay] = place;
                     mustRestart = true;
                 } else {
-                    missed[flat.jobOfStay[stay]] = true;
+                    miss(flat.jobOfStay[stay]);
                 }
             }
         }
@@ -252,11 +313,14 @@ final class Decoder {
 
     /** The stay gets its place, after the job's earlier stays and after whoever stands there now. */
     private void open(int stay) {
-        if (isOpen[stay] && (stay == flat.firstStay[flat.jobOfStay[stay]] || !flat.stayHasBegun[stay])) {
+        boolean isFirst = stay == flat.firstStay[flat.jobOfStay[stay]];
+        if (isOpen[stay] && (isFirst || !flat.stayHasBegun[stay])) {
             return;
         }
-        if (stay > flat.firstStay[flat.jobOfStay[stay]]) {
-            finish(stay - 1);
+        if (!isFirst) {
+            if (stayRemaining[stay - 1] > 0) {
+                finish(stay - 1);
+            }
             stayEarliest[stay] = Math.max(stayEarliest[stay], stayComplete[stay - 1]);
         }
         if (isOpen[stay]) {
@@ -268,22 +332,27 @@ final class Decoder {
                 finish(placeHolder[place]);
             }
             stayEarliest[stay] = openFrom(stay, place, Math.max(stayEarliest[stay], placeFree[place]));
-            placeOfStay[stay] = place;
-            placeHolder[place] = stay;
+            stand(stay, place);
         }
         isOpen[stay] = true;
     }
 
+    private void stand(int stay, int place) {
+        placeOfStay[stay] = place;
+        placeHolder[place] = stay;
+        running.open(stay, place);
+    }
+
     private int choosePlace(int stay) {
         int wanted = solution.place[stay];
+        if (wanted >= 0 && contains(flat.placesOfStay[stay], wanted)) {
+            return wanted;
+        }
         int best = -1;
         long bestScore = Long.MAX_VALUE;
         Costs costs = flat.problem.costs();
         long rate = Math.max(1, costs.flow() * flat.job(flat.jobOfStay[stay]).weight());
         for (int place : flat.placesOfStay[stay]) {
-            if (place == wanted) {
-                return place;
-            }
             int from = openFrom(stay, place, Math.max(stayEarliest[stay], likelyFree(place)));
             boolean swapped = flat.postedPlace[stay] != -1 && flat.postedPlace[stay] != place;
             long score = rate * from + (swapped ? costs.swapped() : 0);
@@ -293,6 +362,15 @@ final class Decoder {
             }
         }
         return best;
+    }
+
+    static boolean contains(int[] numbers, int wanted) {
+        for (int number : numbers) {
+            if (number == wanted) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** When the place is free: exactly when nobody stands there, otherwise a guess that leaves out waiting. */
@@ -316,7 +394,7 @@ final class Decoder {
         if (closed.length == 0) {
             return earliest;
         }
-        int from = Math.max(earliest, opensAfter[stay][place]);
+        int from = Math.max(earliest, solution.shutUntil(stay, place));
         for (Span span : closed) {
             if (span.contains(from)) {
                 from = span.to();

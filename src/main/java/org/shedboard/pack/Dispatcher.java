@@ -22,19 +22,19 @@ final class Dispatcher {
         isWaiting = new boolean[flat.tasks];
     }
 
-    void dispatch(Solution solution, int[] handicap, boolean[] left) {
+    void dispatch(Solution solution, int[] handicap) {
         decoder.prepare(solution);
         do {
             decoder.begin();
-            run(handicap, left);
+            run(handicap);
         } while (decoder.mustRestart() && !decoder.isGivenUp());
     }
 
-    private void run(int[] handicap, boolean[] left) {
+    private void run(int[] handicap) {
         count = 0;
         Arrays.fill(isWaiting, false);
         for (int job = 0; job < flat.jobs; job++) {
-            if (!left[job]) {
+            if (!decoder.isLeftOut(job)) {
                 await(job, handicap[job]);
             }
         }

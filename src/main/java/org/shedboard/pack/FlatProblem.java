@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * A problem as arrays of numbers, for the inner loops. Tasks are numbered job by job and stay by stay, people and places in the
@@ -47,6 +49,9 @@ final class FlatProblem {
     final byte[] state;
     final int[] crew;
     final int[][] able;
+    /** The same as a table: task times people plus person. */
+    final boolean[] isAble;
+
     final int[][] minutes;
     final int[] unattended;
     final int[] earliest;
@@ -55,6 +60,11 @@ final class FlatProblem {
     final int[] begunBy;
     /** Whom the foreman wants for it; -1 when anyone will do. */
     final int[] pinnedTo;
+
+    /** Where the task's people stand in arrays that hold everyone on every task; each has room for one at least. */
+    final int[] slot;
+
+    final int slots;
 
     final int[] crewOfStay;
     final int[][] placesOfStay;
@@ -96,12 +106,14 @@ final class FlatProblem {
         state = new byte[tasks];
         crew = new int[tasks];
         able = new int[tasks][];
+        isAble = new boolean[tasks * people];
         minutes = new int[tasks][people];
         unattended = new int[tasks];
         earliest = new int[tasks];
         at = new int[tasks];
         begunBy = new int[tasks];
         pinnedTo = new int[tasks];
+        slot = new int[tasks];
         crewOfStay = new int[stays];
         placesOfStay = new int[stays][];
         stayHasBegun = new boolean[stays];
@@ -120,15 +132,24 @@ final class FlatProblem {
         for (int stay = 0; stay < stays; stay++) {
             fillStay(stay);
         }
+        int room = 0;
         for (int number = 0; number < tasks; number++) {
             apart[number] = findApart(number);
+            slot[number] = room;
+            room += Math.max(1, crew[number]);
         }
+        slots = room;
         new Hopeless(this).mark();
         postedStart = new int[tasks];
         postedPerson = new int[tasks];
         postedPlace = new int[stays];
         postedCrew = new int[tasks][];
         fillPosted();
+    }
+
+    /** Those below the count that are as asked for. */
+    static int[] numbersOf(int count, IntPredicate asked) {
+        return IntStream.range(0, count).filter(asked).toArray();
     }
 
     private void numberStays() {
@@ -206,6 +227,9 @@ final class FlatProblem {
                     .orElse(values.minutesBy(problem.people().get(person).id()));
         }
         able[number] = findAble(values);
+        for (int person : able[number]) {
+            isAble[number * people + person] = true;
+        }
     }
 
     private static byte stateOf(Problem.Task task) {

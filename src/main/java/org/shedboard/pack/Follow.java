@@ -57,12 +57,18 @@ final class Follow {
             key = first ? 0 : key;
             key = flat.postedStart[task] >= 0 ? Math.max(flat.postedStart[task], heldUntil(task)) : key;
             keys[task] = key * flat.tasks + task;
-            solution.crew[task] = flat.postedCrew[task];
+            wish(task, flat.postedCrew[task]);
             solution.notBefore[task] = Math.max(0, flat.postedStart[task]);
         }
         Arrays.sort(keys);
         Arrays.setAll(solution.list, index -> (int) (keys[index] % flat.tasks));
         System.arraycopy(flat.postedPlace, 0, solution.place, 0, flat.stays);
+    }
+
+    private void wish(int task, int[] crew) {
+        if (crew != null && crew.length == flat.crew[task]) {
+            System.arraycopy(crew, 0, solution.crew, flat.slot[task], crew.length);
+        }
     }
 
     /** The minute to come before which the task may not start; 0 where it could start now. */
@@ -71,8 +77,9 @@ final class Follow {
     }
 
     private long energy() {
-        decoder.decode(solution, out);
-        tally.count(out);
+        decoder.leaveOut(out);
+        decoder.decode(solution);
+        tally.count();
         return tally.energy;
     }
 
@@ -83,7 +90,7 @@ final class Follow {
         for (int round = 0; round < 2 && contains(tight); round++) {
             for (int task = 0; task < flat.tasks; task++) {
                 if (tight[flat.jobOfTask[task]]) {
-                    solution.crew[task] = null;
+                    solution.crew[flat.slot[task]] = Solution.ANY;
                     solution.place[flat.stayOfTask[task]] = -1;
                     solution.notBefore[task] = 0;
                 }

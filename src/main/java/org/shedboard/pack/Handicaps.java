@@ -88,7 +88,7 @@ final class Handicaps {
             double heat = hot * StrictMath.exp(-6.0 * step / tries);
             int[] candidate = present.clone();
             change(candidate, chance, reach);
-            long limit = energy + (long) (-heat * StrictMath.log(1 - chance.share()));
+            long limit = energy + (long) (heat * chance.exponential());
             long found = tryOut(candidate, limit);
             if (found <= limit) {
                 energy = found;

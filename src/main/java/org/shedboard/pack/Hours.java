@@ -15,7 +15,8 @@ final class Hours {
     /** Later than any minute of a plan; far enough from overflow to add a few durations. */
     static final int FAR = 1 << 29;
 
-    private static final int MOST_BUCKETS = 512;
+    /** Three days have a bucket a minute, so that a look-up takes no search. */
+    private static final int MOST_BUCKETS = 8192;
 
     private final int[] from;
     private final int[] to;
@@ -27,9 +28,9 @@ final class Hours {
     private final boolean[] isExtra;
     private final int shift;
     /** First window that ends after the bucket's first wall minute. */
-    private final int[] windowByWall;
+    private final char[] windowByWall;
     /** First window that ends after the bucket's first working minute. */
-    private final int[] windowByWork;
+    private final char[] windowByWork;
 
     private Hours(List<Window> windows, int horizon) {
         int count = windows.size();
@@ -40,8 +41,8 @@ final class Hours {
         isExtra = new boolean[count];
         fill(windows);
         shift = shiftFor(horizon);
-        windowByWall = new int[(horizon >> shift) + 1];
-        windowByWork = new int[(horizon >> shift) + 1];
+        windowByWall = new char[(horizon >> shift) + 1];
+        windowByWork = new char[(worked[count - 1] >> shift) + 1];
         index();
     }
 
@@ -88,15 +89,18 @@ final class Hours {
 
     private void index() {
         for (int bucket = 0; bucket < windowByWall.length; bucket++) {
-            int minute = bucket << shift;
-            windowByWall[bucket] = bucket == 0 ? 0 : windowByWall[bucket - 1];
-            while (to[windowByWall[bucket]] <= minute) {
-                windowByWall[bucket]++;
+            int window = bucket == 0 ? 0 : windowByWall[bucket - 1];
+            while (to[window] <= bucket << shift) {
+                window++;
             }
-            windowByWork[bucket] = bucket == 0 ? 0 : windowByWork[bucket - 1];
-            while (endWorked(windowByWork[bucket]) <= minute) {
-                windowByWork[bucket]++;
+            windowByWall[bucket] = (char) window;
+        }
+        for (int bucket = 0; bucket < windowByWork.length; bucket++) {
+            int window = bucket == 0 ? 0 : windowByWork[bucket - 1];
+            while (endWorked(window) <= bucket << shift) {
+                window++;
             }
+            windowByWork[bucket] = (char) window;
         }
     }
 

@@ -11,7 +11,7 @@ final class Lists {
 
     Lists(FlatProblem flat, Trial trial, boolean[] left, Chance chance) {
         this.trial = trial;
-        Moves moves = new Moves(flat, chance, left);
+        Moves moves = new Moves(flat, trial.decoder.outlook, chance, left);
         nothingToMove = moves.isEmpty();
         annealing = new Annealing(flat, trial, moves, chance);
         hot = (double) trial.bestEnergy() / Math.max(1, flat.jobs) / 20 + 1;

@@ -3,116 +3,166 @@ package org.shedboard.pack;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
-/** Small changes of a solution, chosen by chance. */
+/** Small changes of a solution whose list stands in order of start, chosen by chance. */
 final class Moves {
+    /** Kinds of change, and how often each is chosen where it makes sense at all; found by trying. */
+    private enum Kind {
+        SHIFT(20),
+        CHAIN(30),
+        RETIME(12),
+        SWAP(5),
+        CREW(12),
+        CREW_OF_STAY(6),
+        PLACE(6),
+        OVERTIME(3),
+        OVERTIME_FROM(5),
+        HOLD(8);
+
+        final int weight;
+
+        Kind(int weight) {
+            this.weight = weight;
+        }
+    }
+
     private final FlatProblem flat;
     private final Chance chance;
+    private final Chain chain;
+    private final ListEdit edit;
+    private final Kind[] kinds;
     /** Tasks that can be moved at all. */
     private final int[] movable;
 
+    private final int[] movableJobs;
     private final int[] posted;
 
-    Moves(FlatProblem flat, Chance chance, boolean[] left) {
+    Moves(FlatProblem flat, Outlook outlook, Chance chance, boolean[] left) {
         this.flat = flat;
         this.chance = chance;
-        movable = IntStream.range(0, flat.tasks)
-                .filter(task -> !left[flat.jobOfTask[task]])
-                .filter(task -> flat.state[task] == FlatProblem.OPEN || flat.state[task] == FlatProblem.INTERRUPTED)
+        movable = FlatProblem.numbersOf(flat.tasks, task -> !left[flat.jobOfTask[task]] && isOpen(task));
+        movableJobs = Arrays.stream(movable)
+                .map(task -> flat.jobOfTask[task])
+                .distinct()
                 .toArray();
         posted = Arrays.stream(movable)
                 .filter(task -> flat.postedStart[task] >= 0)
                 .toArray();
+        edit = new ListEdit(flat);
+        chain = new Chain(flat, outlook, chance, movableJobs);
+        kinds = Arrays.stream(Kind.values())
+                .filter(this::makesSense)
+                .flatMap(kind -> IntStream.range(0, kind.weight).mapToObj(times -> kind))
+                .toArray(Kind[]::new);
+    }
+
+    private boolean isOpen(int task) {
+        return flat.state[task] == FlatProblem.OPEN || flat.state[task] == FlatProblem.INTERRUPTED;
+    }
+
+    private boolean makesSense(Kind kind) {
+        return switch (kind) {
+            case SHIFT, CHAIN -> true;
+            case RETIME, SWAP -> movableJobs.length > 1;
+            case CREW, CREW_OF_STAY -> Arrays.stream(movable).anyMatch(this::hasChoiceOfCrew);
+            case PLACE -> Arrays.stream(movable).anyMatch(task -> flat.placesOfStay[flat.stayOfTask[task]].length > 1);
+            case OVERTIME, OVERTIME_FROM ->
+                flat.problem.people().stream()
+                        .anyMatch(person -> !person.overtime().isEmpty());
+            case HOLD -> posted.length > 0;
+        };
+    }
+
+    private boolean hasChoiceOfCrew(int task) {
+        return flat.crew[task] > 0 && flat.able[task].length > flat.crew[task];
     }
 
     boolean isEmpty() {
         return movable.length == 0;
     }
 
-    void change(Solution solution) {
-        int kind = chance.below(100);
+    /** Changes the solution, whose plan is the timetable; returns how much of the list, from its beginning, has nothing to do with it. */
+    int change(Solution solution, Timetable table) {
+        edit.begin(solution, table);
+        do {
+            changeOnce(solution, table);
+        } while (chance.below(5) == 0);
+        return edit.kept();
+    }
+
+    private void changeOnce(Solution solution, Timetable table) {
         int task = movable[chance.below(movable.length)];
-        if (kind < 34) {
-            shift(solution, task);
-        } else if (kind < 44) {
-            shiftJob(solution, flat.jobOfTask[task]);
-        } else if (kind < 64) {
-            changeCrew(solution, task);
-        } else if (kind < 74) {
-            changeCrewOfStay(solution, flat.stayOfTask[task]);
-        } else if (kind < 86) {
-            changePlace(solution, flat.stayOfTask[task]);
-        } else if (kind < 92) {
-            solution.noOvertime[task] ^= true;
-        } else {
-            retime(solution, task);
-        }
-        if (chance.below(5) == 0) {
-            change(solution);
+        switch (kinds[chance.below(kinds.length)]) {
+            case SHIFT -> edit.move(task, nearby(edit.indexOf(task)));
+            case CHAIN -> chain.breakOne(edit, table);
+            case RETIME -> retime(task, table);
+            case SWAP -> swap(task, table);
+            case CREW -> changeCrew(solution, task);
+            case CREW_OF_STAY -> changeCrewOfStay(solution, flat.stayOfTask[task]);
+            case PLACE -> changePlace(solution, flat.stayOfTask[task]);
+            case OVERTIME -> setOvertime(solution, task, !solution.noOvertime[task]);
+            case OVERTIME_FROM -> setOvertimeFrom(solution, task);
+            case HOLD -> hold(solution);
         }
     }
 
-    /** One task goes some places forward or back, near ones more often than far ones. */
-    private void shift(Solution solution, int task) {
-        int from = indexOf(solution.list, task);
-        move(solution.list, from, nearby(solution.list.length, from));
-    }
-
-    private int nearby(int length, int from) {
+    /** A place in the list some way forward or back, near ones more often than far ones. */
+    private int nearby(int from) {
+        int length = flat.tasks;
         int reach = 1 + chance.below(1 + chance.below(Math.min(length, 60)));
         int to = chance.below(2) == 0 ? from - reach : from + reach;
         return Math.max(0, Math.min(length - 1, to));
     }
 
-    /** All later tasks of a job are moved to one part of the list, in the order they have. */
-    private void shiftJob(Solution solution, int job) {
-        int[] list = solution.list;
-        int shift = nearby(list.length, list.length / 2) - list.length / 2;
-        if (shift < 0) {
-            for (int index = 0; index < list.length; index++) {
-                if (flat.jobOfTask[list[index]] == job) {
-                    move(list, index, Math.max(0, index + shift));
-                }
-            }
+    /** The job, from this task's stay on, goes some minutes earlier or later; or to where another job is. */
+    private void retime(int task, Timetable table) {
+        int minutes;
+        if (chance.below(2) == 0) {
+            int other = movable[chance.below(movable.length)];
+            minutes = table.start[other] - table.start[task] + chance.below(3) - 1;
         } else {
-            for (int index = list.length - 1; index >= 0; index--) {
-                if (flat.jobOfTask[list[index]] == job) {
-                    move(list, index, Math.min(list.length - 1, index + shift));
-                }
-            }
+            int reach = 1 + chance.below(1 + chance.below(1 + chance.below(flat.problem.horizon())));
+            minutes = chance.below(2) == 0 ? reach : -reach;
         }
+        boolean whole = chance.below(2) == 0;
+        int first = whole ? flat.firstTaskOfJob(flat.jobOfTask[task]) : flat.firstTask[flat.stayOfTask[task]];
+        edit.retime(first, flat.lastTaskOfJob(flat.jobOfTask[task]), minutes);
     }
 
-    private static int indexOf(int[] list, int task) {
-        int index = 0;
-        while (list[index] != task) {
-            index++;
+    /** Two jobs change places in time. */
+    private void swap(int task, Timetable table) {
+        int job = flat.jobOfTask[task];
+        int other = movableJobs[chance.below(movableJobs.length)];
+        int minutes = table.start[flat.firstTaskOfJob(other)] - table.start[flat.firstTaskOfJob(job)];
+        if (other != job) {
+            edit.retime(flat.firstTaskOfJob(job), flat.lastTaskOfJob(job), minutes);
+            edit.retime(flat.firstTaskOfJob(other), flat.lastTaskOfJob(other), -minutes);
         }
-        return index;
-    }
-
-    private static void move(int[] list, int from, int to) {
-        int task = list[from];
-        if (from < to) {
-            System.arraycopy(list, from + 1, list, from, to - from);
-        } else {
-            System.arraycopy(list, to, list, to + 1, from - to);
-        }
-        list[to] = task;
     }
 
     private void changeCrew(Solution solution, int task) {
+        int slot = flat.slot[task];
+        edit.touch(task);
         if (flat.crew[task] == 0 || chance.below(3) == 0) {
-            solution.crew[task] = null;
+            solution.crew[slot] = Solution.ANY;
             return;
         }
-        int[] able = flat.able[task].clone();
-        int[] crew = new int[flat.crew[task]];
-        for (int member = 0; member < crew.length; member++) {
-            int pick = member + chance.below(able.length - member);
-            crew[member] = able[pick];
-            able[pick] = able[member];
+        int[] able = flat.able[task];
+        for (int member = 0; member < flat.crew[task]; member++) {
+            int person = able[chance.below(able.length)];
+            while (isAmong(solution.crew, slot, slot + member, person)) {
+                person = able[chance.below(able.length)];
+            }
+            solution.crew[slot + member] = person;
         }
-        solution.crew[task] = crew;
+    }
+
+    private static boolean isAmong(int[] crew, int from, int to, int person) {
+        for (int member = from; member < to; member++) {
+            if (crew[member] == person) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** One person for all of a stay that they can do. */
@@ -121,12 +171,11 @@ final class Moves {
         int someTask = first + chance.below(flat.firstTask[stay + 1] - first);
         int[] able = flat.able[someTask];
         boolean free = able.length == 0 || chance.below(4) == 0;
-        int person = free ? -1 : able[chance.below(able.length)];
+        int person = free ? Solution.ANY : able[chance.below(able.length)];
         for (int task = first; task < flat.firstTask[stay + 1]; task++) {
-            if (person < 0) {
-                solution.crew[task] = null;
-            } else if (flat.crew[task] == 1 && Crews.contains(flat.able[task], person)) {
-                solution.crew[task] = new int[] {person};
+            if (free || (flat.crew[task] == 1 && flat.isAble[task * flat.people + person])) {
+                solution.crew[flat.slot[task]] = person;
+                edit.touch(task);
             }
         }
     }
@@ -134,15 +183,27 @@ final class Moves {
     private void changePlace(Solution solution, int stay) {
         int[] places = flat.placesOfStay[stay];
         boolean free = places.length == 0 || chance.below(3) == 0;
-        solution.place[stay] = free ? -1 : places[chance.below(places.length)];
+        solution.place[stay] = free ? Solution.ANY : places[chance.below(places.length)];
+        edit.touchStay(stay);
+    }
+
+    private void setOvertime(Solution solution, int task, boolean none) {
+        solution.noOvertime[task] = none;
+        edit.touch(task);
+    }
+
+    /** The task and all that is still to come of its stay or its job keep out of overtime, or need not any more. */
+    private void setOvertimeFrom(Solution solution, int task) {
+        boolean none = !solution.noOvertime[task];
+        boolean stayOnly = chance.below(2) == 0;
+        int end = stayOnly ? flat.firstTask[flat.stayOfTask[task] + 1] : flat.lastTaskOfJob(flat.jobOfTask[task]);
+        for (int other = task; other < end; other++) {
+            setOvertime(solution, other, none);
+        }
     }
 
     /** Holds a task to its posted start, or lets go; a whole stay half of the time. */
-    private void retime(Solution solution, int task) {
-        if (posted.length == 0) {
-            shift(solution, task);
-            return;
-        }
+    private void hold(Solution solution) {
         int chosen = posted[chance.below(posted.length)];
         boolean hold = solution.notBefore[chosen] == 0;
         int stay = flat.stayOfTask[chosen];
@@ -150,6 +211,7 @@ final class Moves {
         for (int other = flat.firstTask[stay]; other < flat.firstTask[stay + 1]; other++) {
             if (other == chosen || !alone) {
                 solution.notBefore[other] = hold ? Math.max(0, flat.postedStart[other]) : 0;
+                edit.touch(other);
             }
         }
     }

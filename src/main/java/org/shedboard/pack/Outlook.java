@@ -8,9 +8,13 @@ import java.util.Arrays;
  */
 final class Outlook {
     private final FlatProblem flat;
-    private final long flow;
-    private final long late;
     private final int latest;
+    /** Per job the points for each minute until it is finished. */
+    private final long[] flow;
+    /** Per job the points for each minute after its promise. */
+    private final long[] late;
+
+    private final int[] promise;
 
     /** The least minutes from a task's completion to its job's. */
     final int[] tail;
@@ -21,9 +25,16 @@ final class Outlook {
 
     Outlook(FlatProblem flat) {
         this.flat = flat;
-        flow = flat.problem.costs().flow();
-        late = flat.problem.costs().late();
         latest = flat.problem.horizon() * 2 + 1;
+        flow = new long[flat.jobs];
+        late = new long[flat.jobs];
+        promise = new int[flat.jobs];
+        for (int job = 0; job < flat.jobs; job++) {
+            Problem.Job values = flat.job(job);
+            flow[job] = flat.problem.costs().flow() * values.weight();
+            late[job] = values.promise().isPresent() ? flat.problem.costs().late() * values.weight() : 0;
+            promise[job] = values.promise().orElse(Integer.MAX_VALUE);
+        }
         shortest = new int[flat.tasks];
         Arrays.setAll(shortest, this::shortestOf);
         tail = new int[flat.tasks];
@@ -90,15 +101,13 @@ final class Outlook {
 
     /** What the job's finish alone costs. */
     long points(int job, int minute) {
-        Problem.Job values = flat.job(job);
-        int capped = Math.min(minute, latest);
-        long points = flow * values.weight() * capped;
-        if (late > 0 && values.promise().isPresent()) {
-            points += late
-                    * values.weight()
-                    * Math.max(0, capped - values.promise().getAsInt());
-        }
-        return points;
+        int capped = cap(minute);
+        return flow[job] * capped + late[job] * Math.max(0, capped - promise[job]);
+    }
+
+    /** A minute so late that it only says that a job does not fit counts as the last of those. */
+    int cap(int minute) {
+        return Math.min(minute, latest);
     }
 
     /** Lower bound on the cost of any plan that leaves out so many jobs, be it the dearest ones. */

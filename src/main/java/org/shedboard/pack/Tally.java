@@ -4,11 +4,6 @@ import java.util.Arrays;
 
 /** What the decoder's present plan costs, and how far the jobs that do not fit are from fitting. */
 final class Tally {
-    /** Posted starts so close to now cost {@link #NEAR_FACTOR} times as much to move. */
-    private static final int NEAR_MINUTES = 60;
-
-    private static final int NEAR_FACTOR = 4;
-
     private final FlatProblem flat;
     private final Decoder decoder;
     private final Costs costs;
@@ -39,7 +34,27 @@ final class Tally {
         unplacedPoints = 60 * overrunPoints;
     }
 
-    void count(boolean[] left) {
+    void count() {
+        if (decoder.doesNotFit) {
+            countAll();
+        } else {
+            takeOver();
+        }
+    }
+
+    /** Where everything fits, the decoder has counted along. */
+    private void takeOver() {
+        unplaced = 0;
+        for (int job = 0; job < flat.jobs; job++) {
+            fits[job] = !decoder.isLeftOut(job);
+            unplaced += fits[job] ? 0 : 1;
+        }
+        stranded = 0;
+        cost = decoder.running.points;
+        energy = cost;
+    }
+
+    void countAll() {
         unplaced = 0;
         stranded = 0;
         cost = 0;
@@ -49,7 +64,7 @@ final class Tally {
         Arrays.fill(seenOnStay, -1);
         for (int job = 0; job < flat.jobs; job++) {
             fits[job] = false;
-            if (left[job]) {
+            if (decoder.isLeftOut(job)) {
                 unplaced++;
                 continue;
             }
@@ -99,7 +114,9 @@ final class Tally {
         long points = 0;
         int different = 0;
         for (int task = flat.firstTask[stay]; task < flat.firstTask[stay + 1]; task++) {
-            for (int person : decoder.crews.who[task]) {
+            int slot = flat.slot[task];
+            for (int member = slot; member < slot + decoder.crews.sizeOf(task); member++) {
+                int person = decoder.crews.who[member];
                 different += seenOnStay[person] == stay ? 0 : 1;
                 seenOnStay[person] = stay;
             }
@@ -111,15 +128,16 @@ final class Tally {
     }
 
     private long overtime(int task) {
-        if (costs.overtime() == 0) {
+        if (costs.overtime() == 0 || flat.state[task] == FlatProblem.DONE) {
             return 0;
         }
         int minutes = 0;
-        int[] work = decoder.crews.work[task];
-        for (int member = 0; member < work.length; member++) {
-            int person = decoder.crews.who[task][member];
-            int to = work[member] + flat.minutes[task][person];
-            minutes += flat.hours[person].overtimeBefore(to) - flat.hours[person].overtimeBefore(work[member]);
+        int slot = flat.slot[task];
+        for (int member = slot; member < slot + decoder.crews.sizeOf(task); member++) {
+            int person = decoder.crews.who[member];
+            int from = decoder.crews.work[member];
+            Hours hours = flat.hours[person];
+            minutes += hours.overtimeBefore(from + flat.minutes[task][person]) - hours.overtimeBefore(from);
         }
         return costs.overtime() * minutes;
     }
@@ -129,10 +147,9 @@ final class Tally {
         if (posted < 0 || flat.state[task] != FlatProblem.OPEN) {
             return 0;
         }
-        int[] who = decoder.crews.who[task];
-        boolean swapped = (who.length == 0 ? -1 : who[0]) != flat.postedPerson[task];
-        boolean near = Math.abs(posted - flat.problem.now()) <= NEAR_MINUTES;
-        long moved = (long) Math.abs(decoder.start[task] - posted) * (near ? NEAR_FACTOR : 1);
+        boolean swapped = decoder.crews.first(task) != flat.postedPerson[task];
+        boolean near = Math.abs(posted - flat.problem.now()) <= RunningCost.NEAR_MINUTES;
+        long moved = (long) Math.abs(decoder.start[task] - posted) * (near ? RunningCost.NEAR_FACTOR : 1);
         return costs.moved() * moved + (swapped ? costs.swapped() : 0);
     }
 }

@@ -1,80 +1,85 @@
 package org.shedboard.pack;
 
-import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /** Tries solutions out, counts the tries, and keeps the best one found so far. */
 final class Trial {
     static final long TOO_DEAR = Long.MAX_VALUE;
+    /** A better plan is told after so many tries at the latest: written out at once, most would be overtaken in the next moment. */
+    private static final int TRIES_UNTIL_TOLD = 1024;
 
-    private final FlatProblem flat;
     final Decoder decoder;
-    final Tally tally;
+    private final FlatProblem flat;
+    private final Tally tally;
     private final Dispatcher dispatcher;
-    private final boolean[] left;
     private final BooleanSupplier stop;
     private final Consumer<Plan> better;
 
-    private final PlanWriter writer;
-
-    private Solution best;
-    private Plan bestPlan;
+    private final Solution best;
+    private final Timetable bestTable;
     private int bestStranded = Integer.MAX_VALUE;
     private int bestUnplaced;
     private long bestCost;
     private long bestEnergy;
+    private boolean isUntold;
 
     long tries;
     private boolean stopped;
 
-    Trial(Decoder decoder, Tally tally, boolean[] left, BooleanSupplier stop, Consumer<Plan> better) {
+    Trial(Decoder decoder, Tally tally, BooleanSupplier stop, Consumer<Plan> better) {
         this.decoder = decoder;
         this.tally = tally;
-        this.left = left;
         this.stop = stop;
         this.better = better;
         flat = decoder.flat;
         dispatcher = new Dispatcher(decoder);
-        writer = new PlanWriter(decoder, tally);
+        best = Solution.plain(flat);
+        bestTable = new Timetable(flat);
     }
 
     /** The energy of what the list makes. */
     long decode(Solution solution) {
-        return decode(solution, Long.MAX_VALUE);
-    }
-
-    /** The energy of what the list makes, or {@link #TOO_DEAR} as soon as it is known to be above the limit. */
-    long decode(Solution solution, long limit) {
-        decoder.giveUpAbove(limit);
-        decoder.decode(solution, left);
+        decoder.giveUpAbove(Long.MAX_VALUE);
+        decoder.decode(solution);
         return judge();
     }
 
-    /** As {@link #decode(Solution, long)}, of what dispatching makes. */
+    /**
+     * The energy of what the list makes, or {@link #TOO_DEAR} as soon as it is known to be above the limit.
+     *
+     * @param before what a list made whose first {@code kept} tasks are this one's too
+     */
+    long decode(Solution solution, Timetable before, int kept, long limit) {
+        decoder.giveUpAbove(limit);
+        decoder.decode(solution, before, kept);
+        return judge();
+    }
+
+    /** As {@link #decode(Solution)}, of what dispatching makes. */
     long dispatch(Solution wishes, int[] handicap, long limit) {
         decoder.giveUpAbove(limit);
-        dispatcher.dispatch(wishes, handicap, left);
+        dispatcher.dispatch(wishes, handicap);
         return judge();
     }
 
     private long judge() {
         tries++;
         stopped |= stop.getAsBoolean();
-        boolean givenUp = decoder.isGivenUp();
-        decoder.giveUpAbove(Long.MAX_VALUE);
-        if (givenUp) {
+        if (isUntold && tries % TRIES_UNTIL_TOLD == 0) {
+            tell();
+        }
+        if (decoder.isGivenUp()) {
             return TOO_DEAR;
         }
-        tally.count(left);
+        tally.count();
         if (isBetter()) {
             bestStranded = tally.stranded;
             bestUnplaced = tally.unplaced;
             bestCost = tally.cost;
             bestEnergy = tally.energy;
-            best = capture();
-            bestPlan = writer.write();
-            better.accept(bestPlan);
+            capture();
+            isUntold = true;
         }
         return tally.energy;
     }
@@ -89,13 +94,28 @@ final class Trial {
         return tally.cost < bestCost || (tally.cost == bestCost && tally.energy < bestEnergy);
     }
 
+    private void capture() {
+        bestTable.take(decoder);
+        bestTable.judge(tally);
+        best.become(decoder.solution);
+        bestTable.nameAll(best);
+    }
+
+    /** Says the best plan so far, if it was not said before. */
+    void tell() {
+        if (isUntold && bestStranded == 0) {
+            better.accept(bestPlan());
+        }
+        isUntold = false;
+    }
+
     boolean isStopped() {
         return stopped;
     }
 
-    /** The best solution so far, everyone and every place in it named. */
+    /** The best solution so far, everyone and every place in it named, in order of start. */
     Solution best() {
-        return best;
+        return best.copy();
     }
 
     long bestEnergy() {
@@ -107,7 +127,7 @@ final class Trial {
     }
 
     Plan bestPlan() {
-        return bestPlan;
+        return new PlanWriter(flat, decoder.outlook, bestTable).write();
     }
 
     /** The best plan so far; there is none when a job that has begun cannot be finished. */
@@ -115,35 +135,6 @@ final class Trial {
         if (bestStranded > 0) {
             throw new IllegalArgumentException("a job that has begun cannot be finished by the horizon");
         }
-        return bestPlan;
-    }
-
-    /** What the decoder holds as a solution: in order of start, with the people and places it chose. */
-    Solution capture() {
-        Solution solution = decoder.solution.copy();
-        sortByStart(solution.list);
-        for (int task = 0; task < flat.tasks; task++) {
-            boolean chosen = decoder.isSet[task] && flat.crew[task] > 0;
-            solution.crew[task] = chosen ? decoder.crews.who[task].clone() : null;
-        }
-        System.arraycopy(decoder.placeOfStay, 0, solution.place, 0, flat.stays);
-        return solution;
-    }
-
-    /** The list in order of start; what has no time stays at the end. */
-    void sortByStart(int[] list) {
-        int[] position = new int[list.length];
-        for (int index = 0; index < decoder.placed; index++) {
-            position[decoder.sequence[index]] = index;
-        }
-        long[] sorted = new long[list.length];
-        for (int task = 0; task < list.length; task++) {
-            long start = decoder.isSet[task] ? decoder.start[task] : Integer.MAX_VALUE;
-            sorted[task] = (start * (list.length + 1L) + position[task]) * list.length + task;
-        }
-        Arrays.sort(sorted);
-        for (int index = 0; index < list.length; index++) {
-            list[index] = (int) (sorted[index] % list.length);
-        }
+        return bestPlan();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** A replay just played, with the minutes it was played with. */
 record PlayedDay(FlatProblem flat, PlanReading reading, DrawnMinutes draws, Replay replay) {
@@ -18,6 +19,12 @@ record PlayedDay(FlatProblem flat, PlanReading reading, DrawnMinutes draws, Repl
 
     Plan plan(List<Plan.Unplaced> unplaced) {
         return new ReplayWriter(flat, reading, replay).write(unplaced, 0);
+    }
+
+    /** A day file has one number for what is left of an interrupted task, whoever does it; two people draw two. */
+    boolean isTellable() {
+        return IntStream.range(0, flat.tasks)
+                .noneMatch(task -> flat.state[task] == FlatProblem.INTERRUPTED && reading.who[task].length > 1);
     }
 
     /** The problem as it would have been had the drawn minutes been known, with endless hours for what runs on. */

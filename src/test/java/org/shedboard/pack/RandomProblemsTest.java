@@ -76,20 +76,32 @@ class RandomProblemsTest {
             left[job] = flat.hopeless[job] != null;
         }
         Decoder decoder = new Decoder(flat);
+        decoder.leaveOut(left);
         Tally tally = new Tally(decoder);
-        Moves moves = new Moves(flat, new Chance(seed), left);
+        Moves moves = new Moves(flat, decoder.outlook, new Chance(seed), left);
         Solution solution = Solution.plain(flat);
+        Timetable table = new Timetable(flat);
+        decoder.decode(solution);
+        table.take(decoder);
         int counted = 0;
         for (int move = 0; move < 500 && !moves.isEmpty(); move++) {
-            moves.change(solution);
-            decoder.decode(solution, left);
-            tally.count(left);
+            System.arraycopy(table.order, 0, solution.list, 0, flat.tasks);
+            Solution changed = solution.copy();
+            int kept = moves.change(changed, table);
+            decoder.decode(changed, table, kept);
+            tally.count();
             if (tally.stranded == 0) {
-                PlanCheck check = PlanCheck.of(problem, new PlanWriter(decoder, tally).write());
+                solution.become(changed);
+                table.take(decoder);
+                table.judge(tally);
+                PlanCheck check = PlanCheck.of(problem, new PlanWriter(flat, decoder.outlook, table).write());
                 assertEquals(List.of(), check.breaches(), "move " + move);
                 assertEquals(check.cost(), tally.cost, "move " + move);
                 counted++;
             }
+            long energy = tally.energy;
+            tally.countAll();
+            assertEquals(energy, tally.energy, "move " + move);
         }
         assertTrue(counted > 100 || moves.isEmpty(), "only " + counted + " moves made a plan");
     }

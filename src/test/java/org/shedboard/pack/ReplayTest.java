@@ -57,6 +57,9 @@ class ReplayTest {
     void a_replay_obeys_every_rule_with_the_minutes_it_drew() {
         int[] replays = new int[1];
         eachReplay(played -> {
+            if (!played.isTellable()) {
+                return;
+            }
             Plan plan = played.plan(unplaced(played));
             PlanCheck check = PlanCheck.of(played.asDrawn(), plan);
             assertEquals(
