@@ -12,7 +12,7 @@ import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
 /** Why a visit's next task is planned for when it is, in one sentence. */
-final class WhyLine {
+public final class WhyLine {
     private final Outlook outlook;
     private final Day day;
     private final Visit visit;
@@ -24,7 +24,7 @@ final class WhyLine {
     }
 
     /** Empty where there is no task to start, or nothing keeps anybody from starting it now. */
-    static Optional<String> of(Outlook outlook, Visit visit) {
+    public static Optional<String> of(Outlook outlook, Visit visit) {
         return outlook.nextTaskOf(visit).flatMap(task -> new WhyLine(outlook, visit).sentence(task));
     }
 
