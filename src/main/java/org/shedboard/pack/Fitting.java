@@ -63,7 +63,6 @@ final class Fitting {
                 return false;
             }
             placeOfStay[stay] = standing.place;
-            earliestTurn = Math.max(earliestTurn, standing.firstTurn);
             if (!fitTasks(stay, standing.from, earliestTurn)) {
                 return false;
             }
@@ -78,11 +77,11 @@ final class Fitting {
         return true;
     }
 
-    /** Where a stay can be from when on, and between which turns of the plan. */
-    private record Standing(int place, int from, int firstTurn, int lastTurn) {}
+    /** Where a stay can be, from when on, and before which turn of the plan. */
+    private record Standing(int place, int from, int lastTurn) {}
 
     private Standing stand(int stay, int earliest) {
-        Standing best = flat.placesOfStay[stay].length == 0 ? new Standing(-1, earliest, 0, Integer.MAX_VALUE) : null;
+        Standing best = flat.placesOfStay[stay].length == 0 ? new Standing(-1, earliest, Integer.MAX_VALUE) : null;
         for (int place : flat.placesOfStay[stay]) {
             Standing standing = stand(place, earliest, leastMinutes(stay));
             best = best == null || standing.from < best.from ? standing : best;
@@ -105,17 +104,14 @@ final class Fitting {
             }
             moved = from != before;
         }
-        int first = 0;
         int last = Integer.MAX_VALUE;
         for (int index = 0; index < base.order.length; index++) {
             int stay = flat.stayOfTask[base.order[index]];
-            if (base.placeOfStay[stay] == place && engagements.from(stay) < from) {
-                first = index + 1;
-            } else if (base.placeOfStay[stay] == place) {
+            if (base.placeOfStay[stay] == place && engagements.from(stay) >= from) {
                 last = Math.min(last, index);
             }
         }
-        return new Standing(place, from, first, last);
+        return new Standing(place, from, last);
     }
 
     private int leastMinutes(int stay) {

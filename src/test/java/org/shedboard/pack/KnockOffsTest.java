@@ -52,6 +52,12 @@ class KnockOffsTest {
     }
 
     @Test
+    void work_that_ends_with_the_shift_is_in_time() {
+        Problem problem = day(List.of(PAT), job("Sure", Problem.Task.of("do", "service", 120)));
+        assertEquals(1, of(problem).days().get(0).chance());
+    }
+
+    @Test
     void overtime_at_the_end_of_the_day_does_not_make_it_in_time() {
         Problem.Person long_ = PAT.withOvertime(Span.of(120, 600));
         assertChance(OVER_BY_120, of(day(List.of(long_), QUAD)).days().get(0));

@@ -160,6 +160,15 @@ class ReplayTest {
     }
 
     @Test
+    void what_the_plan_has_after_a_closed_time_stays_after_it_however_short_it_turns_out() {
+        Problem.Place bay = Problem.Place.of("Bay", "bay").withClosed(Span.of(120, 200));
+        Problem.Job quad = job("Quad", Problem.Task.of("do", "service", 130).withSpread(0.5));
+        Problem problem = Problem.of(0, 1000, List.of(bay), List.of(PAT), List.of(quad));
+        int[] finishes = finishes(problem, PackedPlans.first(problem), "Quad");
+        assertTrue(finishes[0] > 200 && finishes[0] < 320, "ready at " + finishes[0]);
+    }
+
+    @Test
     void a_machine_that_stands_through_a_closed_time_is_not_worked_on_in_it() {
         Problem.Place bay = Problem.Place.of("Bay", "bay").withClosed(Span.of(120, 200));
         Problem.Task drained =
