@@ -16,7 +16,7 @@ import org.shedboard.pack.Unsure;
  */
 public final class ReplaySpeed {
     private static final int DRAWS = 1000;
-    private static final int TURNS = 25;
+    private static final int TURNS = 100;
 
     private ReplaySpeed() {}
 
