@@ -83,7 +83,8 @@ final class BetterPlans {
             Plan found = Packer.pack(outlook.problem(), search, () -> round.get() != mine, better -> {});
             if (round.get() == mine && seen.isWorth(found, WORTH_SAYING)) {
                 seen = seen.with(found);
-                tell.accept(new Msg.BetterFound(new Posted(found, outlook.day().origin()), outlook.gainOf(found)));
+                tell.accept(
+                        new Msg.BetterFound(new Posted(found, outlook.day().origin()), outlook.differenceTo(found)));
             }
         }
     }

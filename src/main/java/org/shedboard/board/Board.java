@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Day;
-import org.shedboard.day.Gain;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.hours.Tally;
+import org.shedboard.pack.Difference;
 
 /**
  * The whole state of the full screen.
@@ -38,8 +38,8 @@ public record Board(
     /** The day as read, with its tally. */
     public record Seen(Outlook outlook, Tally tally) {}
 
-    /** A better plan and what it gains. */
-    public record Better(Posted plan, Gain gain) {}
+    /** A better plan, and what it changes of the posted one. */
+    public record Better(Posted plan, Difference difference) {}
 
     public Board {
         behind = List.copyOf(behind);

@@ -3,12 +3,12 @@ package org.shedboard.board;
 import java.time.Instant;
 import java.util.Optional;
 import org.shedboard.day.Act;
-import org.shedboard.day.Gain;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.hours.Tally;
+import org.shedboard.pack.Difference;
 
 /** Something that happened, told to the board. */
 public sealed interface Msg {
@@ -40,7 +40,7 @@ public sealed interface Msg {
     record Quoted(Quote.Answer answer, int round) implements Msg {}
 
     /** A better plan was found in the background, and what it gains. */
-    record BetterFound(Posted plan, Gain gain) implements Msg {}
+    record BetterFound(Posted plan, Difference difference) implements Msg {}
 
     /** Something of the program or the machine went wrong; a sentence to show. */
     record WentWrong(String sentence) implements Msg {}

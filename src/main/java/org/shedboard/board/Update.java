@@ -32,7 +32,7 @@ public final class Update {
                     : Turn.to(board);
         }
         if (msg instanceof Msg.BetterFound better) {
-            return Turn.to(board.offering(Optional.of(new Board.Better(better.plan(), better.gain()))));
+            return Turn.to(board.offering(Optional.of(new Board.Better(better.plan(), better.difference()))));
         }
         if (msg instanceof Msg.WentWrong wrong) {
             return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));

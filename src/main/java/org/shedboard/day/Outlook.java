@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.pack.Chances;
+import org.shedboard.pack.Difference;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.Reason;
+import org.shedboard.pack.Why;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Task;
@@ -19,8 +22,8 @@ import org.shedboard.shop.Visit;
  * @param at the moment it is seen from
  */
 public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances chances) {
-    /** Replays for the chances on the board: the sampling error of a chance stays under three points in a hundred. */
-    private static final int DRAWS = 400;
+    /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
+    private static final int DRAWS = 1000;
 
     private static final long SEED = 1;
 
@@ -34,9 +37,9 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
     }
 
-    /** What another plan of the same problem gains on this one. */
-    public Gain gainOf(Plan other) {
-        return Gain.of(this, other);
+    /** What another plan of the same problem changes of this one. */
+    public Difference differenceTo(Plan other) {
+        return Difference.between(problem, plan, other);
     }
 
     /** Whether another plan is worth telling anybody: it places more machines, or gains at least so many minutes' worth. */
@@ -145,6 +148,13 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
                 .filter(task -> !task.isDone() && !task.progress().isRunning())
                 .min(Comparator.comparingInt(task ->
                         timeOf(visit.id(), task.id()).map(Plan.TaskTime::start).orElse(Integer.MAX_VALUE)));
+    }
+
+    /** Why the plan does not have a visit's task earlier; empty when it is not in the plan. */
+    public List<Reason> whyThen(String visitId, String taskId) {
+        return timeOf(visitId, taskId)
+                .map(time -> Why.of(problem, plan).of(visitId, time.stay(), taskId))
+                .orElse(List.of());
     }
 
     private int nextMinute(Visit visit) {

@@ -3,6 +3,8 @@ package org.shedboard.day;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.shedboard.pack.Insertion;
 import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
@@ -56,8 +58,16 @@ public final class Planning {
         return new Posted(settled(Problems.of(day, now)), day.origin());
     }
 
+    /** The posted plan of the problem moved along, with the one visit in it that is new, if there is one. */
     static Plan settled(Problem problem) {
-        return Packer.follow(problem);
+        List<String> fresh = problem.jobs().stream()
+                .map(Problem.Job::id)
+                .filter(job -> problem.posted().stream()
+                        .flatMap(plan -> plan.tasks().stream())
+                        .noneMatch(time -> time.job().equals(job)))
+                .toList();
+        Optional<Plan> fitted = fresh.size() == 1 ? Insertion.of(problem, fresh.get(0)) : Optional.empty();
+        return fitted.orElseGet(() -> Packer.follow(problem));
     }
 
     static Plan quick(Problem problem) {

@@ -55,10 +55,4 @@ final class Chance {
     double exponential() {
         return EXPONENTIAL[below(EXPONENTIALS)];
     }
-
-    /** A draw of the normal distribution with mean 0 and deviation 1 (Box and Muller 1958). */
-    double normal() {
-        double radius = StrictMath.sqrt(-2 * StrictMath.log(1 - share()));
-        return radius * StrictMath.cos(2 * Math.PI * share());
-    }
 }

@@ -1,9 +1,7 @@
 package org.shedboard.pack;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 
@@ -27,19 +25,27 @@ public final class Chances {
         if (draws < 1) {
             throw new IllegalArgumentException("a chance takes at least one draw, not " + draws);
         }
-        Replay replay = new Replay(new FlatProblem(problem), plan, seed);
-        Map<String, int[]> finishes = new HashMap<>();
-        List<Problem.Job> placed = new ArrayList<>(problem.jobs());
-        placed.removeIf(job -> plan.findUnplaced(job.id()).isPresent());
-        placed.forEach(job -> finishes.put(job.id(), new int[draws]));
+        FlatProblem flat = new FlatProblem(problem);
+        PlanReading reading = new PlanReading(flat, plan);
+        Replay replay = new Replay(flat, reading, new DrawnMinutes(flat, seed));
+        int[][] finishes = new int[flat.jobs][];
+        for (int job = 0; job < flat.jobs; job++) {
+            finishes[job] = reading.isPlaced[flat.firstTaskOfJob(job)] ? new int[draws] : new int[0];
+        }
         for (int draw = 0; draw < draws; draw++) {
-            replay.run();
-            for (Problem.Job job : placed) {
-                finishes.get(job.id())[draw] = replay.finishOf(job);
+            replay.run(draw);
+            for (int job = 0; job < flat.jobs; job++) {
+                if (finishes[job].length > 0) {
+                    finishes[job][draw] = replay.finishOf(job);
+                }
             }
         }
-        finishes.values().forEach(Arrays::sort);
-        return new Chances(finishes, draws);
+        Map<String, int[]> byJob = new HashMap<>();
+        for (int job = 0; job < flat.jobs; job++) {
+            Arrays.sort(finishes[job]);
+            byJob.put(flat.job(job).id(), finishes[job]);
+        }
+        return new Chances(byJob, draws);
     }
 
     /** The job's finish in every replay, earliest first; empty for a job that is not placed. */

@@ -71,7 +71,7 @@ final class PlacesView {
 
     /** Room for what needs the foreman: a sixth of the screen, more where the yard leaves it, never more than there is to say. */
     private int concernRows(int height, int placeRows) {
-        int count = concerns.size() + (board.better().isPresent() ? 1 : 0);
+        int count = concerns.size() + (board.better().isPresent() ? 2 : 0);
         int yardRows = 1 + Math.max(1, Yard.of(outlook).size());
         int spare = height - 1 - placeRows - yardRows;
         return Math.max(1, Math.min(count, Math.max(height / 6, spare)));
@@ -83,9 +83,11 @@ final class PlacesView {
         board.better().ifPresent(better -> {
             sentences.add(Words.say(
                     "board.better",
-                    better.gain().earlier(),
-                    better.gain().later(),
-                    better.gain().promises()));
+                    better.difference().earlier(),
+                    better.difference().later(),
+                    better.difference().promises()));
+            styles.add(Style.PROMISE);
+            sentences.add(BetterLine.of(day, better.difference()));
             styles.add(Style.PROMISE);
         });
         int width = region.width() - LABEL;

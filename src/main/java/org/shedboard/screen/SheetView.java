@@ -136,6 +136,10 @@ final class SheetView {
             parts.add(Words.say("sheet.likely", range.likely(), range.safe()));
         }
         Region rest = flow(region, parts, Style.STRONG);
+        Optional<String> why = WhyLine.of(outlook, visit);
+        if (why.isPresent()) {
+            rest = canvas.paragraph(rest, why.get(), Style.QUIET);
+        }
         for (Promise promise : visit.promises()) {
             if (!promise.why().isEmpty()) {
                 rest = line(

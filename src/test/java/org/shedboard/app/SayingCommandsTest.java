@@ -106,12 +106,20 @@ class SayingCommandsTest {
                         "safe",
                         "place",
                         "next",
+                        "why",
                         "ready",
                         "promise",
                         "chance",
                         "notToBeRidden"),
                 keys(first));
         assertEquals(3, first.get("mud").asInt());
+        String why = StreamSupport.stream(day.get("visits").spliterator(), false)
+                .filter(visit -> visit.get("tag").asInt(0) == 11)
+                .findFirst()
+                .orElseThrow()
+                .get("why")
+                .asString();
+        assertTrue(why.endsWith("not before Wed 09:00: held until Wed 09:00."), why);
         assertTrue(first.get("notToBeRidden").asBoolean());
         assertTrue(first.get("likely").asInt() < first.get("safe").asInt());
     }

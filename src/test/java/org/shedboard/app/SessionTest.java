@@ -107,9 +107,9 @@ class SessionTest {
         await("Whose next machine?");
         terminal.type("1");
         await("Marnie: YOUR NEXT MACHINE");
-        await("First: Fill the differentials");
+        await("First: Tighten the underside bolts");
         terminal.type("5");
-        await("Now: Fill the differentials");
+        await("Now: Tighten the underside bolts");
         terminal.type("6");
         await("First: Clean and free the brakes");
         terminal.type("0");

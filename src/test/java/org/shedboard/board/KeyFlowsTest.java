@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
-import org.shedboard.day.Gain;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
 import org.shedboard.hours.Activity;
+import org.shedboard.pack.Differences;
 import org.shedboard.pack.Packer;
 import org.shedboard.pack.Search;
 import org.shedboard.shop.Hold;
@@ -465,7 +465,7 @@ class KeyFlowsTest {
         Posted better = new Posted(
                 Packer.pack(problem, new Search(3, 3000)), shell.day().origin());
         Optional<Posted> before = shell.day().posted();
-        shell.tell(new Msg.BetterFound(better, new Gain(2, 1, 1)));
+        shell.tell(new Msg.BetterFound(better, Differences.of("V1", "V2", "V3")));
         shell.types("b");
         assertTrue(shell.lastAct() instanceof Act.Post);
         shell.assertDone();
@@ -476,7 +476,7 @@ class KeyFlowsTest {
 
     @Test
     void an_offer_goes_when_the_day_has_moved_on() {
-        shell.tell(new Msg.BetterFound(shell.day().posted().orElseThrow(), new Gain(2, 1, 1)));
+        shell.tell(new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")));
         shell.types("n").types("4").types("9").types("1").types("0");
         assertEquals(Optional.empty(), shell.board().better());
     }

@@ -16,9 +16,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
-import org.shedboard.day.Gain;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.pack.Differences;
 import org.shedboard.words.Words;
 
 /** Every message is answered, and every key of every screen says what it is. */
@@ -46,7 +46,7 @@ class UpdateTest {
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
-                new Msg.BetterFound(shell.day().posted().orElseThrow(), new Gain(2, 1, 1)),
+                new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")),
                 new Msg.WentWrong("The disk is full."),
                 new Msg.NoShop());
     }
@@ -61,7 +61,8 @@ class UpdateTest {
         FakeShell shell = FakeShell.demonstration();
         boards.add(shell.board());
         boards.add(shell.board()
-                .offering(Optional.of(new Board.Better(shell.day().posted().orElseThrow(), new Gain(2, 1, 1)))));
+                .offering(Optional.of(
+                        new Board.Better(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")))));
         shell.day().visits().forEach(visit -> boards.add(shell.board().on(new Screen.Sheet(visit.id(), 0, 0))));
         shell.day()
                 .shop()

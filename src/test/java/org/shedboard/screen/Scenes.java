@@ -10,11 +10,12 @@ import org.shedboard.board.Msg;
 import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
-import org.shedboard.day.Gain;
 import org.shedboard.day.Posted;
+import org.shedboard.pack.Differences;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
+import org.shedboard.shop.Visit;
 
 /** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
 final class Scenes {
@@ -212,7 +213,9 @@ final class Scenes {
 
     private static Rehearsal withBetterPlan(Rehearsal rehearsal) {
         Posted plan = new Posted(rehearsal.outlook().plan(), rehearsal.day().origin());
-        return rehearsal.told(new Msg.BetterFound(plan, new Gain(2, 1, 1)));
+        List<String> visits =
+                rehearsal.outlook().queue().stream().map(Visit::id).limit(3).toList();
+        return rehearsal.told(new Msg.BetterFound(plan, Differences.of(visits.get(0), visits.get(1), visits.get(2))));
     }
 
     private static Rehearsal down(Rehearsal rehearsal, int rows) {

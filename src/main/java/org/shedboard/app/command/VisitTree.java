@@ -7,6 +7,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.pack.Plan;
+import org.shedboard.screen.WhyLine;
 import org.shedboard.screen.YardEntry;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
@@ -46,6 +47,7 @@ final class VisitTree {
                 .put("safe", left.map(Estimate.Range::safe))
                 .put("place", visit.standsIn())
                 .put("next", entry.nextTime().map(this::next))
+                .put("why", WhyLine.of(outlook, visit))
                 .put("ready", outlook.readyAt(visit.id()).map(at -> Tree.time(day, at)))
                 .put("promise", visit.promise().map(said -> Tree.time(day, said.at())))
                 .put("chance", outlook.chanceOfPromise(visit))
