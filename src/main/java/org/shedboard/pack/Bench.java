@@ -70,6 +70,7 @@ final class Bench {
 
     private void tryPosted() {
         trial.decode(new Follow(flat, trial.decoder, trial.tally, left).solve());
+        trial.decoder.leaveOut(left);
     }
 
     /** The plans that are there at once: what the rules make, and the posted one. */

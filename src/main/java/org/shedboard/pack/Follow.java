@@ -28,6 +28,7 @@ final class Follow {
         solution = Solution.plain(flat);
     }
 
+    /** The jobs it leaves out are marked in the decoder as left out. */
     Solution solve() {
         List<Integer> fresh = new ArrayList<>();
         for (int job = 0; job < flat.jobs; job++) {
@@ -41,6 +42,7 @@ final class Follow {
         fresh.sort(Comparator.comparingInt((Integer job) -> flat.jobHasBegun[job] ? 0 : 1)
                 .thenComparing(job -> flat.job(job).promise().orElse(Integer.MAX_VALUE)));
         fresh.forEach(this::insert);
+        decoder.leaveOut(out);
         return solution;
     }
 
@@ -113,6 +115,7 @@ final class Follow {
         return IntStream.range(0, marks.length).anyMatch(index -> marks[index]);
     }
 
+    /** What fits nowhere stays out, so that it is in nobody's way. */
     private void insert(int job) {
         out[job] = false;
         int[] own = IntStream.range(flat.firstTaskOfJob(job), flat.lastTaskOfJob(job))
@@ -132,6 +135,8 @@ final class Follow {
             }
         }
         insertAt(best, own, others);
+        energy();
+        out[job] = !tally.fits[job] && !flat.jobHasBegun[job];
     }
 
     private void insertAt(int point, int[] own, int[] others) {

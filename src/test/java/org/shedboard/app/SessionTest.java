@@ -111,7 +111,7 @@ class SessionTest {
         terminal.type("5");
         await("Now: Tighten the underside bolts");
         terminal.type("6");
-        await("First: Clean and free the brakes");
+        await("First: Change the oil filter");
         terminal.type("0");
         await("Tussock Flat Machinery");
     }
