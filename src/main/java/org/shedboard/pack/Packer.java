@@ -49,15 +49,6 @@ public final class Packer {
         return packing.plan().withSearch(search);
     }
 
-    /**
-     * The same plan with the best bound that can be proven on the cost of any plan with as few unplaced jobs. It takes as long as
-     * some hundred rounds through all tasks, so ask for it once in a search.
-     */
-    public static Plan proven(Problem problem, Plan plan) {
-        long least = Bound.of(problem).costAtLeast(plan.unplaced().size());
-        return plan.withBound(Math.max(plan.bound(), least));
-    }
-
     /** Passes on only what is better than all that came before. */
     private static final class Best implements Consumer<Plan> {
         private final Consumer<Plan> better;

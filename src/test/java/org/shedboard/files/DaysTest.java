@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.PackedPlans;
-import org.shedboard.pack.Packer;
+import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.testing.Days;
@@ -34,7 +34,7 @@ class DaysTest {
         List<Double> shares = new ArrayList<>();
         for (Map.Entry<String, Long> day : Days.optima().entrySet()) {
             Problem problem = Days.read(day.getKey());
-            long bound = Packer.proven(problem, Packer.first(problem)).bound();
+            long bound = Packing.of(problem, 1).proven().plan().bound();
             assertTrue(bound <= day.getValue(), day.getKey() + " has a bound above the optimum: " + bound);
             shares.add(bound / (double) day.getValue());
         }
