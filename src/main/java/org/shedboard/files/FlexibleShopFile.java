@@ -1,9 +1,7 @@
 package org.shedboard.files;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.ProblemCheck;
 
@@ -17,14 +15,10 @@ public final class FlexibleShopFile {
 
     /** The shop as a packing problem whose cost is the makespan, or the first fault of its text. */
     public static Reading<Problem> read(String text) {
-        try {
-            return new Reading<>(Optional.of(read(NumberText.of(text))), List.of());
-        } catch (NumberText.Unread unread) {
-            return new Reading<>(Optional.empty(), List.of(unread.fault()));
-        }
+        return NumberText.read(text, FlexibleShopFile::shop);
     }
 
-    private static Problem read(NumberText numbers) throws NumberText.Unread {
+    private static Problem shop(NumberText numbers) throws NumberText.Unread {
         int jobs = numbers.next("the number of jobs", 1, MachineShop.MOST);
         int machines = numbers.next("the number of machines", 1, MachineShop.MOST);
         if (numbers.countOfFirstLine() == 3) {

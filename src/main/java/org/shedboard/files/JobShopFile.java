@@ -1,7 +1,5 @@
 package org.shedboard.files;
 
-import java.util.List;
-import java.util.Optional;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.ProblemCheck;
 
@@ -14,14 +12,10 @@ public final class JobShopFile {
 
     /** The shop as a packing problem whose cost is the makespan, or the first fault of its text. */
     public static Reading<Problem> read(String text) {
-        try {
-            return new Reading<>(Optional.of(read(NumberText.of(text))), List.of());
-        } catch (NumberText.Unread unread) {
-            return new Reading<>(Optional.empty(), List.of(unread.fault()));
-        }
+        return NumberText.read(text, JobShopFile::shop);
     }
 
-    private static Problem read(NumberText numbers) throws NumberText.Unread {
+    private static Problem shop(NumberText numbers) throws NumberText.Unread {
         int jobs = numbers.next("the number of jobs", 1, MachineShop.MOST);
         int machines = numbers.next("the number of machines", 1, MachineShop.MOST);
         MachineShop shop = new MachineShop(machines);

@@ -2,6 +2,7 @@ package org.shedboard.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shedboard.pack.Fault;
@@ -37,6 +38,20 @@ final class NumberText {
 
         Fault fault() {
             return fault;
+        }
+    }
+
+    /** Makes something of the numbers of a text. */
+    interface Reader<T> {
+        T read(NumberText numbers) throws Unread;
+    }
+
+    /** What is made of a text's numbers, or the first fault of the text. */
+    static <T> Reading<T> read(String text, Reader<T> reader) {
+        try {
+            return new Reading<>(Optional.of(reader.read(of(text))), List.of());
+        } catch (Unread unread) {
+            return new Reading<>(Optional.empty(), List.of(unread.fault()));
         }
     }
 

@@ -125,10 +125,6 @@ final class Trial {
         return best.copy();
     }
 
-    Timetable bestTable() {
-        return bestTable;
-    }
-
     long bestEnergy() {
         return bestEnergy;
     }
