@@ -125,7 +125,7 @@ final class Deeds {
         NextPoint now = NextPoint.of(board, screen).orElseThrow();
         Act.Tick tick = new Act.Tick(
                 screen.personId(), now.task().visit().id(), now.point().id(), mark, OptionalDouble.empty(), "");
-        Turn turn = carry(tick);
+        Turn turn = Turn.to(board.with(screen.marked()).saving(1), new Effect.CarryOut(tick));
         if (mark == Mark.NOT_REACHED || now.point().measure().isEmpty()) {
             return turn;
         }

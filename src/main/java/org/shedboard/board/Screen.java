@@ -43,14 +43,24 @@ public sealed interface Screen {
      * One person's next machine.
      *
      * @param pointBack id of a point that is looked at again
+     * @param isMarked whether the point got a finding that is on its way into the records; looking at another one ends that
      */
-    record Next(String personId, Optional<String> pointBack) implements Screen {
+    record Next(String personId, Optional<String> pointBack, boolean isMarked) implements Screen {
+        public Next(String personId, Optional<String> pointBack) {
+            this(personId, pointBack, false);
+        }
+
         Next again(String pointId) {
             return new Next(personId, Optional.of(pointId));
         }
 
+        Next marked() {
+            return new Next(personId, pointBack, true);
+        }
+
+        /** To the next point, if this one was marked and nobody has gone to another since. */
         Next onward() {
-            return new Next(personId, Optional.empty());
+            return isMarked ? new Next(personId, Optional.empty()) : this;
         }
     }
 

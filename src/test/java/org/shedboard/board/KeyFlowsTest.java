@@ -355,6 +355,21 @@ class KeyFlowsTest {
     }
 
     @Test
+    void whoever_looks_back_before_a_finding_is_saved_is_not_sent_onward_by_the_saving() {
+        shell.types("n2");
+        NextPoint marked = NextPoint.of(shell.board(), next()).orElseThrow();
+        shell.types("1");
+        assertTrue(marked.number()
+                < NextPoint.of(shell.board(), next()).orElseThrow().number());
+        Act tick = ((Effect.CarryOut) shell.effects.get(shell.effects.size() - 1)).act();
+        shell.types("7");
+        shell.tell(new Msg.Saved(tick, Optional.empty()));
+        assertEquals(
+                marked.point(),
+                NextPoint.of(shell.board(), next()).orElseThrow().point());
+    }
+
+    @Test
     void enter_records_nothing_for_wet_hands() {
         shell.types("n").types("2");
         int before = shell.effects.size();
