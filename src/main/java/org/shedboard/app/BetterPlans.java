@@ -6,9 +6,9 @@ import java.util.function.Consumer;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Search;
+import org.shedboard.pack.search.Packer;
 
 /** Looks for a better plan than the posted one in the background, anew whenever the day changes. */
 final class BetterPlans {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
-import org.shedboard.pack.Differences;
+import org.shedboard.pack.story.Differences;
 import org.shedboard.words.Words;
 
 /** Every message is answered, and every key of every screen says what it is. */

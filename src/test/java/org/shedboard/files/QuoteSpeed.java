@@ -5,14 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.shedboard.pack.Chances;
-import org.shedboard.pack.Insertion;
-import org.shedboard.pack.MeanCost;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.Unsure;
+import org.shedboard.pack.chance.Chances;
+import org.shedboard.pack.chance.Insertion;
+import org.shedboard.pack.chance.MeanCost;
+import org.shedboard.pack.search.Packer;
 
 /**
  * Prints how long a quote for one more machine takes, warm and on one thread: fitting the last machine of a day file into the plan of

@@ -3,12 +3,12 @@ package org.shedboard.files;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.shedboard.pack.Chances;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.Unsure;
+import org.shedboard.pack.chance.Chances;
+import org.shedboard.pack.search.Packer;
 
 /**
  * Prints how many replays a second {@link Chances} makes of day files, warm and on one thread. Run by hand with day files as

@@ -17,6 +17,11 @@ import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.shedboard.files.DayFile;
+import org.shedboard.pack.chance.Chances;
+import org.shedboard.pack.numbers.Chance;
+import org.shedboard.pack.search.Packer;
+import org.shedboard.pack.search.Packing;
+import org.shedboard.pack.search.Round;
 
 /**
  * How fast the engine is, to be run by hand on a folder of day files; it prints one table. Every figure stands beside the pace of

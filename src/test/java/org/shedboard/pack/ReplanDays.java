@@ -7,6 +7,8 @@ import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.shedboard.pack.fault.ProblemCheck;
+import org.shedboard.pack.numbers.Chance;
 
 /**
  * Days that went as planned until mid-morning, when something happens: someone goes home sick, a hoist is out, a machine walks in, a

@@ -7,11 +7,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.Round;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packing;
+import org.shedboard.pack.search.Round;
 
 /** The engine as it is used with a time limit: the rounds of each step side by side, until time is up in the middle of one. */
 final class TimedPacking implements AutoCloseable {
