@@ -16,6 +16,7 @@ final class Annealing {
     private Solution present;
     private Solution candidate;
     private final Timetable table;
+    private final Trail trail;
     private final Solution best;
     private long bestEnergy;
 
@@ -27,13 +28,14 @@ final class Annealing {
         candidate = Solution.plain(flat);
         best = Solution.plain(flat);
         table = new Timetable(flat);
+        trail = new Trail(trial.decoder, table);
     }
 
     /** Goes on from a solution for so many tries, from hot to cold, and ends with the best of this pass. */
     Solution run(Solution from, long tries, double hot, double cold) {
         present.become(from);
         long energy = trial.decode(present);
-        accept(present);
+        accept(present, 0);
         best.become(present);
         bestEnergy = energy;
         double cooling = StrictMath.log(cold / hot);
@@ -45,13 +47,11 @@ final class Annealing {
             candidate.become(present);
             int kept = moves.change(candidate, table);
             long limit = energy + (long) (heat * chance.exponential());
-            long found = trial.decode(candidate, table, kept, limit);
+            long found = trial.decode(candidate, trail, kept, limit);
             if (found <= limit) {
                 energy = found;
-                accept(candidate);
-                Solution spare = present;
-                present = candidate;
-                candidate = spare;
+                accept(candidate, kept);
+                swap();
                 if (energy < bestEnergy) {
                     bestEnergy = energy;
                     best.become(present);
@@ -66,8 +66,15 @@ final class Annealing {
         return bestEnergy;
     }
 
-    private void accept(Solution solution) {
+    private void swap() {
+        Solution spare = present;
+        present = candidate;
+        candidate = spare;
+    }
+
+    private void accept(Solution solution, int kept) {
         table.take(trial.decoder);
+        trail.follow(kept);
         System.arraycopy(table.order, 0, solution.list, 0, solution.list.length);
     }
 }

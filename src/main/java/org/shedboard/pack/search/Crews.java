@@ -201,6 +201,9 @@ final class Crews {
             long bestScore = score(task, best, bestFrom);
             for (int index = 1; index < candidates.count; index++) {
                 int person = candidates.people[index];
+                if (scoreAtOnce(task, person, earliest) >= bestScore) {
+                    continue;
+                }
                 int from = gapFor(task, person, earliest);
                 long score = score(task, person, from);
                 if (score < bestScore) {
@@ -214,21 +217,33 @@ final class Crews {
         book(task, flat.slot[task], best, bestFrom);
     }
 
+    /** What it would cost at least: if the person were free at once. */
+    private long scoreAtOnce(int task, int person, int earliest) {
+        int minutes = flat.minutes[task][person];
+        return rate[flat.jobOfTask[task]] * (earliest + minutes + worth(task, person)) + standing(task, person);
+    }
+
+    /** The minutes that the person's work counts as, at their price. */
+    private long worth(int task, int person) {
+        return (long) decoder.solution.price[person] * flat.minutes[task][person] >> 4;
+    }
+
+    /** What the person costs whenever it is. */
+    private long standing(int task, int person) {
+        boolean isSwapped = flat.postedStart[task] >= 0 && flat.postedPerson[task] != person;
+        boolean isHandover = handover > 0 && decoder.running.isHandover(flat.stayOfTask[task], person);
+        return (isSwapped ? swapped : 0) + (isHandover ? handover : 0);
+    }
+
     /** What it costs, seen from here, that this person does the task from that working minute on. */
     private long score(int task, int person, int from) {
         Hours hours = flat.hours[person];
         int to = from + flat.minutes[task][person];
-        long score = rate[flat.jobOfTask[task]] * hours.end(to);
+        long score = rate[flat.jobOfTask[task]] * (hours.end(to) + worth(task, person));
         if (overtime > 0) {
             score += overtime * (hours.overtimeBefore(to) - hours.overtimeBefore(from));
         }
-        if (handover > 0 && decoder.running.isHandover(flat.stayOfTask[task], person)) {
-            score += handover;
-        }
-        if (flat.postedStart[task] >= 0 && flat.postedPerson[task] != person) {
-            score += swapped;
-        }
-        return score;
+        return score + standing(task, person);
     }
 
     /** They start together, each at a minute inside a window of their own: the first minute that suits enough of them. */

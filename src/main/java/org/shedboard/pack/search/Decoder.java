@@ -114,15 +114,14 @@ final class Decoder {
         decodeFrom(0);
     }
 
-    /** As {@link #decode(Solution)}, where the list begins with the first so many tasks of a plan that was made before. */
-    void decode(Solution wanted, Timetable before, int kept) {
+    /**
+     * As {@link #decode(Solution)}, of a list that was changed in one part.
+     *
+     * @param trail how a list was decoded whose first {@code kept} tasks are this one's too
+     */
+    void decode(Solution wanted, Trail trail, int kept) {
         prepare(wanted);
-        begin();
-        int known = before.isStraight() ? kept : 0;
-        for (int index = 0; index < known && !mustRestart; index++) {
-            retrace(wanted.list[index], before);
-        }
-        decodeFrom(known);
+        decodeFrom(trail.resume(kept));
     }
 
     private void decodeFrom(int first) {
@@ -146,6 +145,14 @@ final class Decoder {
 
     boolean mustRestart() {
         return mustRestart;
+    }
+
+    /** After so many tasks, none of which missed a pin or a closed time. */
+    void resume(int tasks, boolean overruns) {
+        mustRestart = false;
+        doesNotFit = overruns;
+        placed = tasks;
+        Arrays.fill(missed, false);
     }
 
     /** An empty shop, except for what is done, going on or pinned to a minute. */
@@ -213,7 +220,7 @@ final class Decoder {
     }
 
     /** Gives the task the time, people and place it had. */
-    private void retrace(int task, Timetable before) {
+    void retrace(int task, Timetable before) {
         if (isSet[task] || left[flat.jobOfTask[task]]) {
             return;
         }

@@ -31,6 +31,11 @@ final class ListEdit {
         return kept;
     }
 
+    /** Something changed for all tasks. */
+    void touchAll() {
+        kept = 0;
+    }
+
     int indexOf(int task) {
         int[] list = solution.list;
         int index = table.position[task];

@@ -17,6 +17,7 @@ final class Moves {
         CREW_OF_STAY(6),
         ANY_CREW(10),
         PLACE(6),
+        PRICE(1),
         OVERTIME(3),
         OVERTIME_FROM(5),
         HOLD(8);
@@ -27,6 +28,11 @@ final class Moves {
             this.weight = weight;
         }
     }
+
+    /** Most that a price can be, and most by which it changes a little, in sixteenths. Found by trying. */
+    private static final int DEAREST = 64;
+
+    private static final int PRICE_STEP = 8;
 
     private final FlatProblem flat;
     private final Chance chance;
@@ -62,7 +68,7 @@ final class Moves {
         return switch (kind) {
             case SHIFT, CHAIN -> true;
             case RETIME, BLOCK -> movableJobs.length > 1;
-            case CREW, CREW_OF_STAY, ANY_CREW -> Arrays.stream(movable).anyMatch(this::hasChoiceOfCrew);
+            case CREW, CREW_OF_STAY, ANY_CREW, PRICE -> Arrays.stream(movable).anyMatch(this::hasChoiceOfCrew);
             case PLACE -> Arrays.stream(movable).anyMatch(task -> flat.placesOfStay[flat.stayOfTask[task]].length > 1);
             case OVERTIME, OVERTIME_FROM ->
                 flat.problem.people().stream()
@@ -111,6 +117,7 @@ final class Moves {
             case CREW -> changeCrew(solution, task);
             case CREW_OF_STAY -> changeCrewOfStay(solution, flat.stayOfTask[task]);
             case ANY_CREW -> letAnyoneDo(solution, flat.stayOfTask[task]);
+            case PRICE -> changePrice(solution);
             case PLACE -> changePlace(solution, flat.stayOfTask[task]);
             case OVERTIME -> setOvertime(solution, task, !solution.noOvertime[task]);
             case OVERTIME_FROM -> setOvertimeFrom(solution, task);
@@ -207,6 +214,17 @@ final class Moves {
             solution.crew[flat.slot[task]] = Solution.ANY;
             edit.touch(task);
         }
+    }
+
+    /** One person's minutes become dearer or cheaper: a little, or anything up to {@link #DEAREST}. */
+    private void changePrice(Solution solution) {
+        int person = chance.below(flat.people);
+        boolean anew = chance.below(3) == 0;
+        int price = anew
+                ? chance.below(1 + chance.below(DEAREST))
+                : solution.price[person] + chance.below(2 * PRICE_STEP + 1) - PRICE_STEP;
+        solution.price[person] = Math.max(0, Math.min(DEAREST, price));
+        edit.touchAll();
     }
 
     private void changePlace(Solution solution, int stay) {

@@ -7,69 +7,76 @@ import org.shedboard.pack.numbers.Hours;
 /** When each person is busy, in their own working minutes; finds gaps and fills them. */
 final class Roster {
     private final Hours[] hours;
-    private final int[][] from;
-    private final int[][] to;
-    private final int[] count;
-    private final int[] freeFrom;
+    /** Per person the runs of work in their order, two numbers each: the first minute, and the first that is free again. */
+    private final int[][] busy;
+    /** Per person how many of these numbers count. */
+    private final int[] used;
 
     Roster(FlatProblem flat) {
         hours = flat.hours;
-        from = new int[flat.people][8];
-        to = new int[flat.people][8];
-        count = new int[flat.people];
-        freeFrom = new int[flat.people];
+        busy = new int[flat.people][16];
+        used = new int[flat.people];
     }
 
     void clear() {
-        Arrays.fill(count, 0);
-        Arrays.fill(freeFrom, 0);
+        Arrays.fill(used, 0);
+    }
+
+    void become(Roster other) {
+        for (int person = 0; person < used.length; person++) {
+            int count = other.used[person];
+            if (count > busy[person].length) {
+                busy[person] = new int[other.busy[person].length];
+            }
+            System.arraycopy(other.busy[person], 0, busy[person], 0, count);
+            used[person] = count;
+        }
     }
 
     /** The first working minute from {@code earliest} on at which the person is free for so long. */
     int findGap(int person, int earliest, int minutes, boolean noOvertime) {
         int work = noOvertime ? hours[person].pastOvertime(earliest, minutes) : earliest;
-        int[] starts = from[person];
-        int[] ends = to[person];
-        int last = count[person];
-        int next = firstEndingAfter(ends, last, work);
-        while (next < last && starts[next] < work + minutes) {
-            work = Math.max(work, ends[next]);
+        int[] runs = busy[person];
+        int last = used[person];
+        int next = firstEndingAfter(runs, last, work);
+        while (next < last && runs[next] < work + minutes) {
+            work = Math.max(work, runs[next + 1]);
             work = noOvertime ? hours[person].pastOvertime(work, minutes) : work;
-            next++;
+            next += 2;
         }
         return work;
     }
 
     /** Most work is added near the end, so the search runs backwards. */
-    private static int firstEndingAfter(int[] ends, int last, int work) {
+    private static int firstEndingAfter(int[] runs, int last, int work) {
         int index = last;
-        while (index > 0 && ends[index - 1] > work) {
-            index--;
+        while (index > 0 && runs[index - 1] > work) {
+            index -= 2;
         }
         return index;
     }
 
     /** The wall minute from which the person has nothing to do any more. */
     int freeFrom(int person) {
-        return freeFrom[person];
+        int last = used[person];
+        return last == 0 ? 0 : hours[person].wall(busy[person][last - 1]);
     }
 
     void book(int person, int work, int minutes) {
-        int last = count[person]++;
-        if (last == from[person].length) {
-            from[person] = Arrays.copyOf(from[person], last * 2);
-            to[person] = Arrays.copyOf(to[person], last * 2);
+        int last = used[person];
+        used[person] = last + 2;
+        if (last == busy[person].length) {
+            busy[person] = Arrays.copyOf(busy[person], last * 2);
         }
+        int[] runs = busy[person];
         int index = last;
-        while (index > 0 && from[person][index - 1] > work) {
-            from[person][index] = from[person][index - 1];
-            to[person][index] = to[person][index - 1];
-            index--;
+        while (index > 0 && runs[index - 2] > work) {
+            index -= 2;
         }
-        from[person][index] = work;
-        to[person][index] = work + minutes;
-        if (index == last) {
-            freeFrom[person] = hours[person].wall(work + minutes);
+        if (index < last) {
+            System.arraycopy(runs, index, runs, index + 2, last - index);
         }
+        runs[index] = work;
+        runs[index + 1] = work + minutes;
     }
 }

@@ -84,6 +84,15 @@ final class RunningCost {
         Arrays.fill(handCount, 0);
     }
 
+    /** Stands where another of the same problem stands. */
+    void become(RunningCost other) {
+        points = other.points;
+        latest = other.latest;
+        System.arraycopy(other.finish, 0, finish, 0, finish.length);
+        System.arraycopy(other.hands, 0, hands, 0, hands.length);
+        System.arraycopy(other.handCount, 0, handCount, 0, handCount.length);
+    }
+
     void finishNoEarlier(int job, int minute) {
         if (minute > finish[job]) {
             points += outlook.points(job, minute) - outlook.points(job, finish[job]);

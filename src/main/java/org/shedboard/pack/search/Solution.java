@@ -15,6 +15,11 @@ final class Solution {
     final int[] place;
     /** Per task: its work keeps out of overtime. */
     final boolean[] noOvertime;
+    /**
+     * Per person what each minute of their work counts beside the minute at which a task is over, where people are compared, in
+     * sixteenths. Whoever can do much is dear, and is kept for it: their work is left to others although it is over later.
+     */
+    final int[] price;
     /** Per task: it starts no earlier than this. */
     final int[] notBefore;
     /**
@@ -31,6 +36,7 @@ final class Solution {
         crew = like.crew.clone();
         place = like.place.clone();
         noOvertime = like.noOvertime.clone();
+        price = like.price.clone();
         notBefore = like.notBefore.clone();
         shutUntil = like.shutUntil.clone();
         shutPlace = like.shutPlace.clone();
@@ -41,6 +47,7 @@ final class Solution {
         crew = new int[flat.slots];
         place = new int[flat.stays];
         noOvertime = new boolean[flat.tasks];
+        price = new int[flat.people];
         notBefore = new int[flat.tasks];
         shutUntil = new int[flat.stays];
         shutPlace = new int[flat.stays];
@@ -63,6 +70,7 @@ final class Solution {
         System.arraycopy(other.crew, 0, crew, 0, crew.length);
         System.arraycopy(other.place, 0, place, 0, place.length);
         System.arraycopy(other.noOvertime, 0, noOvertime, 0, noOvertime.length);
+        System.arraycopy(other.price, 0, price, 0, price.length);
         System.arraycopy(other.notBefore, 0, notBefore, 0, notBefore.length);
         System.arraycopy(other.shutUntil, 0, shutUntil, 0, shutUntil.length);
         System.arraycopy(other.shutPlace, 0, shutPlace, 0, shutPlace.length);

@@ -50,11 +50,11 @@ final class Trial {
     /**
      * The energy of what the list makes, or {@link #TOO_DEAR} as soon as it is known to be above the limit.
      *
-     * @param before what a list made whose first {@code kept} tasks are this one's too
+     * @param trail how a list was decoded whose first {@code kept} tasks are this one's too
      */
-    long decode(Solution solution, Timetable before, int kept, long limit) {
+    long decode(Solution solution, Trail trail, int kept, long limit) {
         decoder.giveUpAbove(limit);
-        decoder.decode(solution, before, kept);
+        decoder.decode(solution, trail, kept);
         return judge();
     }
 

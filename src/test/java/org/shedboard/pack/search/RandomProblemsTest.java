@@ -89,18 +89,21 @@ class RandomProblemsTest {
         Moves moves = new Moves(flat, decoder.outlook, new Chance(seed), left);
         Solution solution = Solution.plain(flat);
         Timetable table = new Timetable(flat);
+        Trail trail = new Trail(decoder, table);
         decoder.decode(solution);
         table.take(decoder);
+        trail.follow(0);
         int counted = 0;
         for (int move = 0; move < 500 && !moves.isEmpty(); move++) {
             System.arraycopy(table.order, 0, solution.list, 0, flat.tasks);
             Solution changed = solution.copy();
             int kept = moves.change(changed, table);
-            decoder.decode(changed, table, kept);
+            decoder.decode(changed, trail, kept);
             tally.count();
             if (tally.stranded == 0) {
                 solution.become(changed);
                 table.take(decoder);
+                trail.follow(kept);
                 table.judge(tally);
                 PlanCheck check = PlanCheck.of(problem, new PlanWriter(flat, decoder.outlook, table).write());
                 assertEquals(List.of(), check.breaches(), "move " + move);
