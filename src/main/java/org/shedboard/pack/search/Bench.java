@@ -2,6 +2,7 @@ package org.shedboard.pack.search;
 
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.shedboard.pack.Costs;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.numbers.Chance;
@@ -21,10 +22,14 @@ final class Bench {
     private final FlatProblem flat;
     private final Trial trial;
     private final boolean[] left;
+    /** The finish of every job costs something, not only that of the last one. */
+    private final boolean countsJobs;
 
     Bench(FlatProblem flat, BooleanSupplier stop, Consumer<Plan> better) {
         this.flat = flat;
         left = new boolean[flat.jobs];
+        Costs costs = flat.problem.costs();
+        countsJobs = costs.flow() > 0 || costs.late() > 0;
         for (int job = 0; job < flat.jobs; job++) {
             left[job] = flat.hopeless[job] != null;
         }
@@ -99,14 +104,21 @@ final class Bench {
         return Math.max(5, Math.min(60, 2 * flat.jobs - 15));
     }
 
-    /** Kicks for three quarters of the tries, from a solution on; the last annealing is for the best found. */
+    /**
+     * Kicks for three quarters of the tries, from a solution on; the last annealing is for the best found. Where only the last
+     * finish counts, no job has anything to gain by being first, and all tries go to one annealing.
+     */
     void kickAndRefine(Solution start, long tries, long seed) {
         Moves moves = moves(seed);
         if (!moves.isEmpty()) {
             long end = trial.tries + tries;
             Annealing annealing = annealing(moves, seed);
-            new Kicks(flat, trial, annealing, moves, Chance.of(seed, "kicks")).run(start, tries * 3 / 4);
-            refine(annealing, end - trial.tries, REFINING_HEAT);
+            if (countsJobs) {
+                new Kicks(flat, trial, annealing, moves, Chance.of(seed, "kicks")).run(start, tries * 3 / 4);
+                refine(annealing, end - trial.tries, REFINING_HEAT);
+            } else {
+                annealing.run(start, tries, heat() * REFINING_HEAT, heat() * LAST_HEAT);
+            }
         }
     }
 
