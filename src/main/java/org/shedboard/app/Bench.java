@@ -42,26 +42,29 @@ final class Bench {
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
     private final Thread thread = new Thread(this::work, "bench");
+    private final BackgroundSearch search;
     private final BetterPlans betterPlans;
     private Optional<Workshop> workshop = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
 
-    Bench(Path home, Optional<LocalDateTime> at, Consumer<Msg> tell) {
+    /** @param processors how many the machine has */
+    Bench(Path home, Optional<LocalDateTime> at, int processors, Consumer<Msg> tell) {
         this.home = home;
         this.at = at;
         this.tell = tell;
-        this.betterPlans = new BetterPlans(tell);
+        this.search = new BackgroundSearch(processors, tell);
+        this.betterPlans = new BetterPlans(search);
     }
 
     void start() {
         thread.start();
-        betterPlans.start();
+        search.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
-        betterPlans.close();
+        search.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -129,6 +132,7 @@ final class Bench {
 
     /** Reads the day, tells the board, and has better plans looked for. */
     private void look() {
+        search.stop();
         Workshop shop = workshop.orElseThrow();
         Day day = shop.day();
         Instant now = shop.now();

@@ -98,7 +98,7 @@ final class Shedboard {
             workshops().open().close();
         }
         try {
-            new FullScreen(new Log(home())).run(home(), globals);
+            new FullScreen(new Log(home())).run(home(), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -9,6 +9,9 @@ import java.util.Optional;
  * @param tries after so many tries, where that was said; the time counts otherwise
  */
 public record SearchLimit(Optional<Long> tries, Duration time) {
+    /** A step of the search has few rounds; more threads than that would only wait. */
+    public static final int USEFUL_THREADS = 4;
+
     public static SearchLimit ofTries(long tries) {
         return new SearchLimit(Optional.of(tries), Duration.ZERO);
     }
