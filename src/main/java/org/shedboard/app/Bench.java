@@ -18,7 +18,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.DayTally;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
-import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
@@ -127,12 +127,17 @@ final class Bench {
 
     private void quote(Effect.AskQuote ask) {
         Workshop shop = workshop.orElseThrow();
-        tell.accept(new Msg.Quoted(Quote.of(shop.day(), ask.wanted(), CHANCE_TO_PROMISE, shop.now()), ask.round()));
+        Quoting quoting = Quoting.of(shop.day(), ask.wanted(), CHANCE_TO_PROMISE, shop.now());
+        tell.accept(new Msg.Quoted(quoting.atOnce(), ask.round()));
+        search.stop(BackgroundSearch.Kind.QUOTE);
+        quoting.problem()
+                .ifPresent(problem -> search.lookFor(BackgroundSearch.Wanted.quote(
+                        problem, Quoting.SEARCH, plan -> new Msg.Quoted(quoting.repacked(plan), ask.round()))));
     }
 
     /** Reads the day, tells the board, and has better plans looked for. */
     private void look() {
-        search.stop();
+        search.stop(BackgroundSearch.Kind.BETTER_PLAN);
         Workshop shop = workshop.orElseThrow();
         Day day = shop.day();
         Instant now = shop.now();

@@ -42,7 +42,7 @@ final class BetterPlans {
 
     /** Whether it looks; false when there is nothing to plan, or when it has looked at this day so often that it rests. */
     boolean lookFrom(Outlook outlook) {
-        search.stop();
+        search.stop(BackgroundSearch.Kind.BETTER_PLAN);
         if (day.filter(outlook.day()::equals).isEmpty()) {
             day = Optional.of(outlook.day());
             looks = 0;
@@ -53,7 +53,7 @@ final class BetterPlans {
         }
         looks++;
         Look look = new Look(outlook);
-        search.lookFor(new BackgroundSearch.Wanted(outlook.problem(), limit, looks, look::offer));
+        search.lookFor(BackgroundSearch.Wanted.betterPlan(outlook.problem(), limit, looks, look::offer));
         return true;
     }
 

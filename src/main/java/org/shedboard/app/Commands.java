@@ -1,6 +1,5 @@
 package org.shedboard.app;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.BenchCommand;
@@ -70,17 +69,13 @@ final class Commands {
 
     private int onTheDay(Wish.OnTheDay wish) {
         try (Workshop workshop = program.workshops().open()) {
-            Seen seen = see(workshop, wish.date());
+            Seen seen = program.see(workshop, wish.date());
             Reply reply = wish.reply(seen);
             if (reply instanceof Reply.Tell tell) {
                 return program.answer(tell.answer());
             }
             return carryOut(workshop, seen.day(), (Reply.Carry) reply);
         }
-    }
-
-    private static Seen see(Workshop workshop, Optional<LocalDate> date) {
-        return new Seen(date.map(workshop::day).orElseGet(workshop::day), workshop.now());
     }
 
     private int carryOut(Workshop workshop, Day day, Reply.Carry carry) {
@@ -90,7 +85,7 @@ final class Commands {
             throw new CannotDo(
                     refused.refusal().name(), refused.refusal().values().toArray());
         }
-        Seen after = new Seen(workshop.day(), workshop.now());
+        Seen after = program.see(workshop, Optional.empty());
         return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
     }
 

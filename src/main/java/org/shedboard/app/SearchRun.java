@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.shedboard.app.command.SearchLimit;
+import org.shedboard.day.Quoting;
 import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
@@ -42,6 +43,13 @@ final class SearchRun {
         this.seed = seed;
         this.threadCount = threadCount;
         this.news = news;
+    }
+
+    /** Packs on so many threads whatever a quote asks for. */
+    static Quoting.Repacking repacking(int threads) {
+        return (problem, search) -> new SearchRun(
+                        problem, SearchLimit.ofTries(search.tries()), search.seed(), threads, running -> {})
+                .run();
     }
 
     /** The plan that is there at once; from here on there is one for whoever stops it. */

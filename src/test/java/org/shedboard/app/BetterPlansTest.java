@@ -24,6 +24,7 @@ import org.shedboard.board.Msg;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
+import org.shedboard.day.Quoting;
 import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
@@ -75,7 +76,7 @@ class BetterPlansTest {
     }
 
     private static BackgroundSearch.Wanted endless(String name) {
-        return new BackgroundSearch.Wanted(
+        return BackgroundSearch.Wanted.betterPlan(
                 badlyPosted().problem(), ENDLESS, 1, plan -> Optional.of(new Msg.WentWrong(name)));
     }
 
@@ -119,11 +120,27 @@ class BetterPlansTest {
     }
 
     @Test
+    void a_quote_does_not_wait_for_better_plans_which_are_looked_for_anew_after_it() throws InterruptedException {
+        Outlook outlook = Outlook.of(day, now);
+        search.lookFor(endless("better"));
+        told.take();
+        search.lookFor(BackgroundSearch.Wanted.quote(
+                outlook.problem(),
+                Quoting.SEARCH,
+                plan -> new Msg.BetterFound(new Posted(plan, day.origin()), outlook.differenceTo(plan))));
+        told.clear();
+        Msg.BetterFound quoted = (Msg.BetterFound) told.take();
+        Plan alone = Packer.pack(outlook.problem(), Quoting.SEARCH);
+        assertEquals(alone.tasks(), quoted.plan().plan().tasks());
+        assertEquals(new Msg.WentWrong("better"), told.take());
+    }
+
+    @Test
     void a_search_that_is_stopped_leaves_the_machine_alone() throws InterruptedException {
         search.lookFor(endless("it"));
         told.take();
         assertFalse(searching().isEmpty());
-        search.stop();
+        search.stop(BackgroundSearch.Kind.BETTER_PLAN);
         awaitRest();
     }
 

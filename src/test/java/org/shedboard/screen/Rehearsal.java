@@ -20,12 +20,13 @@ import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
-import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
+import org.shedboard.pack.Packer;
 import org.shedboard.shop.Shop;
 
 /**
@@ -47,6 +48,7 @@ final class Rehearsal {
     private Instant now = DATE.atTime(9, 40).atZone(ZONE).toInstant();
     private Board board = Board.starting(ZONE);
     private boolean saves = true;
+    private boolean packs = true;
     private int presses;
 
     private Rehearsal() {}
@@ -108,6 +110,12 @@ final class Rehearsal {
         return this;
     }
 
+    /** From now on no search comes to an end. */
+    Rehearsal withSlowSearch() {
+        packs = false;
+        return this;
+    }
+
     Rehearsal press(Key... keys) {
         for (Key key : keys) {
             presses++;
@@ -157,7 +165,11 @@ final class Rehearsal {
         if (effect instanceof Effect.CarryOut carry) {
             carryOut(carry.act());
         } else if (effect instanceof Effect.AskQuote ask) {
-            told(new Msg.Quoted(Quote.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now), ask.round()));
+            Quoting quoting = Quoting.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now);
+            told(new Msg.Quoted(quoting.atOnce(), ask.round()));
+            if (packs) {
+                told(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
+            }
         } else if (effect instanceof Effect.MakeShop make) {
             makeShop(make.shop());
         }

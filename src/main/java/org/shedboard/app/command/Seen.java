@@ -4,16 +4,25 @@ import java.time.Instant;
 import java.util.Optional;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
+import org.shedboard.day.Quoting;
 
 /** A day as one command sees it, at one moment. How it looks from there is worked out only when it is asked for. */
 public final class Seen {
     private final Day day;
     private final Instant now;
+    private final Quoting.Repacking repacking;
     private Optional<Outlook> outlook = Optional.empty();
 
-    public Seen(Day day, Instant now) {
+    /** @param repacking how a quote has the day packed anew */
+    public Seen(Day day, Instant now, Quoting.Repacking repacking) {
         this.day = day;
         this.now = now;
+        this.repacking = repacking;
+    }
+
+    /** The same day from another moment. */
+    Seen from(Instant other) {
+        return new Seen(day, other, repacking);
     }
 
     public Day day() {
@@ -22,6 +31,10 @@ public final class Seen {
 
     Instant now() {
         return now;
+    }
+
+    Quoting.Repacking repacking() {
+        return repacking;
     }
 
     Outlook outlook() {
