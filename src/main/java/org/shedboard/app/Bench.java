@@ -44,6 +44,7 @@ final class Bench {
     private final Thread thread = new Thread(this::work, "bench");
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
+    private final KnockOffWatch knockOff;
     private Optional<Workshop> workshop = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
@@ -55,16 +56,19 @@ final class Bench {
         this.tell = tell;
         this.search = new BackgroundSearch(processors, tell);
         this.betterPlans = new BetterPlans(search);
+        this.knockOff = new KnockOffWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
+        knockOff.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
+        knockOff.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -144,6 +148,7 @@ final class Bench {
         minuteSeen = now.truncatedTo(ChronoUnit.MINUTES);
         Outlook outlook = Outlook.of(day, now);
         tell.accept(new Msg.Seen(outlook, DayTally.of(day, now)));
+        knockOff.look(outlook);
         betterPlans.lookFrom(outlook);
     }
 

@@ -16,6 +16,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Day;
 import org.shedboard.day.DayTally;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
@@ -155,7 +156,9 @@ final class Rehearsal {
     }
 
     private Rehearsal seen() {
-        return told(new Msg.Seen(Outlook.of(day(), now), DayTally.of(day(), now)));
+        Outlook outlook = Outlook.of(day(), now);
+        told(new Msg.Seen(outlook, DayTally.of(day(), now)));
+        return told(new Msg.KnockOffSeen(KnockOffChance.of(outlook)));
     }
 
     private void perform(Effect effect) {
