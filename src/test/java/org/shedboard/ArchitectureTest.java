@@ -27,7 +27,7 @@ class ArchitectureTest {
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages("org.shedboard");
 
-    /** Package, then the packages of ours that it may use; {@code app} may use all. */
+    /** Package, then the packages of ours that it may use, all of them further up; {@code app} may use all. */
     private static final Map<String, List<String>> MAP = map();
 
     private static final Set<String> SHELL = Set.of("store", "files", "term", "app");
@@ -44,20 +44,46 @@ class ArchitectureTest {
         map.put("hours", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));
-        map.put("day", List.of("shop", "estimate", "hours", "pack", "pack.check"));
+        map.put("pack.numbers", List.of("pack"));
+        map.put("pack.bound", List.of("pack", "pack.numbers"));
+        map.put("pack.search", List.of("pack", "pack.numbers", "pack.bound"));
+        map.put("pack.fault", List.of("pack", "pack.numbers", "pack.search"));
+        map.put("pack.chance", List.of("pack", "pack.numbers", "pack.search", "pack.fault"));
+        map.put("pack.story", List.of("pack", "pack.numbers"));
+        map.put(
+                "day",
+                List.of(
+                        "shop",
+                        "estimate",
+                        "hours",
+                        "pack",
+                        "pack.check",
+                        "pack.search",
+                        "pack.fault",
+                        "pack.chance",
+                        "pack.story"));
         List<String> board = new ArrayList<>(map.get("day"));
         board.addAll(List.of("day", "words"));
         map.put("board", List.copyOf(board));
         board.addAll(List.of("board", "grid"));
         map.put("screen", List.copyOf(board));
         map.put("store", List.of("shop", "estimate", "hours", "pack"));
-        map.put("files", List.of("shop", "estimate", "hours", "pack", "day"));
+        map.put("files", List.of("shop", "estimate", "hours", "pack", "pack.fault", "day"));
         map.put("term", List.of("grid", "board"));
         return map;
     }
 
     static Set<String> packages() {
         return MAP.keySet();
+    }
+
+    @Test
+    void no_packages_use_each_other_in_a_circle() {
+        Set<String> known = new TreeSet<>();
+        MAP.forEach((name, used) -> {
+            assertTrue(known.containsAll(used), name + " uses a package that comes after it");
+            known.add(name);
+        });
     }
 
     @ParameterizedTest

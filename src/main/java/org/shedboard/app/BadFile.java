@@ -2,7 +2,7 @@ package org.shedboard.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import org.shedboard.words.Words;
 
 /** A file that cannot be used, with everything that is wrong with it. */

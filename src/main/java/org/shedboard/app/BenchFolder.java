@@ -19,8 +19,8 @@ import org.shedboard.files.KnownCostsFile;
 import org.shedboard.files.MachineShopFile;
 import org.shedboard.files.Reading;
 import org.shedboard.files.TardinessFile;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.fault.Fault;
 import org.shedboard.words.Words;
 
 /**

@@ -14,7 +14,7 @@ import org.shedboard.files.FileKind;
 import org.shedboard.files.Reading;
 import org.shedboard.files.Seed;
 import org.shedboard.files.ShopFile;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import org.shedboard.store.Store;
 
 /** Loads a file into a home: a catalogue for its shop, or a shop where there is none. All of it or nothing. */

@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Plan;
-import org.shedboard.pack.Round;
+import org.shedboard.pack.search.Round;
 
 /** One round being run on one thread, which others may look at. */
 final class RoundInHand {

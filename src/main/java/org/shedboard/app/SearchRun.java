@@ -7,12 +7,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.shedboard.app.command.SearchLimit;
 import org.shedboard.day.Quoting;
-import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.Round;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packing;
+import org.shedboard.pack.search.Round;
 
 /**
  * One problem being packed on several threads. With a number of tries the plan hangs on the seed and on them alone. With a time,

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Plan;
-import org.shedboard.pack.Round;
+import org.shedboard.pack.search.Round;
 
 /** Runs the rounds of one step of a search on several threads at once; what comes out does not depend on how many there are. */
 final class SearchThreads implements AutoCloseable {

@@ -23,7 +23,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.store.Reader;

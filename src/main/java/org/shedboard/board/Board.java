@@ -10,7 +10,7 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.hours.Tally;
-import org.shedboard.pack.Difference;
+import org.shedboard.pack.story.Difference;
 
 /**
  * The whole state of the full screen.

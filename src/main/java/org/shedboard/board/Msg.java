@@ -9,7 +9,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.hours.Tally;
-import org.shedboard.pack.Difference;
+import org.shedboard.pack.story.Difference;
 
 /** Something that happened, told to the board. */
 public sealed interface Msg {

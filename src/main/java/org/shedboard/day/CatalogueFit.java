@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Work;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;

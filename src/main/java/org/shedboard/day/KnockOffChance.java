@@ -3,8 +3,8 @@ package org.shedboard.day;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.shedboard.pack.KnockOff;
-import org.shedboard.pack.KnockOffs;
+import org.shedboard.pack.chance.KnockOff;
+import org.shedboard.pack.chance.KnockOffs;
 import org.shedboard.shop.Step;
 
 /**

@@ -4,12 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.shedboard.pack.Insertion;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
+import org.shedboard.pack.chance.Insertion;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packer;
 
 /** Keeps the posted plan true: every act is followed by the plan that it makes of the one on the board. */
 public final class Planning {

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 
 /** A table as text: the names of its columns in the first line, a row in each other one, cells between commas, no quotes. */
 final class CsvText {

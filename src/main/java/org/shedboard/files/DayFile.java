@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.pack.Costs;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.fault.Fault;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /** The day file: one packing problem as JSON, refused unless everything in it is known, in range and agrees with the rest. */
 public final class DayFile {

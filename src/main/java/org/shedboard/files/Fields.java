@@ -15,7 +15,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 

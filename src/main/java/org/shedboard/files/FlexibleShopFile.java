@@ -3,7 +3,7 @@ package org.shedboard.files;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /**
  * The usual text of a flexible job shop: a line with the number of jobs and of machines (and a third number, which some files

@@ -1,7 +1,7 @@
 package org.shedboard.files;
 
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /**
  * The usual text of a job shop: the number of jobs and of machines, then for each job as many pairs of machine, counted from 0,

@@ -3,7 +3,7 @@ package org.shedboard.files;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;

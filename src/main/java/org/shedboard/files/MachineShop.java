@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.shedboard.pack.Costs;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /**
  * A published shop problem being put together as a packing problem: a machine is a person whose one shift spans the horizon, an

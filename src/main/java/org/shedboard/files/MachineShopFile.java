@@ -2,8 +2,8 @@ package org.shedboard.files;
 
 import java.util.List;
 import java.util.Optional;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.fault.Fault;
 
 /**
  * A published shop problem of either kind. They are told apart by counting: a job shop of n jobs and m machines has exactly n × m

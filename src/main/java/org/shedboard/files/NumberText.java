@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 
 /** A text of nothing but numbers, read one after the other; each knows its line and column, and the first that is wrong ends it. */
 final class NumberText {

@@ -3,7 +3,7 @@ package org.shedboard.files;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.shedboard.pack.Plan;
-import org.shedboard.pack.ProblemCheck;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /** The plan file: a plan as JSON. */
 public final class PlanFile {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.shedboard.pack.Fault;
+import org.shedboard.pack.fault.Fault;
 
 /** What came out of a file: its value, or all that is wrong with it; never both, never a part. */
 public record Reading<T>(Optional<T> value, List<Fault> faults) {

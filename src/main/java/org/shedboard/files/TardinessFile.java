@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.shedboard.pack.Costs;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /**
  * Weighted tardiness in job shops, after Singer and Pinedo, IIE Transactions 30, 1998: a table with the columns {@code instance}

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 
 /**
  * One packing problem: who and what there is, what is to be done, and the plan now on the board. Time is whole minutes from an
- * arbitrary minute 0. {@link ProblemCheck} says whether its parts agree with each other.
+ * arbitrary minute 0. {@code fault.ProblemCheck} says whether its parts agree with each other.
  *
  * @param now work that has not begun starts at this minute or later
  * @param horizon nothing may end after this

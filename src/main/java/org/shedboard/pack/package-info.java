@@ -1,5 +1,5 @@
 /**
- * The world of the day file: one packing problem, the plans for it, what they cost, and the search that makes them. The day and
- * the shell call it with values and get values back. It knows nothing of the shop's records, the screen, files or the clock.
+ * The world of the day file as values: one packing problem, a plan for it, what costs how much, and how long to search. Everybody who
+ * packs, checks, stores, reads or shows a plan uses these. They know nobody: no search, no checker, no records of the shop, no clock.
  */
 package org.shedboard.pack;

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.stream.Collectors;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
-import org.shedboard.pack.Difference;
+import org.shedboard.pack.story.Difference;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
-import org.shedboard.pack.Reason;
+import org.shedboard.pack.story.Reason;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;

@@ -25,11 +25,11 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quoting;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packer;
 
 /** The search beside the screen, on the morning of the demonstration. */
 @Timeout(60)

@@ -20,10 +20,10 @@ import org.shedboard.app.CommandRoom.Said;
 import org.shedboard.app.command.SearchLimit;
 import org.shedboard.files.DayFile;
 import org.shedboard.files.PlanFile;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packer;
 
 class PackCommandTest {
     private static final String DAY = """

@@ -20,7 +20,7 @@ import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
-import org.shedboard.pack.Packer;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Visit;
 
 /** Somebody at the keys of the demonstration day: effects are carried out at once and in memory, and reported back. */

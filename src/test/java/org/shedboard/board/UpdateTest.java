@@ -19,7 +19,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
-import org.shedboard.pack.Differences;
+import org.shedboard.pack.story.Differences;
 import org.shedboard.words.Words;
 
 /** Every message is answered, and every key of every screen says what it is. */

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.shedboard.pack.KnockOff;
-import org.shedboard.pack.KnockOffs;
+import org.shedboard.pack.chance.KnockOff;
+import org.shedboard.pack.chance.KnockOffs;
 import org.shedboard.shop.Mud;
 
 /** How full the rest of a day is. */

@@ -14,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.pack.Costs;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.PackedPlans;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.fault.Fault;
 
 class DayFileTest {
     /** One of everything; all numbers are invented. Single quotes stand for double ones. */

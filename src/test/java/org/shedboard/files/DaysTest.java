@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.PackedPlans;
-import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.search.Packing;
 import org.shedboard.testing.Days;
 
 class DaysTest {

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shedboard.pack.Costs;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.PackedPlans;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.fault.Fault;
 
 /** Published shop problems as packing problems; the numbers here are invented. */
 class MachineShopFileTest {

@@ -12,8 +12,8 @@ import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.Costs;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.fault.Fault;
 
 /** Tables of due dates and of best known costs; the numbers here are invented. */
 class ShopTablesTest {

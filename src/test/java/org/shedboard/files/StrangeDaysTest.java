@@ -16,9 +16,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.shedboard.pack.Fault;
 import org.shedboard.pack.PackedPlans;
 import org.shedboard.pack.Problem;
+import org.shedboard.pack.fault.Fault;
 
 /** Whatever a file says, there is a plan that the checker accepts or one clear line a fault; never a trace, never a hang. */
 class StrangeDaysTest {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packer;
 
 /** Makes plans for tests; none gets past without the checker's word. */
 public final class PackedPlans {

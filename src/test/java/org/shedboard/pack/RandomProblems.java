@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.shedboard.pack.numbers.Chance;
 
 /** Small problems with everything a day file can hold, each from a seed. All numbers are invented. */
 public final class RandomProblems {

@@ -7,6 +7,8 @@ import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.shedboard.pack.fault.ProblemCheck;
+import org.shedboard.pack.numbers.Chance;
 
 /**
  * Days that went as planned until mid-morning, when something happens: someone goes home sick, a hoist is out, a machine walks in, a
@@ -44,11 +46,17 @@ public final class ReplanDays {
         Event[] events = Event.values();
         return Stream.iterate(wanted.ordinal(), event -> event + 1)
                 .limit(events.length)
-                .map(event -> new ReplanDays(before, plan, seed).after(events[event % events.length]))
+                .map(event -> find(before, plan, events[event % events.length], seed))
                 .flatMap(Optional::stream)
-                .filter(day -> ProblemCheck.faults(day).isEmpty())
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("nothing can happen on this day, seed " + seed));
+    }
+
+    /** The day after this event; empty where it cannot happen, or leaves a day that cannot be packed. */
+    public static Optional<Problem> find(Problem before, Plan plan, Event event, long seed) {
+        return new ReplanDays(before, plan, seed)
+                .after(event)
+                .filter(day -> ProblemCheck.faults(day).isEmpty());
     }
 
     private static Problem.Started asPlanned(Problem before, Plan.TaskTime time, int now) {

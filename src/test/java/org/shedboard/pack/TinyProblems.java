@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.shedboard.pack.numbers.Chance;
 
 /**
  * Problems so small that every minute at which a task could start can be tried: four to six tasks in half an hour, but with breaks,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.shedboard.pack.numbers.Chance;
 
 /**
  * Days of a workshop as it might be, each from a seed: wash pads, hoists and floor; mechanics, yard hands and all-rounders; services,

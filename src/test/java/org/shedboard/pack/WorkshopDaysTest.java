@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.shedboard.pack.fault.ProblemCheck;
 
 class WorkshopDaysTest {
     private static final int SEEDS = 6 * Integer.getInteger("proof.scale", 1);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Day;
-import org.shedboard.pack.Difference;
+import org.shedboard.pack.story.Difference;
 
 class BetterLineTest {
     private final Day day = Rehearsal.atTheDemonstration().outlook().day();

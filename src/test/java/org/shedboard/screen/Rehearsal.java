@@ -27,7 +27,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
-import org.shedboard.pack.Packer;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Shop;
 
 /**

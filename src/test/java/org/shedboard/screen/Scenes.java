@@ -11,7 +11,7 @@ import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
-import org.shedboard.pack.Differences;
+import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;

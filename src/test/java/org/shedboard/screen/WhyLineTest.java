@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Outlook;
 import org.shedboard.pack.Plan;
-import org.shedboard.pack.Reason;
+import org.shedboard.pack.story.Reason;
 import org.shedboard.shop.Visit;
 
 class WhyLineTest {

@@ -7,8 +7,8 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /** One way to break one rule, and the rule that must then be named. */
 enum PlanBreak {

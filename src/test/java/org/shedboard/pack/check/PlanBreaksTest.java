@@ -9,10 +9,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.shedboard.pack.PackedPlans;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
 import org.shedboard.pack.RandomProblems;
 import org.shedboard.pack.ReplanDays;
 import org.shedboard.pack.WorkshopDays;
+import org.shedboard.pack.fault.ProblemCheck;
 
 /** Legal plans of drawn days, broken in every way there is at every line that admits it: the checker names the rule and the line. */
 class PlanBreaksTest {

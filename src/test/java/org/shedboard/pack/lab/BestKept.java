@@ -1,109 +1,81 @@
 package org.shedboard.pack.lab;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.shedboard.files.DayFile;
-import org.shedboard.files.PlanFile;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.check.PlanCheck;
 
 /**
- * Packs every day of a folder and keeps the best plan ever found of each in {@code FOLDER/best/NAME.plan.json}.
+ * Goes through the days of a folder, those with a proven optimum left out, and keeps the best plan ever found of each in
+ * {@code KEPT/NAME.plan.json}. It can be broken off at any time.
  *
  * <pre>
- *   BestKept FOLDER SECONDS [SEED]           the engine on two threads
- *   BestKept FOLDER SECONDS [SEED] solver    the constraint solver, from the plan that is kept
+ *   BestKept DAYS KEPT SECONDS [FIRST_SEED [LAST_SEED]]     the engine from nothing, so long a day, all days once a seed
+ *   BestKept DAYS KEPT SECONDS FIRST_SEED LAST_SEED on      the engine from the plan that is kept
+ *   BestKept DAYS KEPT SECONDS 1 1 solver                   the constraint solver from the plan that is kept
  * </pre>
  */
 public final class BestKept {
     private static final int THREADS = 2;
 
-    private final Path folder;
+    private final KeptPlans kept;
     private final double seconds;
-    private final long seed;
+    private final Search search;
 
-    private BestKept(Path folder, double seconds, long seed) {
-        this.folder = folder;
+    /** Looks for a plan of a day. */
+    private interface Search {
+        Optional<Plan> find(Problem problem, Optional<Plan> before, long seed) throws InterruptedException;
+    }
+
+    private BestKept(Path folder, double seconds, TimedPacking engine, String way) {
+        this.kept = new KeptPlans(folder);
         this.seconds = seconds;
-        this.seed = seed;
+        this.search = switch (way) {
+            case "new" -> (problem, before, seed) -> Optional.of(engine.pack(problem, seed, seconds));
+            case "on" ->
+                (problem, before, seed) ->
+                        Optional.of(engine.pack(before.map(problem::withPosted).orElse(problem), seed, seconds));
+            case "solver" -> (problem, before, seed) -> solved(problem, before);
+            default -> throw new IllegalArgumentException("no way " + way + " to look for plans; on or solver");
+        };
     }
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        long seed = arguments.length > 2 ? Long.parseLong(arguments[2]) : 1;
-        boolean bySolver = arguments.length > 3;
-        BestKept kept = new BestKept(Path.of(arguments[0]), Double.parseDouble(arguments[1]), seed);
+        Locale.setDefault(Locale.ROOT);
+        DayFolder days = DayFolder.read(Path.of(arguments[0]));
+        long firstSeed = arguments.length > 3 ? Long.parseLong(arguments[3]) : 1;
+        long lastSeed = arguments.length > 4 ? Long.parseLong(arguments[4]) : firstSeed;
+        String way = arguments.length > 5 ? arguments[5] : "new";
         try (TimedPacking engine = new TimedPacking(THREADS)) {
-            for (Path day : kept.days()) {
-                Problem problem = DayFile.read(Files.readString(day)).expectValue();
-                kept.keep(day, problem, bySolver ? kept.solved(day, problem) : kept.packed(engine, problem));
+            BestKept best = new BestKept(Path.of(arguments[1]), Double.parseDouble(arguments[2]), engine, way);
+            for (long seed = firstSeed; seed <= lastSeed; seed++) {
+                for (DayFolder.Day day : days.unproven()) {
+                    best.look(day, seed);
+                }
             }
         }
     }
 
-    private List<Path> days() throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
-        }
-    }
-
-    private Optional<Plan> packed(TimedPacking engine, Problem problem) throws InterruptedException {
-        return Optional.of(engine.pack(problem, seed, seconds));
-    }
-
-    private Optional<Plan> solved(Path day, Problem problem) throws IOException {
+    private Optional<Plan> solved(Problem problem, Optional<Plan> before) {
         ExactLimit limit = ExactLimit.of(seconds, THREADS);
-        Optional<Plan> start = kept(day, problem);
         ExactAnswer answer =
-                ExactPacker.pack(problem, start.map(limit::withHint).orElse(limit));
+                ExactPacker.pack(problem, before.map(limit::withHint).orElse(limit));
         return answer.plan().map(plan -> plan.withBound(answer.bound()));
     }
 
-    private Path fileOf(Path day) {
-        String name = day.getFileName().toString().replaceAll("\\.json$", ".plan.json");
-        return folder.resolve("best").resolve(name);
-    }
-
-    /** The plan that is kept; one that breaks a rule is as good as none. */
-    private Optional<Plan> kept(Path day, Problem problem) throws IOException {
-        Path file = fileOf(day);
-        return Files.exists(file)
-                ? PlanFile.read(Files.readString(file))
-                        .value()
-                        .filter(plan -> PlanCheck.of(problem, plan).isLegal())
-                : Optional.empty();
-    }
-
-    private void keep(Path day, Problem problem, Optional<Plan> found) throws IOException {
-        Optional<Plan> before = kept(day, problem);
-        boolean isLegal =
-                found.isPresent() && PlanCheck.of(problem, found.get()).isLegal();
-        boolean isBetter = isLegal && (before.isEmpty() || found.get().isBetterThan(before.get()));
-        if (isBetter) {
-            Path file = fileOf(day);
-            Files.createDirectories(file.getParent());
-            Path beside = file.resolveSibling(file.getFileName() + ".new");
-            Files.writeString(beside, PlanFile.write(found.get()));
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+    private void look(DayFolder.Day day, long seed) throws IOException, InterruptedException {
+        Problem problem = day.problem();
+        Optional<Plan> before = kept.find(day.name(), problem);
+        Optional<Plan> found = search.find(problem, before, seed);
+        boolean isBetter = found.isPresent() && kept.offer(day.name(), problem, found.get());
         System.out.printf(
-                Locale.ROOT,
-                "%-36s kept %-14s found %-14s %s%n",
-                day.getFileName(),
-                before.map(BestKept::cost).orElse("-"),
-                found.map(BestKept::cost).orElse("-"),
-                isBetter ? "better" : "");
+                "%-16s seed %-4d kept %-12s found %-12s %s%n",
+                day.name(), seed, text(before), text(found), isBetter ? "better" : "");
     }
 
-    private static String cost(Plan plan) {
-        return plan.unplaced().size() + "/" + plan.cost();
+    private static String text(Optional<Plan> plan) {
+        return plan.map(Score::of).map(Score::toString).orElse("-");
     }
 }

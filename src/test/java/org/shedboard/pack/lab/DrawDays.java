@@ -5,12 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.shedboard.files.DayFileText;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.ReplanDays;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.WorkshopDays;
+import org.shedboard.pack.search.Packer;
 
 /** Draws days into a folder: folder, machines, first seed, last seed; one fair, one tight, one rich and one replanned day a seed. */
 public final class DrawDays {

@@ -40,7 +40,7 @@ final class ExactPacker {
         CpSolver solver = solver();
         CpSolverStatus status = solver.solve(day.model);
         if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-            return new ExactAnswer(false, Optional.empty(), 0);
+            return new ExactAnswer(false, hint, 0);
         }
         Plan found = priced(day.read(solver));
         Plan start = hint.filter(plan -> !found.isBetterThan(plan)).orElse(found);

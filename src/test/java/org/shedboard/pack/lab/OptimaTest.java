@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.shedboard.pack.PackedPlans;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.ProblemCheck;
 import org.shedboard.pack.RandomProblems;
 import org.shedboard.pack.TinyProblems;
+import org.shedboard.pack.fault.ProblemCheck;
 import org.shedboard.pack.lab.EveryMinute.Least;
 
 /** What the engine finds, held against what is proven to be best; seeds count from 0. */

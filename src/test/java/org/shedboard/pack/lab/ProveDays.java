@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import org.shedboard.files.DayFile;
 import org.shedboard.files.PlanFile;
-import org.shedboard.pack.Packer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
+import org.shedboard.pack.search.Packer;
 
 /**
  * Proves the optima of days, and writes the proven plans into a folder.

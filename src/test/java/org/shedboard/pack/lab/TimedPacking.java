@@ -7,13 +7,16 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.shedboard.pack.Packing;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
-import org.shedboard.pack.Round;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packing;
+import org.shedboard.pack.search.Round;
 
-/** The engine as it is used with a time limit: the rounds of each step side by side, until time is up in the middle of one. */
+/**
+ * The engine as the program uses it with a time limit: the rounds of each step side by side, until time is up in the middle of one,
+ * or the plan is proven to be best.
+ */
 final class TimedPacking implements AutoCloseable {
     private final ExecutorService threads;
 
@@ -25,14 +28,25 @@ final class TimedPacking implements AutoCloseable {
     Plan pack(Problem problem, long seed, double seconds) throws InterruptedException {
         long end = System.nanoTime() + (long) (seconds * 1e9);
         Packing packing = Packing.of(problem, seed);
-        while (System.nanoTime() < end) {
-            packing = packing.after(run(packing.rounds(), end));
+        List<Round> rounds = packing.rounds();
+        while (System.nanoTime() < end && !rounds.isEmpty() && !isProven(packing.plan())) {
+            packing = packing.after(run(rounds, end)).proven();
+            rounds = packing.rounds();
         }
-        PlanCheck check = PlanCheck.of(problem, packing.plan());
+        return checked(problem, packing.plan());
+    }
+
+    /** A cost is proven to be least among plans with as few jobs left out, so it says nothing while any is. */
+    private static boolean isProven(Plan plan) {
+        return plan.unplaced().isEmpty() && plan.cost() <= plan.bound();
+    }
+
+    private static Plan checked(Problem problem, Plan plan) {
+        PlanCheck check = PlanCheck.of(problem, plan);
         if (!check.isLegal()) {
             throw new IllegalStateException("the engine broke a rule: " + check);
         }
-        return packing.plan();
+        return plan;
     }
 
     private List<Round.Found> run(List<Round> rounds, long end) throws InterruptedException {

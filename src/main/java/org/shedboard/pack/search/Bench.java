@@ -1,0 +1,141 @@
+package org.shedboard.pack.search;
+
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
+import org.shedboard.pack.numbers.Chance;
+import org.shedboard.pack.numbers.FlatProblem;
+
+/**
+ * One problem being packed, in the parts that a search is made of: dispatching rules, annealed handicaps of jobs, kicks, and a last
+ * annealing of the list of tasks.
+ */
+final class Bench {
+    /** How many tries to give to a plan in which all that has begun can be finished, where the rules find none. */
+    private static final long TRIES_TO_FINISH = 20_000;
+
+    private static final double REFINING_HEAT = 0.3;
+    private static final double LAST_HEAT = 0.001;
+
+    private final FlatProblem flat;
+    private final Trial trial;
+    private final boolean[] left;
+
+    Bench(FlatProblem flat, BooleanSupplier stop, Consumer<Plan> better) {
+        this.flat = flat;
+        left = new boolean[flat.jobs];
+        for (int job = 0; job < flat.jobs; job++) {
+            left[job] = flat.hopeless[job] != null;
+        }
+        Decoder decoder = new Decoder(flat);
+        decoder.leaveOut(left);
+        trial = new Trial(decoder, new Tally(decoder), stop, better);
+    }
+
+    static Bench of(Problem problem) {
+        return new Bench(new FlatProblem(problem), () -> false, plan -> {});
+    }
+
+    /** A plan at once, by dispatching rules; looked for longer only where they strand a job that has begun. */
+    Plan first() {
+        new Handicaps(flat, trial).tryRules();
+        if (trial.bestStranded() > 0) {
+            finishWhatHasBegun(TRIES_TO_FINISH);
+        }
+        return trial.expectPlan();
+    }
+
+    /** The posted plan moved along; the first one where there is none. */
+    Plan follow() {
+        if (flat.problem.posted().isPresent()) {
+            tryPosted();
+            if (trial.bestStranded() == 0) {
+                return trial.expectPlan();
+            }
+        }
+        return first();
+    }
+
+    /** A plan for jobs that have all begun, looked for until each fits or the tries are over. */
+    Plan packBegun(long tries) {
+        new Handicaps(flat, trial).tryRules();
+        finishWhatHasBegun(tries);
+        return trial.bestPlan();
+    }
+
+    private void finishWhatHasBegun(long tries) {
+        Moves moves = moves(1);
+        for (long done = 0; done < tries && trial.bestStranded() > 0 && !moves.isEmpty(); done += tries / 10) {
+            double heat = heat();
+            annealing(moves, done).run(trial.best(), tries / 10, heat, heat * LAST_HEAT);
+        }
+    }
+
+    private void tryPosted() {
+        trial.decode(new Follow(flat, trial.decoder, trial.tally, left).solve());
+        trial.decoder.leaveOut(left);
+    }
+
+    /** The plans that are there at once: what the rules make, and the posted one. */
+    void begin() {
+        first();
+        if (flat.problem.posted().isPresent()) {
+            tryPosted();
+        }
+    }
+
+    /** A search of its own, from nothing. */
+    void startAfresh(long tries, long seed) {
+        Handicaps handicaps = new Handicaps(flat, trial);
+        handicaps.tryRules();
+        handicaps.anneal(tries * handicapPercent() / 100, Chance.of(seed, "handicaps"));
+        Solution start = trial.bestFreed();
+        kickAndRefine(start, tries - trial.tries, seed);
+    }
+
+    /** Large days get most of their gain from the handicaps, small ones from the rest. */
+    private int handicapPercent() {
+        return Math.max(5, Math.min(60, 2 * flat.jobs - 15));
+    }
+
+    /** Kicks for three quarters of the tries, from a solution on; the last annealing is for the best found. */
+    void kickAndRefine(Solution start, long tries, long seed) {
+        Moves moves = moves(seed);
+        if (!moves.isEmpty()) {
+            long end = trial.tries + tries;
+            Annealing annealing = annealing(moves, seed);
+            new Kicks(flat, trial, annealing, moves, Chance.of(seed, "kicks")).run(start, tries * 3 / 4);
+            refine(annealing, end - trial.tries, REFINING_HEAT);
+        }
+    }
+
+    /** A long annealing from a solution. */
+    void refine(Solution start, long tries, long seed) {
+        Moves moves = moves(seed);
+        if (!moves.isEmpty()) {
+            trial.decode(start);
+            refine(annealing(moves, seed), tries - 1, REFINING_HEAT);
+        }
+    }
+
+    private void refine(Annealing annealing, long tries, double hot) {
+        annealing.run(trial.best(), tries, heat() * hot, heat() * LAST_HEAT);
+    }
+
+    private double heat() {
+        return (double) trial.bestEnergy() / Math.max(1, flat.jobs) + 1;
+    }
+
+    private Moves moves(long seed) {
+        return new Moves(flat, trial.decoder.outlook, Chance.of(seed, "moves"), left);
+    }
+
+    private Annealing annealing(Moves moves, long seed) {
+        return new Annealing(flat, trial, moves, Chance.of(seed, "heat"));
+    }
+
+    Trial trial() {
+        return trial;
+    }
+}

@@ -1,0 +1,135 @@
+package org.shedboard.pack.search;
+
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import org.shedboard.pack.numbers.Chance;
+import org.shedboard.pack.numbers.FlatProblem;
+import org.shedboard.pack.numbers.Hours;
+
+/** Finds the jobs' handicaps with which dispatching does best: by rules, then by annealing. */
+final class Handicaps {
+    private static final double[] STRENGTHS = {0.1, 0.5, 2, 10};
+
+    /**
+     * Heat of each short pass, as a share of the cost of a job. A job that just misses the evening costs a whole night, so that some
+     * passes must be hot enough to cross such a step; they miss finer things, so that others are not. Found by trying.
+     */
+    private static final double[] HEATS = {0.7, 0.05, 0.7, 0.2};
+
+    private static final double LAST_HEAT = 0.02;
+
+    private final FlatProblem flat;
+    private final Trial trial;
+    private final Solution plain;
+    private final int[] work;
+    private final int[] finish;
+    private final int[] movable;
+    private final int reach;
+    private int[] best;
+    private long bestEnergy = Long.MAX_VALUE;
+
+    Handicaps(FlatProblem flat, Trial trial) {
+        this.flat = flat;
+        this.trial = trial;
+        plain = Solution.plain(flat);
+        movable = FlatProblem.numbersOf(flat.jobs, job -> !trial.decoder.isLeftOut(job));
+        reach = Math.max(2, flat.problem.horizon() * 2);
+        work = new int[flat.jobs];
+        finish = new int[flat.jobs];
+        for (int task = 0; task < flat.tasks; task++) {
+            work[flat.jobOfTask[task]] += flat.task[task].handsOn() + flat.unattended[task];
+        }
+    }
+
+    /** First come; by promise; shortest for its weight; least slack; each from a nudge to a strict order. */
+    void tryRules() {
+        tryOut(new int[flat.jobs], Long.MAX_VALUE);
+        for (double strength : STRENGTHS) {
+            tryRule(this::promise, strength);
+            tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
+            tryRule(job -> promise(job) - work[job], strength);
+            tryRule(
+                    job -> (promise(job) + 2.0 * work[job])
+                            / Math.max(0.1, flat.job(job).weight()),
+                    strength);
+        }
+    }
+
+    private double promise(int job) {
+        return flat.job(job).promise().orElse(flat.problem.horizon());
+    }
+
+    private void tryRule(IntToDoubleFunction rule, double strength) {
+        int[] handicap = new int[flat.jobs];
+        Arrays.setAll(handicap, job -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(job)));
+        tryOut(handicap, Long.MAX_VALUE);
+    }
+
+    private long tryOut(int[] handicap, long limit) {
+        long energy = trial.dispatch(plain, handicap, limit);
+        if (energy < bestEnergy) {
+            bestEnergy = energy;
+            best = handicap.clone();
+        }
+        return energy;
+    }
+
+    /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
+    void anneal(long tries, Chance chance) {
+        if (movable.length < 2) {
+            return;
+        }
+        double perJob = (double) bestEnergy / flat.jobs + 1;
+        int[] start = best.clone();
+        long each = tries / 2 / HEATS.length;
+        for (double heat : HEATS) {
+            annealFrom(start, each, perJob * heat, chance);
+        }
+        annealFrom(best.clone(), tries - HEATS.length * each, perJob * LAST_HEAT, chance);
+    }
+
+    private void annealFrom(int[] start, long tries, double hot, Chance chance) {
+        int[] present = start;
+        int[] candidate = start.clone();
+        Excess excess = new Excess(trial.decoder.outlook, chance, movable);
+        long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
+        takeFinishes();
+        long end = trial.tries + tries - 1;
+        for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
+            double heat = hot * StrictMath.exp(-6.0 * step / tries);
+            System.arraycopy(present, 0, candidate, 0, present.length);
+            int job = chance.below(2) == 0 ? movable[chance.below(movable.length)] : excess.pick(finish, 3);
+            change(candidate, job, chance);
+            long limit = energy + (long) (heat * chance.exponential());
+            long found = tryOut(candidate, limit);
+            if (found <= limit) {
+                energy = found;
+                int[] spare = present;
+                present = candidate;
+                candidate = spare;
+                takeFinishes();
+            }
+        }
+    }
+
+    private void takeFinishes() {
+        Arrays.setAll(finish, trial.tally::finishOf);
+    }
+
+    /** The job changes its handicap with another's, comes just before or after that, or goes some minutes earlier or later. */
+    private void change(int[] handicap, int job, Chance chance) {
+        int other = movable[chance.below(movable.length)];
+        switch (chance.below(4)) {
+            case 0 -> {
+                int kept = handicap[job];
+                handicap[job] = handicap[other];
+                handicap[other] = kept;
+            }
+            case 1 -> handicap[job] = handicap[other] - 1 + chance.below(3);
+            default -> {
+                int step = 1 + chance.below(1 + chance.below(1 + chance.below(reach)));
+                handicap[job] += chance.below(2) == 0 ? step : -step;
+            }
+        }
+    }
+}
