@@ -1,6 +1,7 @@
 package org.shedboard.app;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -35,6 +36,8 @@ final class SearchRun {
     private volatile Packing packing;
     private volatile long endedNanoseconds;
     private Optional<Plan> glimpsed = Optional.empty();
+    /** Of each whole round the best plan, in order. */
+    private final List<Plan> found = new ArrayList<>();
 
     /** @param news called about five times a second while it runs, on the thread that called {@link #run} */
     SearchRun(Problem problem, SearchLimit limit, long seed, int threadCount, Consumer<SearchRun> news) {
@@ -82,7 +85,9 @@ final class SearchRun {
     private boolean step(SearchThreads all) throws InterruptedException {
         long before = packing.tries();
         List<Round> rounds = packing.rounds(limit.triesLeft(before));
-        packing = packing.after(all.run(rounds, this::look)).proven();
+        List<Round.Found> whole = all.run(rounds, this::look);
+        whole.forEach(each -> found.add(each.plan()));
+        packing = packing.after(whole).proven();
         return packing.tries() > before;
     }
 
@@ -125,6 +130,11 @@ final class SearchRun {
         Optional<Plan> counted = Optional.ofNullable(packing).map(Packing::plan);
         return glimpsed.filter(plan -> counted.isEmpty() || plan.isBetterThan(counted.get()))
                 .or(() -> counted);
+    }
+
+    /** After it has run: the best plan of each of its whole rounds, which hang on the seed and the tries alone where those were given. */
+    List<Plan> found() {
+        return List.copyOf(found);
     }
 
     /** The best plan so far that obeys every rule: the last one glimpsed may still lack a job that has begun. */

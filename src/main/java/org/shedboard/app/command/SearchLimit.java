@@ -20,6 +20,11 @@ public record SearchLimit(Optional<Long> tries, Duration time) {
         return new SearchLimit(Optional.empty(), time);
     }
 
+    /** The limit of one of so many searches that share this one. */
+    public SearchLimit shared(int searches) {
+        return new SearchLimit(tries.map(most -> most / searches), time.dividedBy(searches));
+    }
+
     /** How many tries may still be made when so many were. */
     public long triesLeft(long made) {
         return tries.map(most -> most - made).orElse(Long.MAX_VALUE);
