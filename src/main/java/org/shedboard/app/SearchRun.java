@@ -32,6 +32,9 @@ final class SearchRun {
     private final Consumer<SearchRun> news;
     private final long begun = System.nanoTime();
     private volatile boolean stopped;
+    /** Somebody told it to stop, other than the time. */
+    private volatile boolean isUnwanted;
+
     private volatile SearchThreads threads;
     private volatile Packing packing;
     private volatile long endedNanoseconds;
@@ -87,7 +90,8 @@ final class SearchRun {
         List<Round> rounds = packing.rounds(limit.triesLeft(before));
         List<Round.Found> whole = all.run(rounds, this::look);
         whole.forEach(each -> found.add(each.plan()));
-        packing = packing.after(whole).proven();
+        packing = packing.after(whole);
+        packing = all.prove(packing, () -> isUnwanted).orElse(packing);
         return packing.tries() > before;
     }
 
@@ -116,6 +120,7 @@ final class SearchRun {
     }
 
     void stop() {
+        isUnwanted = true;
         stopped = true;
     }
 
