@@ -18,7 +18,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.DayTally;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
-import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
@@ -42,26 +42,33 @@ final class Bench {
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
     private final Thread thread = new Thread(this::work, "bench");
+    private final BackgroundSearch search;
     private final BetterPlans betterPlans;
+    private final KnockOffWatch knockOff;
     private Optional<Workshop> workshop = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
 
-    Bench(Path home, Optional<LocalDateTime> at, Consumer<Msg> tell) {
+    /** @param processors how many the machine has */
+    Bench(Path home, Optional<LocalDateTime> at, int processors, Consumer<Msg> tell) {
         this.home = home;
         this.at = at;
         this.tell = tell;
-        this.betterPlans = new BetterPlans(tell);
+        this.search = new BackgroundSearch(processors, tell);
+        this.betterPlans = new BetterPlans(search);
+        this.knockOff = new KnockOffWatch(tell);
     }
 
     void start() {
         thread.start();
-        betterPlans.start();
+        search.start();
+        knockOff.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
-        betterPlans.close();
+        search.close();
+        knockOff.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -124,17 +131,24 @@ final class Bench {
 
     private void quote(Effect.AskQuote ask) {
         Workshop shop = workshop.orElseThrow();
-        tell.accept(new Msg.Quoted(Quote.of(shop.day(), ask.wanted(), CHANCE_TO_PROMISE, shop.now()), ask.round()));
+        Quoting quoting = Quoting.of(shop.day(), ask.wanted(), CHANCE_TO_PROMISE, shop.now());
+        tell.accept(new Msg.Quoted(quoting.atOnce(), ask.round()));
+        search.stop(BackgroundSearch.Kind.QUOTE);
+        quoting.problem()
+                .ifPresent(problem -> search.lookFor(BackgroundSearch.Wanted.quote(
+                        problem, Quoting.SEARCH, plan -> new Msg.Quoted(quoting.repacked(plan), ask.round()))));
     }
 
     /** Reads the day, tells the board, and has better plans looked for. */
     private void look() {
+        search.stop(BackgroundSearch.Kind.BETTER_PLAN);
         Workshop shop = workshop.orElseThrow();
         Day day = shop.day();
         Instant now = shop.now();
         minuteSeen = now.truncatedTo(ChronoUnit.MINUTES);
         Outlook outlook = Outlook.of(day, now);
         tell.accept(new Msg.Seen(outlook, DayTally.of(day, now)));
+        knockOff.look(outlook);
         betterPlans.lookFrom(outlook);
     }
 

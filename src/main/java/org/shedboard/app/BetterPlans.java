@@ -1,91 +1,83 @@
 package org.shedboard.app;
 
+import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Consumer;
+import org.shedboard.app.command.SearchLimit;
 import org.shedboard.board.Msg;
+import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
+import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
 import org.shedboard.pack.Plan;
-import org.shedboard.pack.Search;
-import org.shedboard.pack.search.Packer;
 
-/** Looks for a better plan than the posted one in the background, anew whenever the day changes. */
+/**
+ * Has a better plan than the posted one looked for, anew at every event and whenever the minute turns, and offers each as it comes.
+ * On a day on which nothing happens it rests after some looks, so that the machine is not kept busy for ever.
+ */
 final class BetterPlans {
     /** Minutes, of one machine ready earlier, that a plan must gain before it is worth anybody's attention. Invented. */
     private static final int WORTH_SAYING = 30;
 
-    /** It looks so often, each time from a seed of its own, and says each better plan as it comes. */
-    private static final int LOOKS = 6;
+    /** How long one look takes at most; it is over earlier when a plan is proven best. */
+    private static final SearchLimit A_LOOK = SearchLimit.ofTime(Duration.ofSeconds(5));
 
-    private static final long TRIES_A_LOOK = 10_000;
+    /** So often it looks at one and the same day, each time by other chances. */
+    static final int LOOKS = 12;
 
-    private final Consumer<Msg> tell;
-    private final Thread thread = new Thread(this::work, "better plans");
-    private final AtomicLong round = new AtomicLong();
-    private final Object lock = new Object();
-    private Optional<Outlook> wanted = Optional.empty();
-    private boolean over;
+    private final BackgroundSearch search;
+    private final SearchLimit limit;
+    private Optional<Day> day = Optional.empty();
+    private int looks;
+    /** The best plan offered for this day; the search touches it until it is stopped, and no longer. */
+    private Optional<Posted> offered = Optional.empty();
 
-    BetterPlans(Consumer<Msg> tell) {
-        this.tell = tell;
-        thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
+    BetterPlans(BackgroundSearch search) {
+        this(search, A_LOOK);
     }
 
-    void start() {
-        thread.start();
+    BetterPlans(BackgroundSearch search, SearchLimit limit) {
+        this.search = search;
+        this.limit = limit;
     }
 
-    void lookFrom(Outlook outlook) {
-        synchronized (lock) {
-            wanted = Optional.of(outlook).filter(each -> each.day().isOpened());
-            round.incrementAndGet();
-            lock.notifyAll();
+    /** Whether it looks; false when there is nothing to plan, or when it has looked at this day so often that it rests. */
+    boolean lookFrom(Outlook outlook) {
+        search.stop(BackgroundSearch.Kind.BETTER_PLAN);
+        if (day.filter(outlook.day()::equals).isEmpty()) {
+            day = Optional.of(outlook.day());
+            looks = 0;
+            offered = Optional.empty();
         }
-    }
-
-    void close() {
-        synchronized (lock) {
-            over = true;
-            round.incrementAndGet();
-            lock.notifyAll();
+        if (!outlook.day().isOpened() || outlook.day().isClosed() || looks == LOOKS) {
+            return false;
         }
+        looks++;
+        Look look = new Look(outlook);
+        search.lookFor(BackgroundSearch.Wanted.betterPlan(outlook.problem(), limit, looks, look::offer));
+        return true;
     }
 
-    private void work() {
-        try {
-            for (Optional<Outlook> next = await(); next.isPresent(); next = await()) {
-                search(next.get());
+    /** From one moment: what was offered before must be beaten too. */
+    private final class Look {
+        private final Outlook outlook;
+        private Outlook beaten;
+
+        Look(Outlook outlook) {
+            this.outlook = outlook;
+            this.beaten = outlook;
+            offered.map(before -> Planning.offered(outlook.day(), before, outlook.at()))
+                    .filter(before -> before.isBetterThan(outlook.plan()))
+                    .ifPresent(before -> beaten = outlook.with(before));
+        }
+
+        Optional<Msg> offer(Plan found) {
+            if (!beaten.isWorth(found, WORTH_SAYING)) {
+                return Optional.empty();
             }
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    /** The next day to look from; empty when it is over. */
-    private Optional<Outlook> await() throws InterruptedException {
-        synchronized (lock) {
-            while (!over && wanted.isEmpty()) {
-                lock.wait();
-            }
-            Optional<Outlook> next = over ? Optional.empty() : wanted;
-            wanted = Optional.empty();
-            return next;
-        }
-    }
-
-    private void search(Outlook outlook) {
-        long mine = round.get();
-        Outlook seen = outlook;
-        for (int seed = 1; seed <= LOOKS && round.get() == mine; seed++) {
-            Search search = new Search(seed, TRIES_A_LOOK);
-            Plan found = Packer.pack(outlook.problem(), search, () -> round.get() != mine, better -> {});
-            if (round.get() == mine && seen.isWorth(found, WORTH_SAYING)) {
-                seen = seen.with(found);
-                tell.accept(
-                        new Msg.BetterFound(new Posted(found, outlook.day().origin()), outlook.differenceTo(found)));
-            }
+            beaten = outlook.with(found);
+            Posted posted = new Posted(found, outlook.day().origin());
+            offered = Optional.of(posted);
+            return Optional.of(new Msg.BetterFound(posted, outlook.differenceTo(found)));
         }
     }
 }

@@ -1,6 +1,5 @@
 package org.shedboard.app;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.BenchCommand;
@@ -10,9 +9,9 @@ import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.PackCommand;
+import org.shedboard.app.command.PackTerms;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
-import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
@@ -70,17 +69,13 @@ final class Commands {
 
     private int onTheDay(Wish.OnTheDay wish) {
         try (Workshop workshop = program.workshops().open()) {
-            Seen seen = see(workshop, wish.date());
+            Seen seen = program.see(workshop, wish.date());
             Reply reply = wish.reply(seen);
             if (reply instanceof Reply.Tell tell) {
                 return program.answer(tell.answer());
             }
             return carryOut(workshop, seen.day(), (Reply.Carry) reply);
         }
-    }
-
-    private static Seen see(Workshop workshop, Optional<LocalDate> date) {
-        return new Seen(date.map(workshop::day).orElseGet(workshop::day), workshop.now());
     }
 
     private int carryOut(Workshop workshop, Day day, Reply.Carry carry) {
@@ -90,19 +85,18 @@ final class Commands {
             throw new CannotDo(
                     refused.refusal().name(), refused.refusal().values().toArray());
         }
-        Seen after = new Seen(workshop.day(), workshop.now());
+        Seen after = program.see(workshop, Optional.empty());
         return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
     }
 
     private int pack(PackCommand asked) {
         boolean text = asked.isText(program.globals().json());
-        SearchLimit limit = asked.limit();
-        int threads = asked.threads(program.around().processors());
+        PackTerms terms = asked.terms(program.around().processors());
         Reading<Problem> reading =
                 DayFile.read(Input.text(asked.file(), program.around().in()));
         Problem problem = reading.value().orElseThrow(() -> new BadFile(reading.faults()));
         Progress progress = new Progress(program.voice(), program.around().isWatched());
-        PackRun run = new PackRun(problem, limit, asked.seed(), threads, progress, plan -> print(problem, plan, text));
+        PackRun run = new PackRun(problem, terms, progress, (plan, remark) -> print(problem, plan, remark, text));
         Thread hook = new Thread(run::interrupt, "interrupted");
         Runtime.getRuntime().addShutdownHook(hook);
         try {
@@ -113,10 +107,13 @@ final class Commands {
         return Shedboard.DONE;
     }
 
-    private void print(Problem problem, Plan plan, boolean text) {
+    private void print(Problem problem, Plan plan, Optional<String> remark, boolean text) {
+        List<String> remarks = remark.stream().toList();
         if (text) {
+            program.voice().say(remarks);
             program.voice().say(PlanText.of(problem, plan, program.around().columns()));
         } else {
+            program.voice().complain(remarks);
             program.voice().sayJson(PlanFile.write(plan));
         }
     }

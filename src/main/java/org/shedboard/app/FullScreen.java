@@ -20,9 +20,9 @@ final class FullScreen {
         this.log = log;
     }
 
-    void run(Path home, Globals globals) throws IOException {
+    void run(Path home, Globals globals, int processors) throws IOException {
         try (Display display = Display.open()) {
-            Session session = new Session(display, home, globals.demo(), globals.at(), globals.ascii());
+            Session session = new Session(display, home, globals.demo(), globals.at(), globals.ascii(), processors);
             runGuarded(session);
         } finally {
             ended.countDown();

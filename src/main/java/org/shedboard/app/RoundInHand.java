@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -20,8 +21,13 @@ final class RoundInHand {
         this.stop = stop;
     }
 
-    Round.Found run(Consumer<Plan> better) {
-        return round.run(this::isToStop, better);
+    /** Empty when it was to stop before it began: a round makes some tries before it first asks. */
+    Optional<Round.Found> run(Consumer<Plan> better) {
+        if (stop.getAsBoolean()) {
+            cut = true;
+            return Optional.empty();
+        }
+        return Optional.of(round.run(this::isToStop, better));
     }
 
     /** The search asks this after every try. */

@@ -1,11 +1,13 @@
 package org.shedboard.app;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.shedboard.app.command.SearchLimit;
+import org.shedboard.day.Quoting;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
@@ -30,10 +32,15 @@ final class SearchRun {
     private final Consumer<SearchRun> news;
     private final long begun = System.nanoTime();
     private volatile boolean stopped;
+    /** Somebody told it to stop, other than the time. */
+    private volatile boolean isUnwanted;
+
     private volatile SearchThreads threads;
     private volatile Packing packing;
     private volatile long endedNanoseconds;
     private Optional<Plan> glimpsed = Optional.empty();
+    /** Of each whole round the best plan, in order. */
+    private final List<Plan> found = new ArrayList<>();
 
     /** @param news called about five times a second while it runs, on the thread that called {@link #run} */
     SearchRun(Problem problem, SearchLimit limit, long seed, int threadCount, Consumer<SearchRun> news) {
@@ -42,6 +49,13 @@ final class SearchRun {
         this.seed = seed;
         this.threadCount = threadCount;
         this.news = news;
+    }
+
+    /** Packs on so many threads whatever a quote asks for. */
+    static Quoting.Repacking repacking(int threads) {
+        return (problem, search) -> new SearchRun(
+                        problem, SearchLimit.ofTries(search.tries()), search.seed(), threads, running -> {})
+                .run();
     }
 
     /** The plan that is there at once; from here on there is one for whoever stops it. */
@@ -74,7 +88,10 @@ final class SearchRun {
     private boolean step(SearchThreads all) throws InterruptedException {
         long before = packing.tries();
         List<Round> rounds = packing.rounds(limit.triesLeft(before));
-        packing = packing.after(all.run(rounds, this::look)).proven();
+        List<Round.Found> whole = all.run(rounds, this::look);
+        whole.forEach(each -> found.add(each.plan()));
+        packing = packing.after(whole);
+        packing = all.prove(packing, () -> isUnwanted).orElse(packing);
         return packing.tries() > before;
     }
 
@@ -103,6 +120,7 @@ final class SearchRun {
     }
 
     void stop() {
+        isUnwanted = true;
         stopped = true;
     }
 
@@ -117,6 +135,11 @@ final class SearchRun {
         Optional<Plan> counted = Optional.ofNullable(packing).map(Packing::plan);
         return glimpsed.filter(plan -> counted.isEmpty() || plan.isBetterThan(counted.get()))
                 .or(() -> counted);
+    }
+
+    /** After it has run: the best plan of each of its whole rounds, which hang on the seed and the tries alone where those were given. */
+    List<Plan> found() {
+        return List.copyOf(found);
     }
 
     /** The best plan so far that obeys every rule: the last one glimpsed may still lack a job that has begun. */

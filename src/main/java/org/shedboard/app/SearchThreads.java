@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -11,10 +12,13 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Plan;
+import org.shedboard.pack.search.Packing;
 import org.shedboard.pack.search.Round;
 
 /** Runs the rounds of one step of a search on several threads at once; what comes out does not depend on how many there are. */
 final class SearchThreads implements AutoCloseable {
+    private static final long STOP_WITHIN_MILLISECONDS = 10;
+
     private final ExecutorService threads;
     private final BooleanSupplier stop;
     private final Consumer<Plan> glimpse;
@@ -49,30 +53,54 @@ final class SearchThreads implements AutoCloseable {
         List<RoundInHand> all =
                 rounds.stream().map(round -> new RoundInHand(round, stop)).toList();
         begin(all);
-        List<Future<Round.Found>> futures = new ArrayList<>();
+        List<Future<Optional<Round.Found>>> futures = new ArrayList<>();
         for (RoundInHand round : all) {
             futures.add(threads.submit(() -> round.run(glimpse)));
         }
         List<Round.Found> whole = new ArrayList<>();
         for (int index = 0; index < all.size(); index++) {
-            Round.Found found = await(futures.get(index), wait);
+            Optional<Round.Found> found = await(futures.get(index), wait);
             if (all.get(index).isWhole()) {
-                whole.add(found);
+                whole.add(found.orElseThrow());
             }
         }
         return whole;
     }
 
-    private static Round.Found await(Future<Round.Found> future, Waiting wait) throws InterruptedException {
-        while (true) {
-            try {
-                return future.get(wait.milliseconds(), TimeUnit.MILLISECONDS);
-            } catch (TimeoutException notYet) {
-                continue;
-            } catch (ExecutionException failed) {
-                throw new IllegalStateException("a round of the search failed", failed.getCause());
+    private static <T> T await(Future<T> future, Waiting wait) throws InterruptedException {
+        Optional<T> done = Optional.empty();
+        while (done.isEmpty()) {
+            done = await(future, wait.milliseconds());
+        }
+        return done.get();
+    }
+
+    /** What comes of it; empty when it takes longer than that. */
+    private static <T> Optional<T> await(Future<T> future, long milliseconds) throws InterruptedException {
+        try {
+            return Optional.of(future.get(milliseconds, TimeUnit.MILLISECONDS));
+        } catch (TimeoutException notYet) {
+            return Optional.empty();
+        } catch (ExecutionException failed) {
+            throw new IllegalStateException("a part of the search failed", failed.getCause());
+        }
+    }
+
+    /**
+     * The search with what can be proven of its plans, worked out on one of the threads, since nobody can stop that.
+     *
+     * @param unwanted whether nobody waits for it any more
+     * @return empty when it was not waited for
+     */
+    Optional<Packing> prove(Packing packing, BooleanSupplier unwanted) throws InterruptedException {
+        Future<Packing> future = threads.submit(packing::proven);
+        while (!unwanted.getAsBoolean()) {
+            Optional<Packing> proven = await(future, STOP_WITHIN_MILLISECONDS);
+            if (proven.isPresent()) {
+                return proven;
             }
         }
+        return Optional.empty();
     }
 
     private synchronized void begin(List<RoundInHand> rounds) {

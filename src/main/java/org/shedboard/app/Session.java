@@ -47,9 +47,16 @@ final class Session {
     /**
      * @param home where the shop is, or will be
      * @param at the moment to see a demonstration from
+     * @param processors how many the machine has
      */
-    Session(Display display, Path home, boolean demonstration, Optional<LocalDateTime> at, boolean ascii) {
-        this(display, home, demonstration, at, ascii, Session::monotonic);
+    Session(
+            Display display,
+            Path home,
+            boolean demonstration,
+            Optional<LocalDateTime> at,
+            boolean ascii,
+            int processors) {
+        this(display, home, demonstration, at, ascii, processors, Session::monotonic);
     }
 
     /**
@@ -61,12 +68,13 @@ final class Session {
             boolean demonstration,
             Optional<LocalDateTime> at,
             boolean ascii,
+            int processors,
             Supplier<Instant> keyClock) {
         this.display = display;
         this.keyClock = keyClock;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
-        this.bench = new Bench(home, at, msg -> queue.add(new Happening.Told(msg)));
+        this.bench = new Bench(home, at, processors, msg -> queue.add(new Happening.Told(msg)));
         if (demonstration) {
             bench.openDemonstration();
         } else {

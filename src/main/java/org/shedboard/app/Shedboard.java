@@ -3,13 +3,17 @@ package org.shedboard.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.app.command.Answer;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.DayAnswer;
 import org.shedboard.app.command.Globals;
+import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.WrongUse;
+import org.shedboard.day.Day;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.words.Words;
 
@@ -98,16 +102,23 @@ final class Shedboard {
             workshops().open().close();
         }
         try {
-            new FullScreen(new Log(home())).run(home(), globals);
+            new FullScreen(new Log(home())).run(home(), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
         return DONE;
     }
 
+    /** @param date whose day; today when empty */
+    Seen see(Workshop workshop, Optional<LocalDate> date) {
+        Day day = date.map(workshop::day).orElseGet(workshop::day);
+        int threads = Math.min(SearchLimit.USEFUL_THREADS, around.processors());
+        return new Seen(day, workshop.now(), SearchRun.repacking(threads));
+    }
+
     private int plainDay() {
         try (Workshop workshop = workshops().open()) {
-            return answer(DayAnswer.of(new Seen(workshop.day(), workshop.now())));
+            return answer(DayAnswer.of(see(workshop, Optional.empty())));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Day;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.hours.Tally;
@@ -35,8 +36,8 @@ public record Board(
         Optional<TakeInForm> draft,
         Instant lastKey,
         boolean pasting) {
-    /** The day as read, with its tally. */
-    public record Seen(Outlook outlook, Tally tally) {}
+    /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
+    public record Seen(Outlook outlook, Tally tally, Optional<KnockOffChance> knockOff) {}
 
     /** A better plan, and what it changes of the posted one. */
     public record Better(Posted plan, Difference difference) {}

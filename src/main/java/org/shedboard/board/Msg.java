@@ -3,6 +3,7 @@ package org.shedboard.board;
 import java.time.Instant;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
@@ -21,6 +22,9 @@ public sealed interface Msg {
 
     /** The day was read, after a change or because a minute went by. */
     record Seen(Outlook outlook, Tally tally) implements Msg {}
+
+    /** How sure knock-off is on the day that was read last; empty when that says nothing. */
+    record KnockOffSeen(Optional<KnockOffChance> chance) implements Msg {}
 
     /**
      * An act was carried out and is saved.

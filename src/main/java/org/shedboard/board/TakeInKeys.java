@@ -103,7 +103,7 @@ final class TakeInKeys {
 
     /** A time that nobody has seen yet is not promised by an Enter too many. */
     private boolean isQuoting() {
-        return form.round() > 0 && form.answer().isEmpty();
+        return form.round() > 0 && (form.answer().isEmpty() || reading.isOfferStillOpen());
     }
 
     private TakeInForm typed(Key key) {

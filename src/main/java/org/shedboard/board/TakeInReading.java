@@ -56,11 +56,18 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
 
     /** The offer to promise by: with everybody going on as posted; packed anew only where that has no time for it. */
     public Optional<Quote.Offer> offer() {
+        return quote().flatMap(quote -> quote.asPosted().or(quote::repacked));
+    }
+
+    /** Whether there may be an offer in a moment where there is none yet. */
+    boolean isOfferStillOpen() {
+        return quote().filter(Quote::isRepacking).isPresent() && offer().isEmpty();
+    }
+
+    private Optional<Quote> quote() {
         return form.answer()
                 .filter(Quote.Answer.Given.class::isInstance)
-                .map(Quote.Answer.Given.class::cast)
-                .flatMap(
-                        given -> given.quote().asPosted().or(() -> given.quote().repacked()));
+                .map(answer -> ((Quote.Answer.Given) answer).quote());
     }
 
     /** The chance, in a hundred, of a time by that offer; empty before there is a quote. */

@@ -3,6 +3,7 @@ package org.shedboard.board;
 import java.time.Duration;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.words.Words;
 
 /** What a message makes of the board. */
@@ -18,6 +19,11 @@ public final class Update {
         }
         if (msg instanceof Msg.Seen seen) {
             return seen(board, seen);
+        }
+        if (msg instanceof Msg.KnockOffSeen knockOff) {
+            return Turn.to(board.seen()
+                    .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
+                    .orElse(board));
         }
         if (msg instanceof Msg.Saved saved) {
             return saved(board.saving(-1), saved);
@@ -121,7 +127,9 @@ public final class Update {
 
     /** The first reading leads to the board; an offer that is no longer true of the day is dropped. */
     private static Turn seen(Board board, Msg.Seen seen) {
-        Board next = board.withSeen(new Board.Seen(seen.outlook(), seen.tally()));
+        Optional<KnockOffChance> knockOff =
+                board.seen().filter(last -> !isAnotherDay(board, seen)).flatMap(Board.Seen::knockOff);
+        Board next = board.withSeen(new Board.Seen(seen.outlook(), seen.tally(), knockOff));
         if (board.screen() instanceof Screen.Loading) {
             next = next.onlyOn(Screen.Places.START);
         }

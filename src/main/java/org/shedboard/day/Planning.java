@@ -80,15 +80,19 @@ public final class Planning {
      */
     static Outcome post(Draft draft, Act.Post act, Instant now) {
         Day day = draft.day();
-        Problem offered = Problems.of(day.with(act.plan()), now);
-        Plan plan = settled(offered);
+        Plan plan = offered(day, act.plan(), now);
         Problem today = Problems.of(day, now);
-        boolean isBetter = today.posted().isEmpty() || costIn(today, plan).isBetterThan(settled(today));
+        boolean isBetter = today.posted().isEmpty() || plan.isBetterThan(settled(today));
         if (!act.plan().origin().equals(day.origin()) || !isBetter) {
             return new Outcome.Refused(Refusal.of("plan_is_stale"));
         }
         draft.put(new Posted(plan, day.origin()));
         return draft.done();
+    }
+
+    /** A plan that was found some minutes ago as it is at this moment, with what it costs beside the one that is posted. */
+    public static Plan offered(Day day, Posted found, Instant now) {
+        return costIn(Problems.of(day, now), settled(Problems.of(day.with(found), now)));
     }
 
     /** The plan with what it costs in this problem, where moving away from the posted plan counts. */

@@ -136,6 +136,13 @@ public record PlaceStatus(String text, String more, Style style) {
         return Words.say("board.free_from", Clocks.sayTime(day, day.instantOf(free.getAsInt())));
     }
 
+    /** The tag; the owner while it has none, cut short. */
+    static String shortNameOf(Day day, Visit visit) {
+        return visit.tag().isPresent()
+                ? tagOf(visit)
+                : day.ownerOf(visit).name().split(",", 2)[0];
+    }
+
     static String tagOf(Visit visit) {
         return visit.tag().isPresent() ? String.valueOf(visit.tag().getAsInt()) : "-";
     }

@@ -9,6 +9,7 @@ import org.shedboard.board.Yard;
 import org.shedboard.day.Concern;
 import org.shedboard.day.Concerns;
 import org.shedboard.day.Day;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
@@ -26,6 +27,8 @@ import org.shedboard.words.Words;
 final class PlacesView {
     private static final int LABEL = 12;
     private static final int ID = 4;
+    /** Blank columns between a heading and what is said beside it. */
+    private static final int GAP = 2;
     /** From this height on a place has two rows, and an empty one parts the places from the yard. */
     private static final int TALL = 34;
     /** What a place is doing takes so many columns, two fifths of the screen between these. */
@@ -136,7 +139,9 @@ final class PlacesView {
         Region axisColumns = region.rightOf(status);
         int now = outlook.problem().now();
         TimeAxis axis = TimeAxis.around(axisColumns, now, firstShift());
-        canvas.text(region.row(0).inside(1, 0), Words.say("board.places"), Style.STRONG);
+        Region heading = region.row(0).left(status - 1).inside(1, 0);
+        Region rest = canvas.text(heading, Words.say("board.places"), Style.STRONG);
+        board.seen().flatMap(Board.Seen::knockOff).ifPresent(chance -> knockOff(rest.rightOf(GAP), chance));
         axis.drawHours(canvas, region.row(0), now);
         List<Place> places = day.shop().places();
         for (int i = 0; i < places.size(); i++) {
@@ -148,6 +153,11 @@ final class PlacesView {
             }
             bars(rows, places.get(i), axis);
         }
+    }
+
+    private void knockOff(Region room, KnockOffChance chance) {
+        KnockOffLine line = new KnockOffLine(day, chance);
+        canvas.text(room, line.text(room.width()), line.style());
     }
 
     /** When the first shift of the day that is shown begins. */

@@ -60,11 +60,8 @@ final class StayBar {
         }
     }
 
-    /** The tag; the owner while it has none. */
     private String name() {
-        return visit.tag().isPresent()
-                ? PlaceStatus.tagOf(visit)
-                : outlook.day().ownerOf(visit).name().split(",", 2)[0];
+        return PlaceStatus.shortNameOf(outlook.day(), visit);
     }
 
     /** Who works on it from now on, under the bar. */

@@ -236,11 +236,14 @@ final class TakeInView {
 
     private Region offers(Region region, Quote quote) {
         Region rest = region;
-        if (quote.asPosted().isEmpty() && quote.repacked().isEmpty()) {
+        if (quote.asPosted().isEmpty() && quote.repacked().isEmpty() && !quote.isRepacking()) {
             rest = line(rest, Words.say("form.not_in_time"), Style.DANGER);
         }
         if (quote.asPosted().isPresent()) {
             rest = line(rest, offer("form.as_posted", quote.asPosted().get()), Style.STRONG);
+        }
+        if (quote.isRepacking()) {
+            rest = line(rest, Words.say("form.repacking"), Style.QUIET);
         }
         if (quote.repacked().isPresent()) {
             rest = line(rest, offer("form.repacked", quote.repacked().get()), Style.NORMAL);

@@ -92,6 +92,10 @@ final class Ownership implements Link.Tie {
 
     @Override
     public void close() {
+        Undisturbed.run("closing the records", this::closeInOrder);
+    }
+
+    private void closeInOrder() {
         Notice.takeDown(home);
         syncServer.close();
         server.stop();

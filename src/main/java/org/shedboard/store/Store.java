@@ -9,7 +9,8 @@ import java.util.function.Function;
  * do not wait for one another.
  *
  * <p>An interrupt makes the database close its file under whoever works on it. Nothing is lost by that: the file is opened again and
- * the work goes on. But the database swallows some interrupts, so a thread that works here is to be stopped by other means.
+ * the work goes on. But the database swallows some interrupts, so a thread that works here is to be stopped by other means. No
+ * interrupt reaches the closing of the file.
  */
 public final class Store implements AutoCloseable {
     /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */

@@ -129,7 +129,10 @@ public final class StoreFailure extends RuntimeException {
         };
     }
 
-    /** H2 wraps what befell its file several times over. A file that was closed under it is opened again and no harm done. */
+    /**
+     * H2 wraps what befell its file several times over. A file that was closed under it, or that it stopped waiting for because of
+     * an interrupt, is opened again and no harm done.
+     */
     private static Kind kindOfFileFailure(SQLException problem) {
         // goes through the causes, and through the failures chained behind that of a batch with their causes
         for (Throwable cause : problem) {
@@ -137,7 +140,7 @@ public final class StoreFailure extends RuntimeException {
             if (message.contains("No space left") || message.contains("not enough space")) {
                 return Kind.DISK_FULL;
             }
-            if (cause instanceof ClosedChannelException) {
+            if (cause instanceof ClosedChannelException || cause instanceof InterruptedException) {
                 return Kind.BROKEN;
             }
         }

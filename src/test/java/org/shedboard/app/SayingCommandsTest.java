@@ -59,6 +59,7 @@ class SayingCommandsTest {
         assertEquals(0, said.status());
         List<String> lines = said.out().lines().toList();
         assertEquals("Tussock Flat Machinery, Tue 12 May 2026 09:40: 4 here", lines.get(0));
+        assertTrue(lines.get(1).matches("Knock-off 16:30: chance \\d+%.*"), said.out());
         assertTrue(lines.stream().anyMatch(line -> line.matches("  7 .*NOT TO BE RIDDEN.*")), said.out());
         assertTrue(
                 lines.stream().anyMatch(line -> line.matches("  W1  Wash pad +9 Jory, \\d+m left, free .*")),
@@ -75,7 +76,13 @@ class SayingCommandsTest {
     void the_day_as_json_has_its_keys_and_values() {
         JsonNode day = room.demo("day", "--json").json();
         assertEquals(
-                List.of("shop", "date", "at", "state", "here", "concerns", "places", "visits", "tally"), keys(day));
+                List.of("shop", "date", "at", "state", "here", "knockOff", "concerns", "places", "visits", "tally"),
+                keys(day));
+        JsonNode knockOff = day.get("knockOff");
+        assertEquals(List.of("at", "chance", "error", "hangsOn"), keys(knockOff));
+        assertEquals("2026-05-12T16:30:00+10:00", knockOff.get("at").asString());
+        assertTrue(knockOff.get("chance").asInt() > 95);
+        assertTrue(knockOff.get("error").asDouble() > 0);
         assertEquals("2026-05-12T09:40:00+10:00", day.get("at").asString());
         assertEquals("open", day.get("state").asString());
         assertEquals(4, day.get("here").size());

@@ -162,6 +162,7 @@ class SessionTest {
                 true,
                 Optional.of(MORNING),
                 false,
+                2,
                 () -> Instant.EPOCH.plusSeconds(presses.incrementAndGet()));
         running = new Thread(() -> run(session), "session under test");
         running.start();

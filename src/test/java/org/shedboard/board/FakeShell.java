@@ -16,10 +16,11 @@ import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
-import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Visit;
 
 /** Somebody at the keys of the demonstration day: effects are carried out at once and in memory, and reported back. */
@@ -116,7 +117,9 @@ final class FakeShell {
         if (effect instanceof Effect.CarryOut carry) {
             act(carry.act());
         } else if (effect instanceof Effect.AskQuote ask) {
-            tell(new Msg.Quoted(Quote.of(day, ask.wanted(), 80, now), ask.round()));
+            Quoting quoting = Quoting.of(day, ask.wanted(), 80, now);
+            tell(new Msg.Quoted(quoting.atOnce(), ask.round()));
+            tell(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
         }
     }
 

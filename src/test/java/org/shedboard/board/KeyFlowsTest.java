@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Posted;
+import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.hours.Activity;
 import org.shedboard.pack.Search;
@@ -67,6 +68,24 @@ class KeyFlowsTest {
         TakeInReading reading = TakeInReading.of(shell.board(), form.form());
         assertTrue(reading.offer().orElseThrow().chance() >= 80);
         assertEquals(Optional.of(reading.offer().orElseThrow().promise()), reading.time(TakeInForm.Field.PROMISE));
+    }
+
+    @Test
+    void enter_waits_for_the_day_packed_anew_where_the_posted_one_has_no_time_to_offer() {
+        shell.types("tmarrowby burr")
+                .press(Key.ENTER)
+                .types("m")
+                .press(Key.ENTER)
+                .types("2");
+        TakeInForm form = ((Screen.TakeIn) shell.board().screen()).form();
+        Quote whole = ((Quote.Answer.Given) form.answer().orElseThrow()).quote();
+        Quote open = new Quote(whole.estimate(), Optional.empty(), Optional.empty(), true, List.of());
+        shell.tell(new Msg.Quoted(new Quote.Answer.Given(open), form.round()));
+        shell.press(Key.ENTER);
+        shell.assertRefused("working it out …");
+        shell.tell(new Msg.Quoted(new Quote.Answer.Given(whole), form.round()));
+        shell.press(Key.ENTER);
+        assertTrue(shell.lastAct() instanceof Act.TakeIn);
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.pack.story.Differences;
@@ -43,6 +44,7 @@ class UpdateTest {
         return List.of(
                 new Msg.Pressed(Key.OTHER, Instant.EPOCH),
                 new Msg.Seen(seen.outlook(), seen.tally()),
+                new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
@@ -182,5 +184,19 @@ class UpdateTest {
         assertTrue(wet.board().screen() instanceof Screen.Next);
         wet.press(Key.ESCAPE);
         assertEquals(Screen.Places.START, wet.board().screen());
+    }
+
+    @Test
+    void how_sure_knock_off_is_stands_until_it_is_worked_out_anew_but_not_overnight() {
+        FakeShell shell = FakeShell.demonstration();
+        Board.Seen today = shell.board().seen().orElseThrow();
+        Optional<KnockOffChance> chance = KnockOffChance.of(today.outlook());
+        shell.tell(new Msg.KnockOffSeen(chance));
+        shell.minutesPass(1);
+        assertTrue(chance.isPresent());
+        assertEquals(chance, shell.board().seen().orElseThrow().knockOff());
+        Board.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
+        shell.tell(new Msg.Seen(tomorrow.outlook(), tomorrow.tally()));
+        assertEquals(Optional.empty(), shell.board().seen().orElseThrow().knockOff());
     }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
@@ -113,7 +114,7 @@ class OutlookTest {
     void a_clean_machine_is_promised_no_later_than_a_caked_one() {
         Act.TakeIn caked = Shed.takeIn("quad-1", Mud.CAKED, "brakes");
         Quote.Offer dirty = quote(caked).asPosted().orElseThrow();
-        Quote.Offer clean = quote(Quote.cameInClean(caked)).asPosted().orElseThrow();
+        Quote.Offer clean = quote(Quoting.cameInClean(caked)).asPosted().orElseThrow();
         assertTrue(clean.promise().isBefore(dirty.promise()), clean.promise() + " " + dirty.promise());
     }
 
@@ -133,8 +134,8 @@ class OutlookTest {
     @Test
     void a_surer_time_is_a_later_one() {
         Act.TakeIn brakes = Shed.takeIn("quad-1", Mud.MUDDY, "brakes");
-        Quote even = ((Quote.Answer.Given) Quote.of(shed.day(), brakes, 50, shed.now())).quote();
-        Quote sure = ((Quote.Answer.Given) Quote.of(shed.day(), brakes, 95, shed.now())).quote();
+        Quote even = quote(brakes, 50);
+        Quote sure = quote(brakes, 95);
         assertTrue(even.asPosted()
                 .orElseThrow()
                 .promise()
@@ -145,12 +146,18 @@ class OutlookTest {
     void what_cannot_be_taken_in_gets_its_reason_instead_of_a_quote_and_nothing_is_changed() {
         shed.quad();
         Day before = shed.day();
-        Quote.Answer answer = Quote.of(before, Shed.takeIn("quad-1", Mud.CLEAN, "oil"), 80, shed.now());
+        Quote.Answer answer = Quoting.of(before, Shed.takeIn("quad-1", Mud.CLEAN, "oil"), 80, shed.now())
+                .whole(Packer::pack);
         assertEquals("machine_here", ((Quote.Answer.NotGiven) answer).refusal().name());
     }
 
     private Quote quote(Act.TakeIn wanted) {
-        return ((Quote.Answer.Given) Quote.of(shed.day(), wanted, 80, shed.now())).quote();
+        return quote(wanted, 80);
+    }
+
+    private Quote quote(Act.TakeIn wanted, int chance) {
+        Quoting quoting = Quoting.of(shed.day(), wanted, chance, shed.now());
+        return ((Quote.Answer.Given) quoting.whole(Packer::pack)).quote();
     }
 
     @Test

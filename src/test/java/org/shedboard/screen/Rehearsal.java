@@ -16,16 +16,18 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Day;
 import org.shedboard.day.DayTally;
+import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
-import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Shop;
 
 /**
@@ -47,6 +49,7 @@ final class Rehearsal {
     private Instant now = DATE.atTime(9, 40).atZone(ZONE).toInstant();
     private Board board = Board.starting(ZONE);
     private boolean saves = true;
+    private boolean packs = true;
     private int presses;
 
     private Rehearsal() {}
@@ -108,6 +111,12 @@ final class Rehearsal {
         return this;
     }
 
+    /** From now on no search comes to an end. */
+    Rehearsal withSlowSearch() {
+        packs = false;
+        return this;
+    }
+
     Rehearsal press(Key... keys) {
         for (Key key : keys) {
             presses++;
@@ -147,7 +156,9 @@ final class Rehearsal {
     }
 
     private Rehearsal seen() {
-        return told(new Msg.Seen(Outlook.of(day(), now), DayTally.of(day(), now)));
+        Outlook outlook = Outlook.of(day(), now);
+        told(new Msg.Seen(outlook, DayTally.of(day(), now)));
+        return told(new Msg.KnockOffSeen(KnockOffChance.of(outlook)));
     }
 
     private void perform(Effect effect) {
@@ -157,7 +168,11 @@ final class Rehearsal {
         if (effect instanceof Effect.CarryOut carry) {
             carryOut(carry.act());
         } else if (effect instanceof Effect.AskQuote ask) {
-            told(new Msg.Quoted(Quote.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now), ask.round()));
+            Quoting quoting = Quoting.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now);
+            told(new Msg.Quoted(quoting.atOnce(), ask.round()));
+            if (packs) {
+                told(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
+            }
         } else if (effect instanceof Effect.MakeShop make) {
             makeShop(make.shop());
         }

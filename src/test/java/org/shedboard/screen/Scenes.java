@@ -130,6 +130,10 @@ final class Scenes {
                 () -> found().withSlowRecords().type("m").press(Key.ENTER).type("2"));
         add(
                 "take-in",
+                "quoted-as-posted-only",
+                () -> found().withSlowSearch().type("m").press(Key.ENTER).type("2"));
+        add(
+                "take-in",
                 "another-promise",
                 () -> found().type("m")
                         .press(Key.ENTER)

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -14,6 +13,7 @@ import java.util.TimerTask;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a change returned from is there whatever is killed, once; {@code -Dproof.scale=10} kills ten times as often. */
@@ -128,6 +128,7 @@ class DurabilityTest {
     }
 
     @Test
+    @Timeout(120)
     void two_guests_go_on_together_when_the_owner_is_killed_and_then_one_of_them() throws Exception {
         ShopProcess owner = ShopProcess.at(home);
         ShopProcess other = ShopProcess.at(home);
@@ -138,17 +139,19 @@ class DurabilityTest {
             other.expect("1");
             ShopProcess.countOne(guest, "ours", ++ours);
             owner.kill();
-            for (int i = 0; i < 50; i++) {
+            int before = numbersIn(guest, "other").size();
+            // which of the two is faster is the machine's affair: ours go on until the other's do too
+            while (numbersIn(guest, "other").size() <= before + 1) {
                 ShopProcess.countOne(guest, "ours", ++ours);
             }
-            List<Integer> beforeTheLast = new ArrayList<>(numbersIn(guest, "other"));
-            assertTrue(beforeTheLast.size() > 1);
             other.kill();
             theirs = Math.max(1, hearAll(other));
             ShopProcess.countOne(guest, "ours", ++ours);
             assertAllThere(theirs, numbersIn(guest, "other"));
             assertEquals(ours, numbersIn(guest, "ours").size());
             assertTrue(guest.isOwner());
+        } finally {
+            other.kill();
         }
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 class InterruptTest {
     private static final int INTERRUPTS = 8;
     private static final long SEED = 7;
+    private static final int TURNS = 20;
+    /** About as long as closing takes. */
+    private static final int LONGEST_DELAY_NANOS = 4_000_000;
 
     @TempDir
     private Path home;
@@ -76,6 +80,42 @@ class InterruptTest {
             ShopProcess.countOne(store, "n", 1);
             assertTrue(Thread.interrupted());
             assertEquals(1, store.read(reader -> reader.journal(0)).size());
+        }
+    }
+
+    @Test
+    void whoever_was_interrupted_before_closing_closes_in_order_and_still_is_afterwards() {
+        for (int turn = 1; turn <= TURNS; turn++) {
+            Store store = Store.openOrCreate(home);
+            ShopProcess.countOne(store, "n", turn);
+            Thread.currentThread().interrupt();
+            store.close();
+            assertTrue(Thread.interrupted());
+        }
+        try (Store store = Store.open(home)) {
+            assertEquals(TURNS, store.read(reader -> reader.journal(0)).size());
+        }
+    }
+
+    /** Interrupts the closing at moments spread over all that it takes; the file must be let go whatever it was at. */
+    @Test
+    void an_interrupt_while_closing_lets_the_file_go_and_costs_no_change() {
+        Random random = new Random(SEED);
+        for (int turn = 1; turn <= TURNS; turn++) {
+            Store store = Store.openOrCreate(home);
+            ShopProcess.countOne(store, "n", turn);
+            Thread victim = Thread.currentThread();
+            int delay = random.nextInt(LONGEST_DELAY_NANOS);
+            Thread pest = new Thread(() -> {
+                LockSupport.parkNanos(delay);
+                victim.interrupt();
+            });
+            pest.start();
+            store.close();
+            stop(pest);
+        }
+        try (Store store = Store.open(home)) {
+            assertEquals(TURNS, store.read(reader -> reader.journal(0)).size());
         }
     }
 }

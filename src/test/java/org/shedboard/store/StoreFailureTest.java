@@ -11,11 +11,13 @@ import java.sql.SQLException;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.store.StoreFailure.Kind;
 
 class StoreFailureTest {
@@ -64,10 +66,14 @@ class StoreFailureTest {
         assertEquals(Kind.DISK_FULL, StoreFailure.from(problem).kind());
     }
 
-    @Test
-    void a_file_closed_by_an_interrupt_is_a_way_that_broke() {
-        SQLException problem = new SQLException(
-                "General error", "HY000", 50000, new IllegalStateException(new ClosedByInterruptException()));
+    static Stream<Exception> interrupts() {
+        return Stream.of(new ClosedByInterruptException(), new InterruptedException());
+    }
+
+    @ParameterizedTest
+    @MethodSource("interrupts")
+    void a_file_closed_or_waited_for_in_vain_because_of_an_interrupt_is_a_way_that_broke(Exception interrupt) {
+        SQLException problem = new SQLException("General error", "HY000", 50000, new IllegalStateException(interrupt));
         assertEquals(Kind.BROKEN, StoreFailure.from(problem).kind());
     }
 

@@ -4,11 +4,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.shedboard.board.Yard;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Concern;
 import org.shedboard.day.Concerns;
 import org.shedboard.day.Day;
+import org.shedboard.day.KnockOffChance;
+import org.shedboard.day.Names;
 import org.shedboard.day.Outlook;
 import org.shedboard.screen.PlaceStatus;
 import org.shedboard.screen.YardEntry;
@@ -42,6 +45,7 @@ public final class DayAnswer {
                 DATE.format(day.date()),
                 Clocks.sayTime(day, seen.now()),
                 state()));
+        seen.knockOff().ifPresent(chance -> lines.add(knockOff(chance)));
         lines.add(Words.say("board.needs_you"));
         lines.addAll(concerns());
         lines.add(Words.say("board.places"));
@@ -58,6 +62,20 @@ public final class DayAnswer {
         }
         long here = day.shop().people().stream().filter(day::isHere).count();
         return day.isOpened() ? Words.say("board.here", here) : Words.say("command.day.not_open");
+    }
+
+    private String knockOff(KnockOffChance chance) {
+        String at = Clocks.sayTime(day, chance.at());
+        String deciders = chance.deciders().stream()
+                .map(decider -> Words.say(
+                        "command.day.decider",
+                        Names.of(day, day.expectVisit(decider.visitId())),
+                        Words.say(decider.step()),
+                        decider.points()))
+                .collect(Collectors.joining("; "));
+        return deciders.isEmpty()
+                ? Words.say("command.day.knock_off", at, chance.chance())
+                : Words.say("command.day.knock_off_hangs_on", at, chance.chance(), deciders);
     }
 
     private List<String> concerns() {

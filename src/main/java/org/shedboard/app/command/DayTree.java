@@ -8,6 +8,8 @@ import org.shedboard.board.Yard;
 import org.shedboard.day.Concern;
 import org.shedboard.day.Concerns;
 import org.shedboard.day.Day;
+import org.shedboard.day.KnockOffChance;
+import org.shedboard.day.Names;
 import org.shedboard.day.Outlook;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Person;
@@ -34,6 +36,7 @@ final class DayTree {
                 .put("at", Tree.time(day, seen.now()))
                 .put("state", day.isClosed() ? "closed" : day.isOpened() ? "open" : "not-open")
                 .put("here", tree.here())
+                .put("knockOff", seen.knockOff().map(tree::knockOff))
                 .put(
                         "concerns",
                         Concerns.of(seen.outlook()).stream().map(tree::concern).toList())
@@ -45,6 +48,31 @@ final class DayTree {
                                 .toList())
                 .put("tally", TallyAnswer.totals(seen))
                 .fields();
+    }
+
+    /** Chances and points in a hundred; every error is a standard deviation, because only so many days were drawn. */
+    private Map<String, Object> knockOff(KnockOffChance knockOff) {
+        return new Tree()
+                .put("at", Tree.time(day, knockOff.at()))
+                .put("chance", knockOff.chance())
+                .put("error", tenths(knockOff.error()))
+                .put("hangsOn", knockOff.deciders().stream().map(this::decider).toList())
+                .fields();
+    }
+
+    private Map<String, Object> decider(KnockOffChance.Decider decider) {
+        Visit visit = day.expectVisit(decider.visitId());
+        return new Tree()
+                .put("visit", visit.id())
+                .put("name", Names.of(day, visit))
+                .put("step", decider.step())
+                .put("points", decider.points())
+                .put("error", tenths(decider.error()))
+                .fields();
+    }
+
+    private static double tenths(double value) {
+        return Math.round(10 * value) / 10.0;
     }
 
     private List<Map<String, Object>> here() {

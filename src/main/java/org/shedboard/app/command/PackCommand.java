@@ -18,6 +18,9 @@ public final class PackCommand implements Wish {
     @Option(names = "--seed", paramLabel = "K", defaultValue = "1")
     private long seed;
 
+    @Option(names = "--against-risk")
+    private boolean againstRisk;
+
     @Option(names = "--text")
     private boolean text;
 
@@ -25,17 +28,9 @@ public final class PackCommand implements Wish {
         return file;
     }
 
-    public SearchLimit limit() {
-        return search.limit();
-    }
-
     /** @param processors how many the machine has */
-    public int threads(int processors) {
-        return search.threads(processors);
-    }
-
-    public long seed() {
-        return seed;
+    public PackTerms terms(int processors) {
+        return new PackTerms(search.limit(), seed, search.threads(processors), againstRisk);
     }
 
     /** @param json whether JSON was asked for, which it need not be: it is what is printed otherwise */

@@ -9,6 +9,7 @@ import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.Names;
 import org.shedboard.day.Quote;
+import org.shedboard.day.Quoting;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
@@ -36,16 +37,19 @@ final class QuoteAnswer {
         }
         Optional<Quote> clean = visit.hasBegun() || visit.intake().mud() == Mud.CLEAN
                 ? Optional.empty()
-                : Optional.of(Quote.ofClean(day, visit, chance, seen.now()));
-        return new QuoteAnswer(day, name, Quote.of(day, visit, chance, seen.now()), clean).answer();
+                : Optional.of(
+                        expect(Quoting.ofClean(day, visit, chance, seen.now()).atOnce()));
+        Quote quote = expect(Quoting.of(day, visit, chance, seen.now()).whole(seen.repacking()));
+        return new QuoteAnswer(day, name, quote, clean).answer();
     }
 
     /** For a machine that is only described. */
     static Answer of(Seen seen, Act.TakeIn wanted, int chance) {
-        Quote quote = expect(Quote.of(seen.day(), wanted, chance, seen.now()));
+        Quote quote = expect(Quoting.of(seen.day(), wanted, chance, seen.now()).whole(seen.repacking()));
         Optional<Quote> clean = wanted.mud() == Mud.CLEAN
                 ? Optional.empty()
-                : Optional.of(expect(Quote.of(seen.day(), Quote.cameInClean(wanted), chance, seen.now())));
+                : Optional.of(expect(Quoting.of(seen.day(), Quoting.cameInClean(wanted), chance, seen.now())
+                        .atOnce()));
         String name = wanted.which()
                 .machineId()
                 .map(id -> seen.day()

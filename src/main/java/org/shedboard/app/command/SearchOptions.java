@@ -11,9 +11,6 @@ final class SearchOptions {
 
     private static final int LONGEST_SECONDS = 24 * 60 * 60;
 
-    /** A step of the search has few rounds; more threads than that would only wait. */
-    private static final int USUAL_THREADS = 4;
-
     private static final int MOST_THREADS = 64;
 
     @Option(names = "--seconds", paramLabel = "S", descriptionKey = "option.search.seconds")
@@ -49,7 +46,7 @@ final class SearchOptions {
 
     /** @param processors how many the machine has */
     int threads(int processors) {
-        int asked = threads.orElse(Math.min(USUAL_THREADS, processors));
+        int asked = threads.orElse(Math.min(SearchLimit.USEFUL_THREADS, processors));
         if (asked < 1 || asked > MOST_THREADS) {
             throw new WrongUse("command.search.threads_range", MOST_THREADS);
         }

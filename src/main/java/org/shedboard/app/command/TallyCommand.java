@@ -23,6 +23,6 @@ final class TallyCommand implements Wish.OnTheDay {
         Day day = seen.day();
         Instant end = day.date().plusDays(1).atStartOfDay(day.zone()).toInstant();
         Instant at = seen.now().isAfter(end) ? end : seen.now();
-        return new Reply.Tell(TallyAnswer.of(new Seen(day, at)));
+        return new Reply.Tell(TallyAnswer.of(seen.from(at)));
     }
 }

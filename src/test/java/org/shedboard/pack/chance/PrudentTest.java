@@ -37,7 +37,7 @@ class PrudentTest {
 
     @Test
     void the_mean_cost_is_that_of_the_mean_minutes_where_no_promise_is_at_stake() {
-        Plan sureFirst = Prudent.pack(DAY, Search.of(1, 600));
+        Plan sureFirst = PackedPrudently.pack(DAY, Search.of(1, 600));
         MeanCost mean = MeanCost.of(DAY, sureFirst, DRAWS, 3);
         assertEquals(30 + 3 * (30 + MEAN_OF_WILD), mean.points(), 4 * mean.error());
         // the deviation of that draw is 67.989 (e^0.25 - 1)^0.5 = 36.234, and it counts three times
@@ -47,7 +47,7 @@ class PrudentTest {
     @Test
     void a_promise_that_is_only_kept_when_nothing_takes_longer_is_put_first() {
         Plan plain = PackedPlans.pack(DAY, 1, 600);
-        Plan prudent = PackedPlans.checked(DAY, Prudent.pack(DAY, Search.of(1, 600)));
+        Plan prudent = PackedPlans.checked(DAY, PackedPrudently.pack(DAY, Search.of(1, 600)));
         assertEquals(60, plain.findTask("Sure", 0, "do").orElseThrow().start(), "270 points against 300");
         assertEquals(0, prudent.findTask("Sure", 0, "do").orElseThrow().start());
         MeanCost less = MeanCost.difference(DAY, prudent, plain, DRAWS, 3);
@@ -72,7 +72,7 @@ class PrudentTest {
         for (int seed = 0; seed < 60; seed++) {
             Problem problem = Unsure.of(RandomProblems.of(seed).withCosts(Costs.STANDARD));
             Plan plain = PackedPlans.pack(problem, seed, 400);
-            Plan prudent = PackedPlans.checked(problem, Prudent.pack(problem, Search.of(seed, 400)));
+            Plan prudent = PackedPlans.checked(problem, PackedPrudently.pack(problem, Search.of(seed, 400)));
             if (prudent.unplaced().size() == plain.unplaced().size()) {
                 prudentSum += MeanCost.of(problem, prudent, 300, seed + 1000).points();
                 plainSum += MeanCost.of(problem, plain, 300, seed + 1000).points();
@@ -88,7 +88,7 @@ class PrudentTest {
             Problem before = Unsure.of(RandomProblems.of(seed));
             Problem problem = RandomProblems.later(before, PackedPlans.pack(before, seed, 50), 30 + seed, seed);
             if (ProblemCheck.faults(problem).isEmpty()) {
-                PackedPlans.checked(problem, Prudent.pack(problem, Search.of(seed, 200)));
+                PackedPlans.checked(problem, PackedPrudently.pack(problem, Search.of(seed, 200)));
                 begun++;
             }
         }
@@ -107,6 +107,36 @@ class PrudentTest {
                 1);
         // e^0.5 = 1.6487
         assertEquals(165, longer.jobs().get(0).stays().get(0).tasks().get(0).handsOn());
+    }
+
+    @Test
+    void promises_kept_are_counted_on_the_same_days_for_both_plans() {
+        Plan plain = PackedPlans.pack(DAY, 1, 600);
+        Plan prudent = PackedPrudently.pack(DAY, Search.of(1, 600));
+        KeptPromises kept = Prudent.judged(DAY, plain, prudent, 1);
+        // after Wild, of 60 minutes with a spread of 0.5, Sure is over by 95 when Wild takes at most 65 minutes:
+        // ln(65.5 / 60) / 0.5
+        // = 0.17540, and the normal distribution has 0.56962 below it; first, it is over by 30 for sure
+        double error = Math.sqrt(0.56962 * (1 - 0.56962) / Prudent.JUDGING_DRAWS);
+        assertEquals(0.56962, kept.one(), 4 * error);
+        assertEquals(1, kept.other(), 1e-9);
+        assertEquals(error, kept.error(), 0.1 * error);
+        assertTrue(kept.isMore());
+    }
+
+    @Test
+    void a_plan_keeps_no_more_than_itself() {
+        Plan plan = PackedPlans.first(DAY);
+        KeptPromises kept = Prudent.judged(DAY, plan, plan, 1);
+        assertEquals(0, kept.more());
+        assertFalse(kept.isMore());
+        assertFalse(new KeptPromises(4, 0.1, 0.06).isMore());
+    }
+
+    @Test
+    void promises_on_no_days_are_refused() {
+        Plan plan = PackedPlans.first(DAY);
+        assertThrows(IllegalArgumentException.class, () -> KeptPromises.of(DAY, plan, plan, 0, 1));
     }
 
     @Test
