@@ -117,7 +117,29 @@ final class Problems {
         return new Problem.Stay(
                 kinds,
                 stay.placeId(),
-                stay.tasks().stream().map(task -> task(visit, task)).toList());
+                stay.tasks().stream()
+                        .map(task -> overBy(task(visit, task), leftAt(visit, stay)))
+                        .toList());
+    }
+
+    /** The minute from which work has begun in a later stay; the machine has left this one then. */
+    private OptionalInt leftAt(Visit visit, Stay stay) {
+        return visit.stays().stream()
+                .skip(visit.stays().indexOf(stay) + 1L)
+                .flatMap(later -> later.tasks().stream())
+                .flatMap(task -> task.progress().began().stream())
+                .mapToInt(this::minute)
+                .min();
+    }
+
+    /** Whoever went on did not wait until it had drained: what was still to go of unattended minutes then is over. */
+    private static Problem.Task overBy(Problem.Task task, OptionalInt left) {
+        if (left.isEmpty() || task.done().isEmpty()) {
+            return task;
+        }
+        int least = task.handsOn() == 0 ? 1 : 0; // a task lasts at least a minute
+        int waited = Math.max(least, left.getAsInt() - task.done().get().end());
+        return task.withUnattended(Math.min(task.unattended(), waited));
     }
 
     private Problem.Task task(Visit visit, Task task) {

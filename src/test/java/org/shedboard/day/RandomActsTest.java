@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -21,6 +22,7 @@ import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.check.PlanCheck;
 import org.shedboard.pack.check.Rule;
+import org.shedboard.pack.fault.ProblemCheck;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
@@ -92,6 +94,7 @@ class RandomActsTest {
 
     private static void assertTrueDay(Day day, Instant now) {
         Problem problem = Problems.of(day, now);
+        assertEquals(List.of(), ProblemCheck.faults(problem));
         assertObeys(problem, day.posted().orElseThrow().plan());
         PlanCheck next = PlanCheck.of(problem, Planning.settled(problem));
         assertTrue(next.isLegal(), next::toString);
