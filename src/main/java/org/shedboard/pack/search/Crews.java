@@ -190,6 +190,9 @@ final class Crews {
             int free = roster.freeFrom(person);
             Hours hours = flat.hours[person];
             soonest = Math.min(soonest, free >= earliest ? free : hours.wall(hours.worked(earliest)));
+            if (soonest <= earliest) {
+                return soonest;
+            }
         }
         return soonest;
     }

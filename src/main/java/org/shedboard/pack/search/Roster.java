@@ -6,20 +6,26 @@ import org.shedboard.pack.numbers.Hours;
 
 /** When each person is busy, in their own working minutes; finds gaps and fills them. */
 final class Roster {
+    private static final int UNKNOWN = -1;
+
     private final Hours[] hours;
     /** Per person the runs of work in their order, two numbers each: the first minute, and the first that is free again. */
     private final int[][] busy;
     /** Per person how many of these numbers count. */
     private final int[] used;
+    /** Per person the wall minute from which there is nothing to do any more; {@link #UNKNOWN} where nobody asked yet. */
+    private final int[] freeFrom;
 
     Roster(FlatProblem flat) {
         hours = flat.hours;
         busy = new int[flat.people][16];
         used = new int[flat.people];
+        freeFrom = new int[flat.people];
     }
 
     void clear() {
         Arrays.fill(used, 0);
+        Arrays.fill(freeFrom, 0);
     }
 
     void become(Roster other) {
@@ -31,6 +37,7 @@ final class Roster {
             System.arraycopy(other.busy[person], 0, busy[person], 0, count);
             used[person] = count;
         }
+        System.arraycopy(other.freeFrom, 0, freeFrom, 0, freeFrom.length);
     }
 
     /** The first working minute from {@code earliest} on at which the person is free for so long. */
@@ -58,8 +65,10 @@ final class Roster {
 
     /** The wall minute from which the person has nothing to do any more. */
     int freeFrom(int person) {
-        int last = used[person];
-        return last == 0 ? 0 : hours[person].wall(busy[person][last - 1]);
+        if (freeFrom[person] == UNKNOWN) {
+            freeFrom[person] = hours[person].wall(busy[person][used[person] - 1]);
+        }
+        return freeFrom[person];
     }
 
     void book(int person, int work, int minutes) {
@@ -78,5 +87,6 @@ final class Roster {
         }
         runs[index] = work;
         runs[index + 1] = work + minutes;
+        freeFrom[person] = UNKNOWN;
     }
 }
