@@ -111,7 +111,8 @@ class SessionTest {
         terminal.type("5");
         await("Now: Tighten the underside bolts");
         terminal.type("6");
-        await("First: Change the oil filter");
+        await("is finished.");
+        await("First: ");
         terminal.type("0");
         await("Tussock Flat Machinery");
     }
