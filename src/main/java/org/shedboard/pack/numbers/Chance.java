@@ -46,11 +46,6 @@ public final class Chance {
         return (int) ((nextLong() >>> 32) * bound >>> 32);
     }
 
-    /** From 0 to below 1. */
-    double share() {
-        return (nextLong() >>> 11) * 0x1.0p-53;
-    }
-
     /** A draw of the exponential distribution with mean 1, never above 10. */
     public double exponential() {
         return EXPONENTIAL[below(EXPONENTIALS)];

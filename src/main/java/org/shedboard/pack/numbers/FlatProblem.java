@@ -76,7 +76,6 @@ public final class FlatProblem {
     public final int[][] placesOfStay;
     public final boolean[] stayHasBegun;
     public final Span[][] closed;
-    final boolean anyClosed;
 
     public final boolean[] jobHasBegun;
     /** Why the job can never be placed, or null. */
@@ -135,7 +134,6 @@ public final class FlatProblem {
                         .sorted(Comparator.comparingInt(Span::from))
                         .toArray(Span[]::new))
                 .toArray(Span[][]::new);
-        anyClosed = Arrays.stream(closed).anyMatch(spans -> spans.length > 0);
         for (int stay = 0; stay < stays; stay++) {
             fillStay(stay);
         }

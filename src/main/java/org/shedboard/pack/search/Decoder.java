@@ -49,6 +49,8 @@ final class Decoder {
     /** Some job misses a pin or a closed time, or runs beyond the horizon. */
     boolean doesNotFit;
 
+    private final int[][] numbers;
+    private final boolean[][] marks;
     private final int[] tasksOfStay;
     private final int[] begunStays;
     private final int[] begunTasks;
@@ -87,6 +89,33 @@ final class Decoder {
                 flat.tasks, task -> flat.state[task] == FlatProblem.DONE || flat.state[task] == FlatProblem.GOING);
         crews = new Crews(this);
         running.leaveOut(left);
+        numbers = new int[][] {
+            start,
+            end,
+            complete,
+            sequence,
+            crews.size,
+            crews.who,
+            crews.work,
+            placeOfStay,
+            stayEarliest,
+            stayStart,
+            stayComplete,
+            stayRemaining,
+            placeFree,
+            placeHolder
+        };
+        marks = new boolean[][] {isSet, isOpen};
+    }
+
+    /** The numbers that are how it stands, but for {@link #roster}, {@link #running} and what {@link #resume} takes. */
+    int[][] numbers() {
+        return numbers;
+    }
+
+    /** As {@link #numbers()}, what is true or false. */
+    boolean[][] marks() {
+        return marks;
     }
 
     /** From now on plans that must cost more than this are given up half made; see {@link #isGivenUp}. */

@@ -62,13 +62,13 @@ final class Trail {
             return 0;
         }
         int last = Math.min(known - 1, kept / spacing);
-        checkpoints[last].restore(decoder);
+        checkpoints[last].restore();
         return last * spacing;
     }
 
     private void keep(int done) {
         if (done == known * spacing && known < checkpoints.length) {
-            checkpoints[known++].save(decoder);
+            checkpoints[known++].save();
         }
     }
 }

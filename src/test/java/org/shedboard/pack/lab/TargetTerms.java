@@ -56,7 +56,7 @@ record TargetTerms(Folders folders, Set<String> only, double scale, int seeds, i
             case "keep" -> new TargetTerms(folders, only, scale, seeds, files, longDays, true);
             default ->
                 throw new IllegalArgumentException(
-                        "no option " + name + "; there are only scale seeds files long keep");
+                        "no option " + name + "; there are: only scale seeds files long keep");
         };
     }
 
