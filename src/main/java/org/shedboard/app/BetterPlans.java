@@ -5,13 +5,16 @@ import java.util.Optional;
 import org.shedboard.app.command.SearchLimit;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Day;
+import org.shedboard.day.NextHour;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
 import org.shedboard.pack.Plan;
+import org.shedboard.pack.Problem;
 
 /**
  * Has a better plan than the posted one looked for, anew at every event and whenever the minute turns, and offers each as it comes.
+ * Nothing is offered that moves a start of the next hour, unless it keeps a promise more or places a machine more.
  * On a day on which nothing happens it rests after some looks, so that the machine is not kept busy for ever.
  */
 final class BetterPlans {
@@ -53,8 +56,13 @@ final class BetterPlans {
         }
         looks++;
         Look look = new Look(outlook);
-        search.lookFor(BackgroundSearch.Wanted.betterPlan(outlook.problem(), limit, looks, look::offer));
+        search.lookFor(BackgroundSearch.Wanted.betterPlan(problem(outlook), limit, looks, look::offer));
         return true;
+    }
+
+    /** Every other look, from the first on, leaves the next hour alone; the others may find a promise that this would cost. */
+    private Problem problem(Outlook outlook) {
+        return looks % 2 == 1 ? NextHour.kept(outlook.problem(), outlook.plan()) : outlook.problem();
     }
 
     /** From one moment: what was offered before must be beaten too. */
@@ -71,7 +79,7 @@ final class BetterPlans {
         }
 
         Optional<Msg> offer(Plan found) {
-            if (!beaten.isWorth(found, WORTH_SAYING)) {
+            if (!beaten.isWorth(found, WORTH_SAYING) || !outlook.isCalm(found)) {
                 return Optional.empty();
             }
             beaten = outlook.with(found);

@@ -48,6 +48,13 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
                 || other.isBetterThan(plan) && plan.cost() - other.cost() >= (long) minutes * Problems.POINTS_A_MINUTE;
     }
 
+    /** Whether another plan leaves every start of the next hour where it is, or keeps a promise more or places a machine more. */
+    public boolean isCalm(Plan other) {
+        Difference difference = differenceTo(other);
+        boolean gains = other.unplaced().size() < plan.unplaced().size() || difference.promises() > 0;
+        return gains || difference.retimed().noneMatch(move -> NextHour.isWithin(problem, move.from()));
+    }
+
     /** The same day by another plan; the chances are those of the plan it was made with. */
     public Outlook with(Plan other) {
         return new Outlook(day, at, problem, other, chances);

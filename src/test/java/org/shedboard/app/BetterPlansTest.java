@@ -88,6 +88,7 @@ class BetterPlansTest {
         Msg.BetterFound first = (Msg.BetterFound) told.take();
         assertTrue(PlanCheck.of(outlook.problem(), first.plan().plan()).isLegal());
         assertTrue(outlook.isWorth(first.plan().plan(), 30));
+        assertTrue(outlook.isCalm(first.plan().plan()));
         assertEquals(outlook.differenceTo(first.plan().plan()), first.difference());
         Msg next = told.poll(1, TimeUnit.SECONDS);
         assertTrue(next == null

@@ -2,6 +2,7 @@ package org.shedboard.pack.story;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 
@@ -87,6 +88,14 @@ public record Difference(List<Changed> jobs, long makespanGain) {
     /** How many jobs are finished later. */
     public int later() {
         return (int) jobs.stream().filter(Changed::isLater).count();
+    }
+
+    /** All tasks that start at another minute. */
+    public Stream<Move.Retimed> retimed() {
+        return jobs.stream()
+                .flatMap(job -> job.moves().stream())
+                .filter(Move.Retimed.class::isInstance)
+                .map(Move.Retimed.class::cast);
     }
 
     /** How many more promises are kept. */
