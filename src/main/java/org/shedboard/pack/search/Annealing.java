@@ -35,7 +35,7 @@ final class Annealing {
     Solution run(Solution from, long tries, double hot, double cold) {
         present.become(from);
         long energy = trial.decode(present);
-        accept(present, 0);
+        accept(present);
         best.become(present);
         bestEnergy = energy;
         double cooling = StrictMath.log(cold / hot);
@@ -50,7 +50,7 @@ final class Annealing {
             long found = trial.decode(candidate, trail, kept, limit);
             if (found <= limit) {
                 energy = found;
-                accept(candidate, kept);
+                accept(candidate);
                 swap();
                 if (energy < bestEnergy) {
                     bestEnergy = energy;
@@ -72,9 +72,9 @@ final class Annealing {
         candidate = spare;
     }
 
-    private void accept(Solution solution, int kept) {
+    private void accept(Solution solution) {
         table.take(trial.decoder);
-        trail.follow(kept);
+        trail.follow();
         System.arraycopy(table.order, 0, solution.list, 0, solution.list.length);
     }
 }

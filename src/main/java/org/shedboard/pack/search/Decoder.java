@@ -57,6 +57,7 @@ final class Decoder {
     private final boolean[] left;
     private int restarts;
     private boolean mustRestart;
+    private int takenOver;
     /** A plan that costs more than this for certain is not worth going on with. */
     private long limit = Long.MAX_VALUE;
 
@@ -150,7 +151,13 @@ final class Decoder {
      */
     void decode(Solution wanted, Trail trail, int kept) {
         prepare(wanted);
-        decodeFrom(trail.resume(kept));
+        takenOver = trail.resume(kept);
+        decodeFrom(takenOver);
+    }
+
+    /** So many tasks at the beginning of the list have the times, people and places that they had in the trail's plan. */
+    int takenOver() {
+        return takenOver;
     }
 
     private void decodeFrom(int first) {
@@ -159,6 +166,7 @@ final class Decoder {
             if (mustRestart) {
                 begin();
                 next = 0;
+                takenOver = 0;
             }
             int task = solution.list[next++];
             if (!left[flat.jobOfTask[task]]) {
@@ -170,6 +178,7 @@ final class Decoder {
     void prepare(Solution wanted) {
         solution = wanted;
         restarts = 0;
+        takenOver = 0;
     }
 
     boolean mustRestart() {

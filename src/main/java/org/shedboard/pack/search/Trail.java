@@ -30,10 +30,10 @@ final class Trail {
         Arrays.setAll(checkpoints, index -> new Checkpoint(decoder));
     }
 
-    /** The plan has changed, but for so many tasks at the beginning of its list. */
-    void follow(int kept) {
+    /** The plan is now the one that was decoded last, of which the decoder says how much it took over. */
+    void follow() {
         int same = 0;
-        while (same < kept && list[same] == table.order[same]) {
+        while (same < decoder.takenOver() && list[same] == table.order[same]) {
             same++;
         }
         System.arraycopy(table.order, same, list, same, list.length - same);
