@@ -93,7 +93,7 @@ final class Session {
                 while (!over && !queue.isEmpty()) {
                     handle(queue.take());
                 }
-                paint();
+                if (!over) paint();
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

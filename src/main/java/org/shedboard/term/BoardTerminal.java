@@ -20,6 +20,8 @@ final class BoardTerminal extends UnixTerminal {
 
     /** Still false while the superclass is being made, which calls methods of ours. */
     private boolean ready;
+    /** A frame may be half painted when a signal ends the program; the rest of it must not reach the shell's screen. */
+    private boolean givenBack;
 
     BoardTerminal() throws IOException {
         super(
@@ -51,14 +53,23 @@ final class BoardTerminal extends UnixTerminal {
 
     @Override
     public void enterPrivateMode() throws IOException {
+        synchronized (this) {
+            givenBack = false;
+        }
         super.enterPrivateMode();
         setKeyModes();
     }
 
     @Override
-    public void exitPrivateMode() throws IOException {
+    public synchronized void exitPrivateMode() throws IOException {
         send("\033[?2004l");
         super.exitPrivateMode();
+        givenBack = true;
+    }
+
+    @Override
+    protected synchronized void writeToTerminal(byte... bytes) throws IOException {
+        if (!givenBack) super.writeToTerminal(bytes);
     }
 
     /** Of the five calls that the superclass makes, only that which reads the settings is needed. */
