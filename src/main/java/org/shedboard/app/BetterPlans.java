@@ -27,6 +27,9 @@ final class BetterPlans {
     /** So often it looks at one and the same day, each time by other chances. */
     static final int LOOKS = 12;
 
+    /** What was proven holds for the day with its next hour kept, and says nothing of the day as it is. */
+    private static final long NOT_PROVEN = 0;
+
     private final BackgroundSearch search;
     private final SearchLimit limit;
     private Optional<Day> day = Optional.empty();
@@ -83,7 +86,8 @@ final class BetterPlans {
                 return Optional.empty();
             }
             beaten = outlook.with(found);
-            Posted posted = new Posted(found, outlook.day().origin());
+            Posted posted =
+                    new Posted(found.withBound(NOT_PROVEN), outlook.day().origin());
             offered = Optional.of(posted);
             return Optional.of(new Msg.BetterFound(posted, outlook.differenceTo(found)));
         }

@@ -89,6 +89,7 @@ class BetterPlansTest {
         assertTrue(PlanCheck.of(outlook.problem(), first.plan().plan()).isLegal());
         assertTrue(outlook.isWorth(first.plan().plan(), 30));
         assertTrue(outlook.isCalm(first.plan().plan()));
+        assertEquals(0, first.plan().plan().bound(), "a bound of the day with its next hour kept is none of the day");
         assertEquals(outlook.differenceTo(first.plan().plan()), first.difference());
         Msg next = told.poll(1, TimeUnit.SECONDS);
         assertTrue(next == null
