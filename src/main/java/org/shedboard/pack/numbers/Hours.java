@@ -1,6 +1,7 @@
 package org.shedboard.pack.numbers;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.shedboard.pack.Problem;
@@ -17,8 +18,8 @@ public final class Hours {
     /** Later than any minute of a plan; far enough from overflow to add a few durations. */
     public static final int FAR = 1 << 29;
 
-    /** Three days have a bucket a minute, so that a look-up takes no search. */
-    private static final int MOST_BUCKETS = 8192;
+    /** So many minutes, six weeks, stand in tables; whatever is later is searched for. */
+    private static final int MOST_IN_TABLES = 6 * 7 * 24 * 60;
 
     private final int[] from;
     private final int[] to;
@@ -28,11 +29,12 @@ public final class Hours {
     private final int[] extraBefore;
 
     private final boolean[] isExtra;
-    private final int shift;
-    /** First window that ends after the bucket's first wall minute. */
-    private final char[] windowByWall;
-    /** First window that ends after the bucket's first working minute. */
-    private final char[] windowByWork;
+    /** Per wall minute the working minutes before it. */
+    private final char[] workedByWall;
+    /** Per working minute the wall minute at which it begins. */
+    private final char[] wallByWork;
+    /** Per working minute the overtime minutes before it. */
+    private final char[] extraByWork;
 
     private Hours(List<Window> windows, int horizon) {
         int count = windows.size();
@@ -42,10 +44,10 @@ public final class Hours {
         extraBefore = new int[count];
         isExtra = new boolean[count];
         fill(windows);
-        shift = shiftFor(horizon);
-        windowByWall = new char[(horizon >> shift) + 1];
-        windowByWork = new char[(worked[count - 1] >> shift) + 1];
-        index();
+        workedByWall = new char[Math.min(horizon, MOST_IN_TABLES)];
+        wallByWork = new char[searchWorked(workedByWall.length)];
+        extraByWork = new char[wallByWork.length];
+        fillTables();
     }
 
     public static Hours of(Problem.Person person, int horizon) {
@@ -81,57 +83,38 @@ public final class Hours {
         }
     }
 
-    private static int shiftFor(int horizon) {
-        int shift = 0;
-        while (horizon >> shift >= MOST_BUCKETS) {
-            shift++;
-        }
-        return shift;
-    }
-
-    private void index() {
-        for (int bucket = 0; bucket < windowByWall.length; bucket++) {
-            int window = bucket == 0 ? 0 : windowByWall[bucket - 1];
-            while (to[window] <= bucket << shift) {
-                window++;
+    private void fillTables() {
+        for (int window = 0; window < from.length - 1 && from[window] < MOST_IN_TABLES; window++) {
+            int end = Math.min(to[window], MOST_IN_TABLES);
+            int work = worked[window];
+            for (int wall = from[window]; wall < end; wall++) {
+                workedByWall[wall] = (char) work;
+                wallByWork[work] = (char) wall;
+                extraByWork[work] = (char) (extraBefore[window] + (isExtra[window] ? work - worked[window] : 0));
+                work++;
             }
-            windowByWall[bucket] = (char) window;
+            int next = Math.min(from[window + 1], workedByWall.length);
+            Arrays.fill(workedByWall, Math.min(end, next), next, (char) work);
         }
-        for (int bucket = 0; bucket < windowByWork.length; bucket++) {
-            int window = bucket == 0 ? 0 : windowByWork[bucket - 1];
-            while (endWorked(window) <= bucket << shift) {
-                window++;
-            }
-            windowByWork[bucket] = (char) window;
-        }
-    }
-
-    private int endWorked(int window) {
-        return window + 1 < worked.length ? worked[window + 1] : Integer.MAX_VALUE;
     }
 
     /** Working minutes before a wall minute. */
     public int worked(int wall) {
-        int bucket = wall >> shift;
-        int window = bucket < windowByWall.length ? windowByWall[bucket] : from.length - 1;
-        while (to[window] <= wall) {
-            window++;
-        }
-        return wall <= from[window] ? worked[window] : worked[window] + wall - from[window];
+        return wall < workedByWall.length ? workedByWall[wall] : searchWorked(wall);
     }
 
-    private int windowOf(int work) {
-        int bucket = work >> shift;
-        int window = bucket < windowByWork.length ? windowByWork[bucket] : from.length - 1;
-        while (endWorked(window) <= work) {
-            window++;
-        }
-        return window;
+    private int searchWorked(int wall) {
+        int window = lastFrom(from, wall);
+        return window < 0 ? 0 : worked[window] + Math.min(wall, to[window]) - from[window];
     }
 
     /** The wall minute at which a working minute begins. */
     public int wall(int work) {
-        int window = windowOf(work);
+        return work < wallByWork.length ? wallByWork[work] : searchWall(work);
+    }
+
+    private int searchWall(int work) {
+        int window = lastFrom(worked, work);
         return from[window] + work - worked[window];
     }
 
@@ -142,18 +125,30 @@ public final class Hours {
 
     /** Overtime minutes among the first so many working minutes. */
     public int overtimeBefore(int work) {
-        int window = windowOf(work);
+        return work < extraByWork.length ? extraByWork[work] : searchOvertime(work);
+    }
+
+    private int searchOvertime(int work) {
+        int window = lastFrom(worked, work);
         return extraBefore[window] + (isExtra[window] ? work - worked[window] : 0);
     }
 
     /** The first working minute from {@code work} on from which {@code minutes} touch no overtime. */
     public int pastOvertime(int work, int minutes) {
         int first = work;
-        for (int window = windowOf(work); window < worked.length && worked[window] < first + minutes; window++) {
+        for (int window = lastFrom(worked, work);
+                window < worked.length && worked[window] < first + minutes;
+                window++) {
             if (isExtra[window]) {
-                first = endWorked(window);
+                first = worked[window + 1];
             }
         }
         return first;
+    }
+
+    /** The last window that begins at the minute or before it; -1 when none does. */
+    private static int lastFrom(int[] begins, int minute) {
+        int found = Arrays.binarySearch(begins, minute);
+        return found >= 0 ? found : -found - 2;
     }
 }

@@ -1,18 +1,37 @@
 package org.shedboard.pack.search;
 
+import java.util.stream.IntStream;
 import org.shedboard.pack.numbers.FlatProblem;
 
 /** Those who may do a task, as far as wishes, pins, skills and the rule that nobody signs off their own work say. */
 final class Candidates {
     private final FlatProblem flat;
     private final Crews crews;
-    final int[] people;
+    /** Per task: everyone with the skill may do it, whoever does the others. */
+    private final boolean[] isOpenToAll;
+    /** Per task: the people on the tasks it is apart from can be so many that too few are left for it. */
+    private final boolean[] canRunOut;
+
+    private final int[] chosen;
+    /** The first {@link #count} of them are candidates; nobody writes here. */
+    int[] people;
+
     int count;
 
     Candidates(FlatProblem flat, Crews crews) {
         this.flat = flat;
         this.crews = crews;
-        people = new int[flat.people];
+        chosen = new int[flat.people];
+        isOpenToAll = new boolean[flat.tasks];
+        canRunOut = new boolean[flat.tasks];
+        for (int task = 0; task < flat.tasks; task++) {
+            int able = flat.able[task].length;
+            isOpenToAll[task] = flat.apart[task].length == 0 && pinOf(task) < 0 && able >= flat.crew[task];
+            int most = IntStream.of(flat.apart[task])
+                    .map(other -> flat.crew[other])
+                    .sum();
+            canRunOut[task] = able - most - 1 < flat.crew[task] || pinOf(task) >= 0;
+        }
     }
 
     /**
@@ -21,6 +40,7 @@ final class Candidates {
      * @return false where too few may; then all with the skill are candidates
      */
     boolean find(int task, int[] wished) {
+        people = chosen;
         int crew = flat.crew[task];
         int slot = flat.slot[task];
         if (wished[slot] != Solution.ANY) {
@@ -32,6 +52,11 @@ final class Candidates {
                 return true;
             }
         }
+        if (isOpenToAll[task]) {
+            people = flat.able[task];
+            count = people.length;
+            return true;
+        }
         count = 0;
         for (int person : flat.able[task]) {
             addIfAllowed(task, person);
@@ -42,7 +67,7 @@ final class Candidates {
         count = 0;
         for (int person : flat.able[task]) {
             if (isWanted(task, person)) {
-                people[count++] = person;
+                chosen[count++] = person;
             }
         }
         return false;
@@ -50,7 +75,7 @@ final class Candidates {
 
     private void addIfAllowed(int task, int person) {
         if (isWanted(task, person) && flat.isAble[task * flat.people + person] && mayDo(task, person)) {
-            people[count++] = person;
+            chosen[count++] = person;
         }
     }
 
@@ -77,7 +102,7 @@ final class Candidates {
     /** Nobody signs off their own work, and somebody must be left for the task that has to be done by another. */
     private boolean mayDo(int task, int person) {
         for (int other : flat.apart[task]) {
-            if (crews.isKnown(other) ? crews.isOn(other, person) : leavesTooFew(other, person)) {
+            if (crews.isKnown(other) ? crews.isOn(other, person) : canRunOut[other] && leavesTooFew(other, person)) {
                 return false;
             }
         }

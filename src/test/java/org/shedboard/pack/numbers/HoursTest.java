@@ -61,6 +61,20 @@ class HoursTest {
     }
 
     @Test
+    void a_window_that_runs_out_of_the_tables_is_counted_on() {
+        int six = 6 * 7 * 24 * 60;
+        Hours far = Hours.of(
+                Problem.Person.of("Pat", Set.of(), Span.of(100, six + 50)).withOvertime(Span.of(six + 50, six + 60)),
+                2 * six);
+        for (int wall = six - 2; wall < six + 60; wall++) {
+            assertEquals(wall - 100, far.worked(wall));
+            assertEquals(wall, far.wall(wall - 100));
+        }
+        assertEquals(4, far.overtimeBefore(six - 46));
+        assertEquals(six - 40, far.pastOvertime(six - 52, 5));
+    }
+
+    @Test
     void a_long_horizon_keeps_small_tables_exact() {
         Hours far =
                 Hours.of(Problem.Person.of("Pat", Set.of(), Span.of(7, 8), Span.of(9_999_990, 9_999_999)), 10_000_000);
