@@ -9,7 +9,7 @@ import org.shedboard.pack.numbers.Chance;
 import org.shedboard.pack.numbers.FlatProblem;
 
 /**
- * One problem being packed, in the parts that a search is made of: dispatching rules, annealed handicaps of jobs, kicks, and a last
+ * One problem being packed, in the parts that a search is made of: dispatching rules, annealed handicaps of stays, kicks, and a last
  * annealing of the list of tasks.
  */
 final class Bench {
@@ -44,7 +44,7 @@ final class Bench {
 
     /** A plan at once, by dispatching rules; looked for longer only where they strand a job that has begun. */
     Plan first() {
-        new Handicaps(flat, trial).tryRules();
+        handicaps(0).tryRules();
         if (trial.bestStranded() > 0) {
             finishWhatHasBegun(TRIES_TO_FINISH);
         }
@@ -64,7 +64,7 @@ final class Bench {
 
     /** A plan for jobs that have all begun, looked for until each fits or the tries are over. */
     Plan packBegun(long tries) {
-        new Handicaps(flat, trial).tryRules();
+        handicaps(0).tryRules();
         finishWhatHasBegun(tries);
         return trial.bestPlan();
     }
@@ -92,16 +92,16 @@ final class Bench {
 
     /** A search of its own, from nothing. */
     void startAfresh(long tries, long seed) {
-        Handicaps handicaps = new Handicaps(flat, trial);
+        Handicaps handicaps = handicaps(seed);
         handicaps.tryRules();
-        handicaps.anneal(tries * handicapPercent() / 100, Chance.of(seed, "handicaps"));
+        handicaps.anneal(tries * handicapPercent() / 100);
         Solution start = trial.bestFreed();
         kickAndRefine(start, tries - trial.tries, seed);
     }
 
-    /** Large days get most of their gain from the handicaps, small ones from the rest. */
+    /** From ten machines up days get most of their gain from the handicaps, smaller ones and shops from the rest. */
     private int handicapPercent() {
-        return Math.max(5, Math.min(60, 2 * flat.jobs - 15));
+        return countsJobs ? Math.max(5, Math.min(70, 20 * flat.jobs - 130)) : 5;
     }
 
     /**
@@ -137,6 +137,10 @@ final class Bench {
 
     private double heat() {
         return (double) trial.bestEnergy() / Math.max(1, flat.jobs) + 1;
+    }
+
+    private Handicaps handicaps(long seed) {
+        return new Handicaps(flat, trial, Chance.of(seed, "handicaps"));
     }
 
     private Moves moves(long seed) {

@@ -6,7 +6,7 @@ import org.shedboard.pack.numbers.Hours;
 
 /**
  * Hands out work the way a foreman with a list does: of all tasks that could go on next, the one that can start first, where each
- * job's handicap in minutes lets others go before it.
+ * stay's handicap in minutes lets others go before it.
  */
 final class Dispatcher {
     private final FlatProblem flat;
@@ -24,6 +24,7 @@ final class Dispatcher {
         isWaiting = new boolean[flat.tasks];
     }
 
+    /** @param handicap per stay, in minutes */
     void dispatch(Solution solution, int[] handicap) {
         decoder.prepare(solution);
         do {
@@ -37,13 +38,13 @@ final class Dispatcher {
         Arrays.fill(isWaiting, false);
         for (int job = 0; job < flat.jobs; job++) {
             if (!decoder.isLeftOut(job)) {
-                await(job, handicap[job]);
+                await(job, handicap);
             }
         }
         while (count > 0 && !decoder.mustRestart() && !decoder.isGivenUp()) {
             int first = findFirst();
             int task = waiting[first];
-            long now = keyOf(task, handicap[flat.jobOfTask[task]]);
+            long now = keyOf(task, handicap[flat.stayOfTask[task]]);
             if (now > key[first]) {
                 key[first] = now;
                 continue;
@@ -53,8 +54,7 @@ final class Dispatcher {
             int before = decoder.placed;
             decoder.place(task);
             for (int index = before; index < decoder.placed; index++) {
-                int job = flat.jobOfTask[decoder.sequence[index]];
-                await(job, handicap[job]);
+                await(flat.jobOfTask[decoder.sequence[index]], handicap);
             }
         }
     }
@@ -70,7 +70,7 @@ final class Dispatcher {
     }
 
     /** The job's tasks that can now be given their time join those that wait for it. */
-    private void await(int job, int handicap) {
+    private void await(int job, int[] handicap) {
         int stay = flat.firstStay[job];
         while (stay < flat.firstStay[job + 1] && decoder.stayRemaining[stay] == 0) {
             stay++;
@@ -82,7 +82,7 @@ final class Dispatcher {
             if (!isWaiting[task] && decoder.isReady(task)) {
                 isWaiting[task] = true;
                 waiting[count] = task;
-                key[count++] = keyOf(task, handicap);
+                key[count++] = keyOf(task, handicap[stay]);
             }
         }
     }

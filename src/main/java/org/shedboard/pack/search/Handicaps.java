@@ -6,7 +6,10 @@ import org.shedboard.pack.numbers.Chance;
 import org.shedboard.pack.numbers.FlatProblem;
 import org.shedboard.pack.numbers.Hours;
 
-/** Finds the jobs' handicaps with which dispatching does best: by rules, then by annealing. */
+/**
+ * Finds the stays' handicaps with which dispatching does best: by rules, which treat all stays of a job alike, then by annealing,
+ * which need not. A machine may well be washed late and yet come first on the hoist, where the wash pad is what everyone waits for.
+ */
 final class Handicaps {
     private static final double[] STRENGTHS = {0.1, 0.5};
 
@@ -20,6 +23,7 @@ final class Handicaps {
 
     private final FlatProblem flat;
     private final Trial trial;
+    private final Chance chance;
     private final Solution plain;
     private final int[] work;
     private final int[] finish;
@@ -28,9 +32,10 @@ final class Handicaps {
     private int[] best;
     private long bestEnergy = Long.MAX_VALUE;
 
-    Handicaps(FlatProblem flat, Trial trial) {
+    Handicaps(FlatProblem flat, Trial trial, Chance chance) {
         this.flat = flat;
         this.trial = trial;
+        this.chance = chance;
         plain = Solution.plain(flat);
         movable = FlatProblem.numbersOf(flat.jobs, job -> !trial.decoder.isLeftOut(job));
         reach = Math.max(2, flat.problem.horizon() * 2);
@@ -43,7 +48,7 @@ final class Handicaps {
 
     /** First come; by promise; shortest for its weight; least slack; each as a nudge and as half of its value. Stronger ones never won on the days they were tried on. */
     void tryRules() {
-        tryOut(new int[flat.jobs], Long.MAX_VALUE);
+        tryOut(new int[flat.stays], Long.MAX_VALUE);
         for (double strength : STRENGTHS) {
             tryRule(this::promise, strength);
             tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
@@ -60,8 +65,8 @@ final class Handicaps {
     }
 
     private void tryRule(IntToDoubleFunction rule, double strength) {
-        int[] handicap = new int[flat.jobs];
-        Arrays.setAll(handicap, job -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(job)));
+        int[] handicap = new int[flat.stays];
+        Arrays.setAll(handicap, stay -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(flat.jobOfStay[stay])));
         tryOut(handicap, Long.MAX_VALUE);
     }
 
@@ -75,7 +80,7 @@ final class Handicaps {
     }
 
     /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
-    void anneal(long tries, Chance chance) {
+    void anneal(long tries) {
         if (movable.length < 2) {
             return;
         }
@@ -83,12 +88,12 @@ final class Handicaps {
         int[] start = best.clone();
         long each = tries / 2 / HEATS.length;
         for (double heat : HEATS) {
-            annealFrom(start, each, perJob * heat, chance);
+            annealFrom(start, each, perJob * heat);
         }
-        annealFrom(best.clone(), tries - HEATS.length * each, perJob * LAST_HEAT, chance);
+        annealFrom(best.clone(), tries - HEATS.length * each, perJob * LAST_HEAT);
     }
 
-    private void annealFrom(int[] start, long tries, double hot, Chance chance) {
+    private void annealFrom(int[] start, long tries, double hot) {
         int[] present = start;
         int[] candidate = start.clone();
         Excess excess = new Excess(trial.decoder.outlook, chance, movable);
@@ -99,7 +104,7 @@ final class Handicaps {
             double heat = hot * StrictMath.exp(-6.0 * step / tries);
             System.arraycopy(present, 0, candidate, 0, present.length);
             int job = chance.below(2) == 0 ? movable[chance.below(movable.length)] : excess.pick(finish, 3);
-            change(candidate, job, chance);
+            change(candidate, job);
             long limit = energy + (long) (heat * chance.exponential());
             long found = tryOut(candidate, limit);
             if (found <= limit) {
@@ -116,20 +121,36 @@ final class Handicaps {
         Arrays.setAll(finish, trial.tally::finishOf);
     }
 
-    /** The job changes its handicap with another's, comes just before or after that, or goes some minutes earlier or later. */
-    private void change(int[] handicap, int job, Chance chance) {
+    /** The job, one of its stays, or all from that stay on change handicaps with others, go just before or after them, or some minutes earlier or later. */
+    private void change(int[] handicap, int job) {
+        boolean whole = chance.below(2) == 0;
+        int first = flat.firstStay[job] + (whole ? 0 : chance.below(flat.firstStay[job + 1] - flat.firstStay[job]));
+        int end = whole || chance.below(3) == 0 ? flat.firstStay[job + 1] : first + 1;
         int other = movable[chance.below(movable.length)];
+        int like = alike(other, first - flat.firstStay[job]);
         switch (chance.below(4)) {
             case 0 -> {
-                int kept = handicap[job];
-                handicap[job] = handicap[other];
-                handicap[other] = kept;
+                int minutes = handicap[like] - handicap[first];
+                shift(handicap, first, end, minutes);
+                shift(handicap, like, whole ? flat.firstStay[other + 1] : like + 1, -minutes);
             }
-            case 1 -> handicap[job] = handicap[other] - 1 + chance.below(3);
+            case 1 -> shift(handicap, first, end, handicap[like] - handicap[first] - 1 + chance.below(3));
             default -> {
-                int step = 1 + chance.below(1 + chance.below(1 + chance.below(reach)));
-                handicap[job] += chance.below(2) == 0 ? step : -step;
+                int minutes = 1 + chance.below(1 + chance.below(1 + chance.below(reach)));
+                shift(handicap, first, end, chance.below(2) == 0 ? minutes : -minutes);
             }
+        }
+    }
+
+    /** The job's stay of that number, or some stay of it where it has fewer. */
+    private int alike(int job, int number) {
+        int count = flat.firstStay[job + 1] - flat.firstStay[job];
+        return flat.firstStay[job] + (number < count ? number : chance.below(count));
+    }
+
+    private static void shift(int[] handicap, int first, int end, int minutes) {
+        for (int stay = first; stay < end; stay++) {
+            handicap[stay] += minutes;
         }
     }
 }

@@ -26,7 +26,7 @@ import org.shedboard.pack.numbers.FlatProblem;
  * </pre>
  *
  * <p>Several lines of search are carried on side by side, each from its own solution, so that they do not all end in the same
- * valley; now and then the worst of them is started once more from nothing. One more round of each step refines the best. Each step
+ * valley; in each step the worst of them is started once more from nothing. One more round of each step refines the best. Each step
  * is longer than the one before, so that a short search has something whole early on and a long one cools slowly.
  */
 public final class Packing {
@@ -34,9 +34,6 @@ public final class Packing {
     private static final int LINES = 3;
 
     private static final int ROUNDS_A_STEP = LINES + 1;
-    /** Every so many steps the worst line starts again. */
-    private static final int STEPS_A_LINE = 4;
-
     private static final long FIRST_TRIES = 2000;
     private static final double GROWTH = 1.5;
     private static final long MOST_TRIES = 200_000;
@@ -123,12 +120,12 @@ public final class Packing {
         return index < LINES ? Round.Kind.GO_ON : Round.Kind.REFINE;
     }
 
-    /** At first all do, except that one goes on from the posted plan; later the worst line in its turn. */
+    /** At first all do, except that one goes on from the posted plan; later the worst line. */
     private boolean startsAfresh(int index) {
         if (step == 0) {
             return index > 0 || flat.problem.posted().isEmpty();
         }
-        return step % STEPS_A_LINE == STEPS_A_LINE - 1 && index == worst();
+        return index == worst();
     }
 
     private int worst() {
