@@ -65,11 +65,12 @@ class BetterPlansTest {
         search.close();
     }
 
-    /** The day with a plan posted in which everything waits for one machine that nobody was promised. */
+    /** The day with a plan posted in which everything waits for its fourth machine. */
     private static Outlook badlyPosted() {
         Problem problem = Outlook.of(day, now).problem();
+        Problem.Job favoured = problem.jobs().get(3);
         List<Problem.Job> jobs = problem.jobs().stream()
-                .map(job -> job.promise().isEmpty() ? job.withWeight(1000) : job)
+                .map(job -> job == favoured ? job.withWeight(1000) : job)
                 .toList();
         Plan bad = Packer.pack(problem.withJobs(jobs), Search.of(1, 500));
         return Outlook.of(day.with(new Posted(bad, day.origin())), now);
