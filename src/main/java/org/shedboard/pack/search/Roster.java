@@ -13,6 +13,10 @@ final class Roster {
     private final int[][] busy;
     /** Per person how many of these numbers count. */
     private final int[] used;
+    /** Per person the first working minute from which on they are busy without a pause until {@link #tailTo}. */
+    private final int[] tailFrom;
+    /** Per person the working minute from which on they have nothing to do any more. */
+    private final int[] tailTo;
     /** Per person the wall minute from which there is nothing to do any more; {@link #UNKNOWN} where nobody asked yet. */
     private final int[] freeFrom;
 
@@ -20,11 +24,15 @@ final class Roster {
         hours = flat.hours;
         busy = new int[flat.people][16];
         used = new int[flat.people];
+        tailFrom = new int[flat.people];
+        tailTo = new int[flat.people];
         freeFrom = new int[flat.people];
     }
 
     void clear() {
         Arrays.fill(used, 0);
+        Arrays.fill(tailFrom, 0);
+        Arrays.fill(tailTo, 0);
         Arrays.fill(freeFrom, 0);
     }
 
@@ -37,11 +45,16 @@ final class Roster {
             System.arraycopy(other.busy[person], 0, busy[person], 0, count);
             used[person] = count;
         }
+        System.arraycopy(other.tailFrom, 0, tailFrom, 0, tailFrom.length);
+        System.arraycopy(other.tailTo, 0, tailTo, 0, tailTo.length);
         System.arraycopy(other.freeFrom, 0, freeFrom, 0, freeFrom.length);
     }
 
     /** The first working minute from {@code earliest} on at which the person is free for so long. */
     int findGap(int person, int earliest, int minutes, boolean noOvertime) {
+        if (earliest >= tailFrom[person] && !noOvertime) {
+            return Math.max(earliest, tailTo[person]);
+        }
         int work = noOvertime ? hours[person].pastOvertime(earliest, minutes) : earliest;
         int[] runs = busy[person];
         int last = used[person];
@@ -66,7 +79,7 @@ final class Roster {
     /** The wall minute from which the person has nothing to do any more. */
     int freeFrom(int person) {
         if (freeFrom[person] == UNKNOWN) {
-            freeFrom[person] = hours[person].wall(busy[person][used[person] - 1]);
+            freeFrom[person] = hours[person].wall(tailTo[person]);
         }
         return freeFrom[person];
     }
@@ -88,5 +101,19 @@ final class Roster {
         runs[index] = work;
         runs[index + 1] = work + minutes;
         freeFrom[person] = UNKNOWN;
+        if (index == last) {
+            tailFrom[person] = work == tailTo[person] ? tailFrom[person] : work;
+            tailTo[person] = work + minutes;
+        } else if (work + minutes == tailFrom[person]) {
+            tailFrom[person] = beginningOfTail(runs, last);
+        }
+    }
+
+    private static int beginningOfTail(int[] runs, int lastRun) {
+        int index = lastRun;
+        while (index > 0 && runs[index - 1] == runs[index]) {
+            index -= 2;
+        }
+        return runs[index];
     }
 }
