@@ -107,9 +107,9 @@ class SessionTest {
         await("Whose next machine?");
         terminal.type("1");
         await("Marnie: YOUR NEXT MACHINE");
-        await("First: Change the oil filter");
+        await("First: Tighten the underside bolts");
         terminal.type("5");
-        await("Now: Change the oil filter");
+        await("Now: Tighten the underside bolts");
         terminal.type("6");
         await("is finished.");
         await("First: ");

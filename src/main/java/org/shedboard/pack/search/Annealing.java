@@ -74,7 +74,7 @@ final class Annealing {
 
     private void accept(Solution solution) {
         table.take(trial.decoder);
-        trail.follow();
+        trail.follow(table.order);
         System.arraycopy(table.order, 0, solution.list, 0, solution.list.length);
     }
 }

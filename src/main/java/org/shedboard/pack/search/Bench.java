@@ -16,20 +16,21 @@ final class Bench {
     /** How many tries to give to a plan in which all that has begun can be finished, where the rules find none. */
     private static final long TRIES_TO_FINISH = 20_000;
 
+    /** Of the tries of a search from nothing, least and most that go to handicaps. Found by trying. */
+    private static final int LEAST_PERCENT = 5;
+
+    private static final int MOST_PERCENT = 70;
+
     private static final double REFINING_HEAT = 0.3;
     private static final double LAST_HEAT = 0.001;
 
     private final FlatProblem flat;
     private final Trial trial;
     private final boolean[] left;
-    /** The finish of every job costs something, not only that of the last one. */
-    private final boolean countsJobs;
 
     Bench(FlatProblem flat, BooleanSupplier stop, Consumer<Plan> better) {
         this.flat = flat;
         left = new boolean[flat.jobs];
-        Costs costs = flat.problem.costs();
-        countsJobs = costs.flow() > 0 || costs.late() > 0;
         for (int job = 0; job < flat.jobs; job++) {
             left[job] = flat.hopeless[job] != null;
         }
@@ -90,18 +91,37 @@ final class Bench {
         }
     }
 
-    /** A search of its own, from nothing. */
-    void startAfresh(long tries, long seed) {
+    /**
+     * Anneals handicaps, then goes on with the list of what they make.
+     *
+     * @param known handicaps to go on from; empty to start from nothing
+     * @return the handicaps with which dispatching did best
+     */
+    int[] dispatchAndKick(int[] known, long tries, long seed) {
         Handicaps handicaps = handicaps(seed);
         handicaps.tryRules();
-        handicaps.anneal(tries * handicapPercent() / 100);
-        Solution start = trial.bestFreed();
-        kickAndRefine(start, tries - trial.tries, seed);
+        if (known.length > 0) {
+            handicaps.tryOut(known);
+        }
+        handicaps.anneal(tries * handicapPercent(flat) / 100);
+        kickAndRefine(trial.bestFreed(), tries - trial.tries, seed);
+        return handicaps.best();
     }
 
     /** From ten machines up days get most of their gain from the handicaps, smaller ones and shops from the rest. */
-    private int handicapPercent() {
-        return countsJobs ? Math.max(5, Math.min(70, 20 * flat.jobs - 130)) : 5;
+    private static int handicapPercent(FlatProblem flat) {
+        return countsJobs(flat) ? Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, 20 * flat.jobs - 130)) : LEAST_PERCENT;
+    }
+
+    /** Whether most of a search from nothing goes to handicaps. */
+    static boolean isForHandicaps(FlatProblem flat) {
+        return handicapPercent(flat) == MOST_PERCENT;
+    }
+
+    /** The finish of every job costs something, not only that of the last one. */
+    private static boolean countsJobs(FlatProblem flat) {
+        Costs costs = flat.problem.costs();
+        return costs.flow() > 0 || costs.late() > 0;
     }
 
     /**
@@ -113,7 +133,7 @@ final class Bench {
         if (!moves.isEmpty()) {
             long end = trial.tries + tries;
             Annealing annealing = annealing(moves, seed);
-            if (countsJobs) {
+            if (countsJobs(flat)) {
                 new Kicks(flat, trial, annealing, moves, Chance.of(seed, "kicks")).run(start, tries * 3 / 4);
                 refine(annealing, end - trial.tries, REFINING_HEAT);
             } else {

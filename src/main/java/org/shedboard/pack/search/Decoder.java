@@ -151,8 +151,13 @@ final class Decoder {
      */
     void decode(Solution wanted, Trail trail, int kept) {
         prepare(wanted);
-        takenOver = trail.resume(kept);
+        takeUp(trail, kept);
         decodeFrom(takenOver);
+    }
+
+    /** Stands as after the first so many tasks of the trail, or at the beginning where that cannot be had. */
+    void takeUp(Trail trail, int kept) {
+        takenOver = trail.resume(kept);
     }
 
     /** So many tasks at the beginning of the list have the times, people and places that they had in the trail's plan. */
@@ -164,9 +169,8 @@ final class Decoder {
         int next = first;
         while (running.points <= limit && (mustRestart || next < flat.tasks)) {
             if (mustRestart) {
-                begin();
+                beginAgain();
                 next = 0;
-                takenOver = 0;
             }
             int task = solution.list[next++];
             if (!left[flat.jobOfTask[task]]) {
@@ -191,6 +195,12 @@ final class Decoder {
         doesNotFit = overruns;
         placed = tasks;
         Arrays.fill(missed, false);
+    }
+
+    /** Nothing is taken over from another plan after all. */
+    void beginAgain() {
+        begin();
+        takenOver = 0;
     }
 
     /** An empty shop, except for what is done, going on or pinned to a minute. */

@@ -13,13 +13,8 @@ import org.shedboard.pack.numbers.Hours;
 final class Handicaps {
     private static final double[] STRENGTHS = {0.1, 0.5};
 
-    /**
-     * Heat of each short pass, as a share of the cost of a job. A job that just misses the evening costs a whole night, so that some
-     * passes must be hot enough to cross such a step; they miss finer things, so that others are not. Found by trying.
-     */
-    private static final double[] HEATS = {0.7, 0.05, 0.7, 0.2};
-
-    private static final double LAST_HEAT = 0.02;
+    /** Heat at the beginning, as a share of the cost of a job. Found by trying. */
+    private static final double HEAT = 0.2;
 
     private final FlatProblem flat;
     private final Trial trial;
@@ -48,7 +43,7 @@ final class Handicaps {
 
     /** First come; by promise; shortest for its weight; least slack; each as a nudge and as half of its value. Stronger ones never won on the days they were tried on. */
     void tryRules() {
-        tryOut(new int[flat.stays], Long.MAX_VALUE);
+        tryOut(new int[flat.stays]);
         for (double strength : STRENGTHS) {
             tryRule(this::promise, strength);
             tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
@@ -60,6 +55,11 @@ final class Handicaps {
         }
     }
 
+    /** The best so far; nobody changes them. */
+    int[] best() {
+        return best;
+    }
+
     private double promise(int job) {
         return flat.job(job).promise().orElse(flat.problem.horizon());
     }
@@ -67,37 +67,34 @@ final class Handicaps {
     private void tryRule(IntToDoubleFunction rule, double strength) {
         int[] handicap = new int[flat.stays];
         Arrays.setAll(handicap, stay -> (int) Math.min(Hours.FAR, strength * rule.applyAsDouble(flat.jobOfStay[stay])));
-        tryOut(handicap, Long.MAX_VALUE);
+        tryOut(handicap);
     }
 
-    private long tryOut(int[] handicap, long limit) {
-        long energy = trial.dispatch(plain, handicap, limit);
+    void tryOut(int[] handicap) {
+        keepIfBest(handicap, trial.dispatch(plain, handicap));
+    }
+
+    private void keepIfBest(int[] handicap, long energy) {
         if (energy < bestEnergy) {
             bestEnergy = energy;
             best = handicap.clone();
         }
-        return energy;
     }
 
-    /** Short passes from the best rule, then a long one from the best of them: one pass alone is often caught in a bad order. */
+    /** One long pass from the best so far: several short ones end in worse orders. */
     void anneal(long tries) {
-        if (movable.length < 2) {
-            return;
+        if (movable.length > 1) {
+            annealFrom(best.clone(), tries, ((double) bestEnergy / flat.jobs + 1) * HEAT);
         }
-        double perJob = (double) bestEnergy / flat.jobs + 1;
-        int[] start = best.clone();
-        long each = tries / 2 / HEATS.length;
-        for (double heat : HEATS) {
-            annealFrom(start, each, perJob * heat);
-        }
-        annealFrom(best.clone(), tries - HEATS.length * each, perJob * LAST_HEAT);
     }
 
     private void annealFrom(int[] start, long tries, double hot) {
         int[] present = start;
         int[] candidate = start.clone();
         Excess excess = new Excess(trial.decoder.outlook, chance, movable);
-        long energy = trial.dispatch(plain, present, Long.MAX_VALUE);
+        Turns turns = new Turns(trial.decoder);
+        long energy = trial.dispatch(plain, present);
+        trial.tell(turns);
         takeFinishes();
         long end = trial.tries + tries - 1;
         for (long step = 0; trial.tries < end && !trial.isStopped(); step++) {
@@ -106,12 +103,14 @@ final class Handicaps {
             int job = chance.below(2) == 0 ? movable[chance.below(movable.length)] : excess.pick(finish, 3);
             change(candidate, job);
             long limit = energy + (long) (heat * chance.exponential());
-            long found = tryOut(candidate, limit);
+            long found = trial.dispatch(plain, candidate, turns, turns.kept(present, candidate), limit);
+            keepIfBest(candidate, found);
             if (found <= limit) {
                 energy = found;
                 int[] spare = present;
                 present = candidate;
                 candidate = spare;
+                trial.tell(turns);
                 takeFinishes();
             }
         }

@@ -26,8 +26,9 @@ import org.shedboard.pack.numbers.FlatProblem;
  * </pre>
  *
  * <p>Several lines of search are carried on side by side, each from its own solution, so that they do not all end in the same
- * valley; in each step the worst of them is started once more from nothing. One more round of each step refines the best. Each step
- * is longer than the one before, so that a short search has something whole early on and a long one cools slowly.
+ * valley; in each step the worst of them is started once more from nothing. Where many machines are to be packed and no plan is
+ * posted, each line carries on its handicaps instead, and makes a list of them anew. One more round of each step refines the best.
+ * Each step is longer than the one before, so that a short search has something whole early on and a long one cools slowly.
  */
 public final class Packing {
     /** Solutions that are carried on. */
@@ -45,6 +46,8 @@ public final class Packing {
     private final List<Elite> lines;
     /** Some task that has not begun is in the plan. */
     private final boolean canChoose;
+    /** Lines carry on handicaps, not lists: of many machines these find the better orders. */
+    private final boolean goesOnByHandicaps;
 
     private final Elite best;
     /** What plans cost at least, where that was asked for. */
@@ -61,6 +64,7 @@ public final class Packing {
         this.bound = bound;
         canChoose = IntStream.range(0, flat.tasks)
                 .anyMatch(task -> flat.hopeless[flat.jobOfTask[task]] == null && flat.isFree(task));
+        goesOnByHandicaps = Bench.isForHandicaps(flat) && flat.problem.posted().isEmpty();
     }
 
     /** The search before its first round: its plan is the one that is there at once, the better of a first one and the posted one. */
@@ -68,7 +72,7 @@ public final class Packing {
         FlatProblem flat = new FlatProblem(problem);
         Bench bench = new Bench(flat, () -> false, plan -> {});
         bench.begin();
-        Elite first = Elite.of(bench.trial());
+        Elite first = Elite.of(bench.trial(), new int[0]);
         return new Packing(flat, seed, 0, 0, Collections.nCopies(LINES, first), first, Optional.empty());
     }
 
@@ -110,10 +114,13 @@ public final class Packing {
     private Round round(int index, long most) {
         long own = Chance.mix(Chance.mix(seed) + (long) step * ROUNDS_A_STEP + index);
         Elite start = index < LINES ? lines.get(index) : best;
-        return new Round(flat, index, kindOf(index), start.solution(), Search.of(own, most));
+        return new Round(flat, index, kindOf(index), start, Search.of(own, most));
     }
 
     private Round.Kind kindOf(int index) {
+        if (index < LINES && goesOnByHandicaps) {
+            return Round.Kind.DISPATCH;
+        }
         if (startsAfresh(index)) {
             return Round.Kind.AFRESH;
         }
@@ -143,7 +150,8 @@ public final class Packing {
         long more = 0;
         for (Round.Found one : found) {
             int index = one.index();
-            if (index < LINES && (startsAfresh(index) || !next.get(index).isBetterThan(one.elite()))) {
+            if (index < LINES
+                    && (kindOf(index) != Round.Kind.GO_ON || !next.get(index).isBetterThan(one.elite()))) {
                 next.set(index, one.elite());
             }
             nextBest = one.elite().isBetterThan(nextBest) ? one.elite() : nextBest;

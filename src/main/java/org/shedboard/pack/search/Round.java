@@ -11,6 +11,8 @@ public final class Round {
     enum Kind {
         /** A search of its own, from nothing. */
         AFRESH,
+        /** Handicaps go on from those that a solution came from. */
+        DISPATCH,
         /** Kicks that go on from a solution. */
         GO_ON,
         /** A long annealing from a solution. */
@@ -20,14 +22,14 @@ public final class Round {
     private final FlatProblem flat;
     private final int index;
     private final Kind kind;
-    private final Solution start;
+    private final Elite start;
     private final Search search;
 
     /**
      * @param index which of its step's rounds it is
      * @param start where to go on from; nobody changes it
      */
-    Round(FlatProblem flat, int index, Kind kind, Solution start, Search search) {
+    Round(FlatProblem flat, int index, Kind kind, Elite start, Search search) {
         this.flat = flat;
         this.index = index;
         this.kind = kind;
@@ -47,13 +49,26 @@ public final class Round {
      */
     public Found run(BooleanSupplier stop, Consumer<Plan> better) {
         Bench bench = new Bench(flat, stop, better);
-        switch (kind) {
-            case AFRESH -> bench.startAfresh(search.tries(), search.seed());
-            case GO_ON -> bench.kickAndRefine(start.copy(), search.tries(), search.seed());
-            case REFINE -> bench.refine(start.copy(), search.tries(), search.seed());
-        }
+        int[] handicaps = run(bench);
         bench.trial().tell();
-        return new Found(index, Elite.of(bench.trial()), bench.trial().tries);
+        return new Found(index, Elite.of(bench.trial(), handicaps), bench.trial().tries);
+    }
+
+    /** The answer is the handicaps of the solution found. */
+    private int[] run(Bench bench) {
+        switch (kind) {
+            case AFRESH:
+                return bench.dispatchAndKick(new int[0], search.tries(), search.seed());
+            case DISPATCH:
+                return bench.dispatchAndKick(start.handicaps(), search.tries(), search.seed());
+            case GO_ON:
+                bench.kickAndRefine(start.solution().copy(), search.tries(), search.seed());
+                break;
+            case REFINE:
+                bench.refine(start.solution().copy(), search.tries(), search.seed());
+                break;
+        }
+        return start.handicaps();
     }
 
     /** What a round came to. */

@@ -30,13 +30,17 @@ final class Trail {
         Arrays.setAll(checkpoints, index -> new Checkpoint(decoder));
     }
 
-    /** The plan is now the one that was decoded last, of which the decoder says how much it took over. */
-    void follow() {
+    /**
+     * The plan is now the one that was decoded last, of which the decoder says how much it took over.
+     *
+     * @param order its tasks, each after those it waits for
+     */
+    void follow(int[] order) {
         int same = 0;
-        while (same < decoder.takenOver() && list[same] == table.order[same]) {
+        while (same < decoder.takenOver() && list[same] == order[same]) {
             same++;
         }
-        System.arraycopy(table.order, same, list, same, list.length - same);
+        System.arraycopy(order, same, list, same, list.length - same);
         known = same == 0 ? 0 : Math.min(known, same / spacing + 1);
     }
 

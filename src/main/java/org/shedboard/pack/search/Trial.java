@@ -59,10 +59,26 @@ final class Trial {
     }
 
     /** As {@link #decode(Solution)}, of what dispatching makes. */
-    long dispatch(Solution wishes, int[] handicap, long limit) {
-        decoder.giveUpAbove(limit);
+    long dispatch(Solution wishes, int[] handicap) {
+        decoder.giveUpAbove(Long.MAX_VALUE);
         dispatcher.dispatch(wishes, handicap);
         return judge();
+    }
+
+    /**
+     * The energy of what dispatching makes, or {@link #TOO_DEAR} as soon as it is known to be above the limit.
+     *
+     * @param turns those of a plan with other handicaps, of which {@code kept} tasks have the same time with these
+     */
+    long dispatch(Solution wishes, int[] handicap, Turns turns, int kept, long limit) {
+        decoder.giveUpAbove(limit);
+        dispatcher.dispatch(wishes, handicap, turns, kept);
+        return judge();
+    }
+
+    /** The plan dispatched last is the one whose turns are followed. */
+    void tell(Turns turns) {
+        dispatcher.tell(turns);
     }
 
     private long judge() {

@@ -67,7 +67,7 @@ class DecoderTest {
         Solution solution = Solution.plain(flat);
         decoder.decode(solution);
         table.take(decoder);
-        trail.follow();
+        trail.follow(table.order);
         System.arraycopy(table.order, 0, solution.list, 0, flat.tasks);
         Moves moves = new Moves(flat, decoder.outlook, new Chance(seed), left);
         for (int times = 0; times < 300; times++) {
@@ -78,7 +78,7 @@ class DecoderTest {
             resumed.take(decoder);
             long points = decoder.running.points;
             Trail fresh = new Trail(decoder, table);
-            fresh.follow();
+            fresh.follow(table.order);
             decoder.decode(changed.copy(), fresh, kept);
             assertArrayEquals(decoder.start, resumed.start, "change " + times);
             assertArrayEquals(decoder.placeOfStay, resumed.placeOfStay, "change " + times);

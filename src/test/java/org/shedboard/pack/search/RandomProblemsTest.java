@@ -92,7 +92,7 @@ class RandomProblemsTest {
         Trail trail = new Trail(decoder, table);
         decoder.decode(solution);
         table.take(decoder);
-        trail.follow();
+        trail.follow(table.order);
         int counted = 0;
         for (int move = 0; move < 500 && !moves.isEmpty(); move++) {
             System.arraycopy(table.order, 0, solution.list, 0, flat.tasks);
@@ -103,7 +103,7 @@ class RandomProblemsTest {
             if (tally.stranded == 0) {
                 solution.become(changed);
                 table.take(decoder);
-                trail.follow();
+                trail.follow(table.order);
                 table.judge(tally);
                 PlanCheck check = PlanCheck.of(problem, new PlanWriter(flat, decoder.outlook, table).write());
                 assertEquals(List.of(), check.breaches(), "move " + move);
