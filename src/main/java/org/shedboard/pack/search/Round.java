@@ -56,19 +56,18 @@ public final class Round {
 
     /** The answer is the handicaps of the solution found. */
     private int[] run(Bench bench) {
-        switch (kind) {
-            case AFRESH:
-                return bench.dispatchAndKick(new int[0], search.tries(), search.seed());
-            case DISPATCH:
-                return bench.dispatchAndKick(start.handicaps(), search.tries(), search.seed());
-            case GO_ON:
+        return switch (kind) {
+            case AFRESH -> bench.dispatchAndKick(new int[0], search.tries(), search.seed());
+            case DISPATCH -> bench.dispatchAndKick(start.handicaps(), search.tries(), search.seed());
+            case GO_ON -> {
                 bench.kickAndRefine(start.solution().copy(), search.tries(), search.seed());
-                break;
-            case REFINE:
+                yield start.handicaps();
+            }
+            case REFINE -> {
                 bench.refine(start.solution().copy(), search.tries(), search.seed());
-                break;
-        }
-        return start.handicaps();
+                yield start.handicaps();
+            }
+        };
     }
 
     /** What a round came to. */
