@@ -9,7 +9,7 @@ import org.shedboard.estimate.Estimate;
  * What could be promised for a machine, in the plan already or not.
  *
  * @param asPosted with everybody going on as posted and this machine fitted in
- * @param repacked with the day packed anew around it
+ * @param repacked with the day packed anew around it, or left as posted where that is no earlier
  * @param isRepacking whether that is still being worked out
  * @param endangered whose promises it would put in danger as posted
  */
@@ -56,8 +56,16 @@ public record Quote(
         record NotGiven(Refusal refusal) implements Answer {}
     }
 
+    /** With what packing anew offers; what is offered as posted where that is earlier, since the day can be left as it is. */
     Quote withRepacked(Optional<Offer> offer) {
-        return new Quote(estimate, asPosted, offer, false, endangered);
+        return new Quote(estimate, asPosted, earlier(offer), false, endangered);
+    }
+
+    private Optional<Offer> earlier(Optional<Offer> offer) {
+        boolean isAsPosted = asPosted.isPresent()
+                && (offer.isEmpty()
+                        || asPosted.get().promise().isBefore(offer.get().promise()));
+        return isAsPosted ? asPosted : offer;
     }
 
     Quote endangering(List<Endangered> others) {

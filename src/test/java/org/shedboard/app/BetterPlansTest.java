@@ -65,12 +65,12 @@ class BetterPlansTest {
         search.close();
     }
 
-    /** The day with a plan posted in which everything waits for its fourth machine. */
+    /** The day with a plan posted in which every machine that nobody has begun waits four hours for no reason. */
     private static Outlook badlyPosted() {
         Problem problem = Outlook.of(day, now).problem();
-        Problem.Job favoured = problem.jobs().get(3);
+        int later = problem.now() + 240;
         List<Problem.Job> jobs = problem.jobs().stream()
-                .map(job -> job == favoured ? job.withWeight(1000) : job)
+                .map(job -> job.stays().stream().anyMatch(Problem.Stay::hasBegun) ? job : job.withArrives(later))
                 .toList();
         Plan bad = Packer.pack(problem.withJobs(jobs), Search.of(1, 500));
         return Outlook.of(day.with(new Posted(bad, day.origin())), now);

@@ -107,9 +107,10 @@ class SessionTest {
         await("Whose next machine?");
         terminal.type("1");
         await("Marnie: YOUR NEXT MACHINE");
-        await("First: Tighten the underside bolts");
+        await("First: ");
+        String task = textAfter("First: ");
         terminal.type("5");
-        await("Now: Tighten the underside bolts");
+        await("Now: " + task);
         terminal.type("6");
         await("is finished.");
         await("First: ");
@@ -192,6 +193,14 @@ class SessionTest {
             }
             LockSupport.parkNanos(BETWEEN_LOOKS_NANOSECONDS);
         }
+    }
+
+    private String textAfter(String text) {
+        String row = screen().stream()
+                .filter(each -> each.contains(text))
+                .findFirst()
+                .orElseThrow();
+        return row.substring(row.indexOf(text) + text.length()).strip();
     }
 
     private List<String> screen() {

@@ -11,7 +11,8 @@ import org.shedboard.pack.numbers.Hours;
  * which need not. A machine may well be washed late and yet come first on the hoist, where the wash pad is what everyone waits for.
  */
 final class Handicaps {
-    private static final double[] STRENGTHS = {0.1, 0.5};
+    /** How many minutes of handicap a minute of a rule is worth. */
+    private static final double NUDGE = 0.1;
 
     /** Heat at the beginning, as a share of the cost of a job. Found by trying. */
     private static final double HEAT = 0.2;
@@ -41,18 +42,17 @@ final class Handicaps {
         }
     }
 
-    /** First come; by promise; shortest for its weight; least slack; each as a nudge and as half of its value. Stronger ones never won on the days they were tried on. */
+    /**
+     * By promise; by promise for its weight; least slack; promise and work together for its weight; each of them a nudge to what can
+     * start first. Then the shortest for its weight, strictly, which leaves out least where not all fit. On two dozen days all of 25
+     * rules together come to plans that are 1 % better than these five, at five times the work.
+     */
     void tryRules() {
-        tryOut(new int[flat.stays]);
-        for (double strength : STRENGTHS) {
-            tryRule(this::promise, strength);
-            tryRule(job -> work[job] / Math.max(0.1, flat.job(job).weight()), strength);
-            tryRule(job -> promise(job) - work[job], strength);
-            tryRule(
-                    job -> (promise(job) + 2.0 * work[job])
-                            / Math.max(0.1, flat.job(job).weight()),
-                    strength);
-        }
+        tryRule(this::promise, NUDGE);
+        tryRule(job -> promise(job) / weight(job), NUDGE);
+        tryRule(job -> promise(job) - work[job], NUDGE);
+        tryRule(job -> (promise(job) + 2.0 * work[job]) / weight(job), NUDGE);
+        tryRule(job -> work[job] / weight(job), 1);
     }
 
     /** The best so far; nobody changes them. */
@@ -62,6 +62,10 @@ final class Handicaps {
 
     private double promise(int job) {
         return flat.job(job).promise().orElse(flat.problem.horizon());
+    }
+
+    private double weight(int job) {
+        return Math.max(0.1, flat.job(job).weight());
     }
 
     private void tryRule(IntToDoubleFunction rule, double strength) {
