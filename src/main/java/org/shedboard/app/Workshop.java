@@ -113,6 +113,10 @@ final class Workshop implements AutoCloseable {
         return clock.instant();
     }
 
+    Pins pins() {
+        return Pins.of(store, terminal);
+    }
+
     ZoneId zone() {
         return clock.getZone();
     }
