@@ -10,6 +10,7 @@ import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.app.command.PackTerms;
+import org.shedboard.app.command.PinCommand;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
 import org.shedboard.app.command.Seen;
@@ -64,6 +65,9 @@ final class Commands {
         if (wish instanceof DemoCommand demo) {
             return demo(demo);
         }
+        if (wish instanceof PinCommand pin) {
+            return pin(pin);
+        }
         throw new IllegalArgumentException("nothing performs " + wish);
     }
 
@@ -82,8 +86,7 @@ final class Commands {
         String who = carry.by().orElse(day.inCharge());
         Outcome outcome = workshop.carryOut(carry.act(), Actor.of(carry.act(), who));
         if (outcome instanceof Outcome.Refused refused) {
-            throw new CannotDo(
-                    refused.refusal().name(), refused.refusal().values().toArray());
+            throw new CannotDo(refused.refusal());
         }
         Seen after = program.see(workshop, Optional.empty());
         return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
@@ -115,6 +118,12 @@ final class Commands {
         } else {
             program.voice().complain(remarks);
             program.voice().sayJson(PlanFile.write(plan));
+        }
+    }
+
+    private int pin(PinCommand asked) {
+        try (Workshop workshop = program.workshops().open()) {
+            return program.answer(new PinSetting(workshop, PinReader.of(program.around())).set(asked));
         }
     }
 

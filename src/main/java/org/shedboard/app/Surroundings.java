@@ -9,12 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import org.shedboard.term.Display;
 
 /**
  * What the program finds around it when it starts.
  *
  * @param hasScreen whether there is a terminal that can show a full screen
+ * @param console where a PIN can be typed unseen; empty without a terminal
  * @param isWatched whether what is said on standard error goes to a terminal
  * @param processors how many the machine has
  */
@@ -25,6 +27,7 @@ record Surroundings(
         Map<String, String> environment,
         Path userHome,
         boolean hasScreen,
+        Optional<PinReader.Hidden> console,
         boolean isWatched,
         int processors) {
     private static final int USUAL_COLUMNS = 80;
@@ -41,6 +44,7 @@ record Surroundings(
                 System.getenv(),
                 Path.of(System.getProperty("user.home")),
                 Display.isUsable(),
+                Display.console().map(PinReader.Hidden::at),
                 isTerminal(STANDARD_ERROR),
                 Runtime.getRuntime().availableProcessors());
     }

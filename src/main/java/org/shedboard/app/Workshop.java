@@ -24,6 +24,7 @@ import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.store.Reader;
@@ -81,11 +82,13 @@ final class Workshop implements AutoCloseable {
     static void make(Path home, Catalogue catalogue, Setup setup) {
         Clock machine = Clock.system(setup.shop().zone());
         Beginning beginning = Beginning.of(catalogue, setup, LocalDate.now(machine));
+        List<KeptPin> pins = PinHashing.usual().keep(setup.pins());
         try (Store store = Store.create(home)) {
             Instant now =
                     setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
             store.save(new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
                 tx.saveShop(setup.shop());
+                pins.forEach(tx::savePin);
                 tx.saveCatalogue(catalogue);
                 new Saving(tx).all(beginning.changes());
                 setup.morning().ifPresent(morning -> runFrom(tx, machine, opening(setup, morning)));
@@ -108,6 +111,10 @@ final class Workshop implements AutoCloseable {
 
     Instant now() {
         return clock.instant();
+    }
+
+    Pins pins() {
+        return Pins.of(store, terminal);
     }
 
     ZoneId zone() {

@@ -1,10 +1,12 @@
 package org.shedboard.day;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.Pin;
 import org.shedboard.shop.Shop;
 
 /**
@@ -12,16 +14,29 @@ import org.shedboard.shop.Shop;
  *
  * @param past finished visits to learn from, oldest first
  * @param morning how its first day begins; only a demonstration has one
+ * @param pins the PINs that people have from the start, by the ids of the people; wiped when the shop is made
  */
 public record Setup(
-        Shop shop, List<Owner> owners, List<Machine> machines, List<PastVisit> past, Optional<Morning> morning) {
+        Shop shop,
+        List<Owner> owners,
+        List<Machine> machines,
+        List<PastVisit> past,
+        Optional<Morning> morning,
+        Map<String, Pin> pins) {
     public Setup {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
         past = List.copyOf(past);
+        pins = Map.copyOf(pins);
+    }
+
+    /** A start at which nobody has a PIN. */
+    public Setup(
+            Shop shop, List<Owner> owners, List<Machine> machines, List<PastVisit> past, Optional<Morning> morning) {
+        this(shop, owners, machines, past, morning, Map.of());
     }
 
     public Setup withPast(List<PastVisit> visits) {
-        return new Setup(shop, owners, machines, visits, morning);
+        return new Setup(shop, owners, machines, visits, morning, pins);
     }
 }

@@ -240,6 +240,16 @@ public final class Fields {
         return find(name).flatMap(value -> asParsed(value, where(name), wanted, parse));
     }
 
+    /** As {@link #findParsed}, but no fault tells what the text is. */
+    <T> Optional<T> findUntold(String name, String wanted, Function<String, Optional<T>> parse) {
+        Optional<JsonNode> value = find(name);
+        Optional<T> parsed = value.filter(JsonNode::isString).flatMap(text -> parse.apply(text.stringValue()));
+        if (value.isPresent() && parsed.isEmpty()) {
+            fault(name, "is not " + wanted);
+        }
+        return parsed;
+    }
+
     <T> T parsed(String name, String wanted, T instead, Function<String, T> parse) {
         return has(name) ? findParsed(name, wanted, parse).orElse(instead) : missing(name, instead);
     }

@@ -18,6 +18,7 @@ import org.shedboard.estimate.MachineClass;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Pin;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Shop;
@@ -31,11 +32,13 @@ public final class ShopFile {
     private static final int OLDEST_YEAR = 1900;
     private static final int NEWEST_YEAR = 2100;
     private static final int MOST_HOURS = 1_000_000;
+    private static final String PIN_FORM = "a text of " + Pin.SHORTEST + " to " + Pin.LONGEST + " digits";
     private static final Window ANY = new Window(LocalTime.MIN, LocalTime.MAX);
 
     private final Catalogue catalogue;
     private final Map<String, String> placesSeen = new HashMap<>();
     private final Map<String, String> peopleSeen = new HashMap<>();
+    private final Map<String, Pin> pins = new HashMap<>();
     private final Map<String, String> ownersSeen = new HashMap<>();
     private final Map<String, String> machinesSeen = new HashMap<>();
 
@@ -54,7 +57,7 @@ public final class ShopFile {
         List<Owner> owners = root.objectsOrNone("owners", this::owner);
         List<Machine> machines = root.objectsOrNone("machines", this::machine);
         MorningFields morning = new MorningFields(shop, machines, catalogue);
-        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read));
+        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins);
     }
 
     private Shop shop(Fields root) {
@@ -87,6 +90,7 @@ public final class ShopFile {
     private Person person(Fields fields) {
         String id = fields.filled("id");
         fields.unique("id", id, peopleSeen);
+        fields.findUntold("pin", PIN_FORM, text -> Pin.of(text.toCharArray())).ifPresent(pin -> pins.put(id, pin));
         List<Window> shifts = shifts(fields);
         List<Window> overtime = windows(fields, "overtime");
         checkOrder(fields, "shifts", shifts);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -22,6 +23,15 @@ public sealed class Reader permits Tx {
 
     public Optional<Shop> findShop() {
         return ShopRows.find(sql);
+    }
+
+    public Optional<KeptPin> findPin(String personId) {
+        return PinRows.find(sql, personId);
+    }
+
+    /** Whether anybody has a PIN. */
+    public boolean hasPins() {
+        return PinRows.hasAny(sql);
     }
 
     public Optional<Catalogue> findCatalogue() {

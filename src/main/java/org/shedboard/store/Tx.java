@@ -6,6 +6,7 @@ import java.util.List;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.Plan;
+import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -30,6 +31,11 @@ public final class Tx extends Reader {
     /** Puts this shop in place of the one before, places and people included. */
     public void saveShop(Shop shop) {
         difference.save(sql, ShopRows.shares(shop));
+    }
+
+    /** Saves the PIN of a person who is saved. */
+    public void savePin(KeptPin pin) {
+        difference.save(sql, List.of(PinRows.share(pin)));
     }
 
     /** Puts this catalogue in place of the one before. */

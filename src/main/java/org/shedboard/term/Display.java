@@ -10,6 +10,7 @@ import java.io.Console;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.shedboard.grid.Grid;
@@ -48,7 +49,12 @@ public final class Display implements AutoCloseable {
 
     /** Whether the program was started in a terminal that can show a full screen. */
     public static boolean isUsable() {
-        return isUsable(System.getenv(), hasTerminal(System.console()));
+        return isUsable(System.getenv(), console().isPresent());
+    }
+
+    /** The terminal that the program was started in, to ask for single lines. */
+    public static Optional<Console> console() {
+        return Optional.ofNullable(System.console()).filter(Display::hasTerminal);
     }
 
     static boolean isUsable(Map<String, String> environment, boolean hasTerminal) {
@@ -58,7 +64,6 @@ public final class Display implements AutoCloseable {
 
     /** From Java 22 on there is a console without a terminal too, and it can be asked. */
     private static boolean hasTerminal(Console console) {
-        if (console == null) return false;
         try {
             return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
         } catch (NoSuchMethodException olderJava) {

@@ -9,8 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -97,6 +99,19 @@ final class CommandRoom {
     }
 
     Said piped(String input, String... words) {
+        return run(input, Optional.empty(), words);
+    }
+
+    /** With a console at which these lines are typed unseen. */
+    Said typing(List<String> lines, String... words) {
+        Iterator<String> next = lines.iterator();
+        return run(
+                "",
+                Optional.of(prompt -> next.hasNext() ? Optional.of(next.next().toCharArray()) : Optional.empty()),
+                words);
+    }
+
+    private Said run(String input, Optional<PinReader.Hidden> console, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Surroundings around = new Surroundings(
@@ -106,6 +121,7 @@ final class CommandRoom {
                 Map.of("SHEDBOARD_HOME", home.toString()),
                 home.resolve("nobody"),
                 false,
+                console,
                 watched,
                 PROCESSORS);
         int status = Shedboard.run(List.of(words), around);

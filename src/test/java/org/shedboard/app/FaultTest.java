@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,6 +37,7 @@ class FaultTest {
                 Map.of(),
                 home,
                 false,
+                Optional.empty(),
                 false,
                 1);
         int status = Shedboard.run(List.of("pack", "-", "--home", home.toString()), around);

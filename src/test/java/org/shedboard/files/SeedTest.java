@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -139,6 +140,12 @@ class SeedTest {
             assertTrue(
                     shop.people().stream().filter(person -> person.may(skill)).count() >= 2, "two may " + skill);
         }
+    }
+
+    @Test
+    void of_the_people_the_foreman_alone_has_a_pin() {
+        assertEquals(Set.of("P1"), SETUP.pins().keySet());
+        assertTrue(SETUP.shop().expectPerson("P1").role().contains("foreman"));
     }
 
     @Test

@@ -1,6 +1,8 @@
 package org.shedboard.files;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -115,6 +118,11 @@ class ShopFileTest {
                         "[\"wash\"]",
                         "[\"wish\"]",
                         "people[1].skills[0]: is \"wish\", not one of wash, hoist, service, brakes, electrics, sign-off"),
+                noPin("\"12 34\""),
+                noPin("\"123\""),
+                noPin("\"1234567890123\""),
+                noPin("1234"),
+                noPin("[\"1234\"]"),
                 wrong("12:30-16:00", "11:30-16:00", "people[0].shifts[1]: begins before the hours before it end"),
                 wrong("16:00-17:00", "15:30-17:00", "people[0].overtime[0]: lies inside the usual shift"),
                 wrong(
@@ -206,6 +214,14 @@ class ShopFileTest {
                         "morning.acts[7].until: is \"soon\", not a time such as 15:10 or -1 15:10"));
     }
 
+    /** No fault of a PIN repeats it. */
+    private static Arguments noPin(String json) {
+        return wrong(
+                "\"name\": \"Bob\"",
+                "\"name\": \"Bob\", \"pin\": " + json,
+                "people[1].pin: is not a text of 4 to 12 digits");
+    }
+
     static Stream<Arguments> oneThingWrongInAHistory() {
         return Stream.of(
                 wrong("2026-05-05", "2026-05-03", "visits[1].date: lies before the visit before it"),
@@ -269,6 +285,16 @@ class ShopFileTest {
                 List.of(300, 330),
                 setup.machines().stream().map(each -> each.massKg()).toList());
         assertEquals(List.of(), setup.past());
+    }
+
+    @Test
+    void a_pin_is_read_beside_the_person_it_belongs_to() {
+        String withPin = changed(SHOP, "\"name\": \"Bob\"", "\"name\": \"Bob\", \"pin\": \"13579\"");
+        Setup setup = ShopFile.read(withPin, CATALOGUE).expectValue();
+        assertEquals(Set.of("P2"), setup.pins().keySet());
+        assertArrayEquals("13579".toCharArray(), setup.pins().get("P2").digits());
+        assertFalse(setup.toString().contains("13579"));
+        assertEquals(setup.pins(), setup.withPast(List.of()).pins());
     }
 
     @Test

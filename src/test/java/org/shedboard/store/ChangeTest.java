@@ -16,12 +16,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.PinHash;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.shop.WrongTries;
 
 class ChangeTest {
     @TempDir
@@ -81,6 +84,14 @@ class ChangeTest {
                         .formatted(at(5)),
                 newest().after());
         store.save(STAMP, "again", tx -> tx.saveVisit(begun));
+        assertEquals("", newest().before() + newest().after());
+    }
+
+    @Test
+    void the_journal_tells_nothing_of_what_is_kept_of_a_pin() {
+        KeptPin pin = new KeptPin("kea", new PinHash("5a17", "4a54", 600_000), WrongTries.NONE);
+        store.save(STAMP, "a PIN is set", tx -> tx.savePin(pin));
+        assertEquals("a PIN is set", newest().what());
         assertEquals("", newest().before() + newest().after());
     }
 
@@ -145,6 +156,8 @@ class ChangeTest {
                 "clock_entry_of_visit",
                 tx -> tx.saveEntry(
                         new ClockEntry("c1", "abe", new Activity.OnStay("v9", Step.WASH), at(0), Optional.empty())));
+        KeptPin nobodys = new KeptPin("nobody", new PinHash("5a17", "4a54", 1), WrongTries.NONE);
+        assertRefused("pin_of_person", tx -> tx.savePin(nobodys));
         assertEquals(2, journal().size());
     }
 

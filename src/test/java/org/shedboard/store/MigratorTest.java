@@ -11,20 +11,26 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shedboard.shop.KeptPin;
+import org.shedboard.shop.PinHash;
+import org.shedboard.shop.WrongTries;
 import org.shedboard.store.StoreFailure.Kind;
 
 class MigratorTest {
-    private static final Migration SECOND = Migration.of(
-            "V002__bell.sql",
+    private static final int NEXT_VERSION = Migration.FILES.size() + 1;
+    private static final Migration NEXT = Migration.of(
+            "V%03d__bell.sql".formatted(NEXT_VERSION),
             "-- a comment; with a semicolon\nCREATE TABLE bell (id INTEGER NOT NULL);\nINSERT INTO bell (id) VALUES (1);\n");
-    private static final Migration WRONG =
-            Migration.of("V002__wrong.sql", "CREATE TABLE IF NOT EXISTS bell (id INTEGER NOT NULL);\nNONSENSE;\n");
+    private static final Migration WRONG = Migration.of(
+            "V%03d__wrong.sql".formatted(NEXT_VERSION),
+            "CREATE TABLE IF NOT EXISTS bell (id INTEGER NOT NULL);\nNONSENSE;\n");
 
     @TempDir
     private Path home;
@@ -68,16 +74,33 @@ class MigratorTest {
     @Test
     void a_new_shop_is_not_copied_and_an_old_one_is_before_it_changes() {
         assertFalse(Files.exists(home.resolve("backups")));
-        assertHolds(with(SECOND));
-        assertTrue(Files.exists(home.resolve("backups/before-V2.zip")));
-        assertHolds(with(SECOND));
+        assertHolds(with(NEXT));
+        assertTrue(Files.exists(home.resolve("backups/before-V%d.zip".formatted(NEXT_VERSION))));
+        assertHolds(with(NEXT));
+    }
+
+    @Test
+    void a_shop_from_before_there_were_pins_takes_one() throws SQLException {
+        Home old = Home.at(home.resolve("old"));
+        old.create();
+        Schema first = new Schema(Migration.all().subList(0, 1));
+        new Migrator(old, first).open(true).run("SHUTDOWN");
+        try (Store store = Store.open(old.directory())) {
+            KeptPin pin = new KeptPin("kea", new PinHash("5a17", "4a54", 1), WrongTries.NONE);
+            store.save(STAMP, "x", tx -> {
+                Samples.base(tx);
+                tx.savePin(pin);
+            });
+            assertEquals(Optional.of(pin), store.read(reader -> reader.findPin("kea")));
+        }
+        assertTrue(Files.exists(old.backups().resolve("before-V2.zip")));
     }
 
     @Test
     void a_newer_shop_is_refused_and_left_as_it_is() throws IOException {
-        assertHolds(with(SECOND));
+        assertHolds(with(NEXT));
         assertFails(Kind.NEWER, new Schema(Migration.all()));
-        assertHolds(with(SECOND));
+        assertHolds(with(NEXT));
     }
 
     @Test
@@ -93,13 +116,13 @@ class MigratorTest {
         assertEquals(Kind.OTHER, failure.kind());
         assertHolds(new Schema(Migration.all()));
         // would fail if the table of the failed step were still there
-        assertHolds(with(SECOND));
+        assertHolds(with(NEXT));
     }
 
     @Test
     void an_older_program_at_work_is_not_joined() {
         try (Store older = Store.open(home)) {
-            StoreFailure failure = assertThrows(StoreFailure.class, () -> Store.open(home, with(SECOND)));
+            StoreFailure failure = assertThrows(StoreFailure.class, () -> Store.open(home, with(NEXT)));
             assertEquals(Kind.UNREACHABLE, failure.kind());
             assertTrue(older.isOwner());
         }

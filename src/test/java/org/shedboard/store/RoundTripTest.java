@@ -22,13 +22,16 @@ import org.shedboard.hours.Activity.OnStay;
 import org.shedboard.hours.Activity.OtherWork;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.Plan;
+import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.PinHash;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.shop.WrongTries;
 
 @Tag("elsewhere")
 class RoundTripTest {
@@ -109,6 +112,29 @@ class RoundTripTest {
         save(Samples::base);
         assertEquals(List.of(Samples.OWNER), reread(Reader::owners));
         assertEquals(List.of(Samples.MACHINE, Samples.BARE_MACHINE), reread(Reader::machines));
+    }
+
+    private static KeptPin pinOf(String personId, WrongTries tries) {
+        return new KeptPin(personId, new PinHash("5a17", "4a54", 600_000), tries);
+    }
+
+    @Test
+    void a_pin_comes_back_and_gives_way_to_the_persons_next() {
+        save(Samples::base);
+        assertEquals(false, store.read(Reader::hasPins));
+        KeptPin first = pinOf("kea", WrongTries.NONE);
+        KeptPin others = pinOf("abe", WrongTries.NONE);
+        save(tx -> {
+            tx.savePin(first);
+            tx.savePin(others);
+        });
+        assertEquals(Optional.of(first), reread(reader -> reader.findPin("kea")));
+        KeptPin next = pinOf("kea", new WrongTries(4, Optional.of(at(1))));
+        save(tx -> tx.savePin(next));
+        assertEquals(Optional.of(next), reread(reader -> reader.findPin("kea")));
+        assertEquals(Optional.of(others), store.read(reader -> reader.findPin("abe")));
+        assertEquals(Optional.empty(), store.read(reader -> reader.findPin("nobody")));
+        assertEquals(true, store.read(Reader::hasPins));
     }
 
     @Test

@@ -39,6 +39,7 @@ import picocli.CommandLine.ScopeType;
             MachineCommands.Collect.class,
             MachineCommands.CallOff.class,
             TallyCommand.class,
+            PinCommand.class,
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** What one command line asks for. */
-public sealed interface Wish permits Wish.OnTheDay, PackCommand, BenchCommand, LoadCommand, DemoCommand {
+public sealed interface Wish permits Wish.OnTheDay, PackCommand, BenchCommand, LoadCommand, DemoCommand, PinCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
