@@ -62,8 +62,9 @@ class ArchitectureTest {
                         "pack.fault",
                         "pack.chance",
                         "pack.story"));
+        map.put("tally", List.of("shop", "estimate", "hours", "pack", "day", "words"));
         List<String> board = new ArrayList<>(map.get("day"));
-        board.addAll(List.of("day", "words"));
+        board.addAll(List.of("day", "tally", "words"));
         map.put("board", List.copyOf(board));
         board.addAll(List.of("board", "grid"));
         map.put("screen", List.copyOf(board));

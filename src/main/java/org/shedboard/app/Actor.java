@@ -28,8 +28,23 @@ final class Actor {
         if (act instanceof Act.OpenDay open) {
             return open.by();
         }
+        if (act instanceof Act.TakeBreak pause) {
+            return pause.personId();
+        }
+        if (act instanceof Act.Lend lend) {
+            return lend.personId();
+        }
+        if (act instanceof Act.BringBack back) {
+            return back.personId();
+        }
         if (act instanceof Act.CloseDay close) {
             return close.by();
+        }
+        if (act instanceof Act.Correct correct) {
+            return correct.by();
+        }
+        if (act instanceof Act.SetHoursRules set) {
+            return set.by();
         }
         return atTerminal;
     }

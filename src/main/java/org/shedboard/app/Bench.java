@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -15,16 +16,18 @@ import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Pin;
 import org.shedboard.shop.Shop;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
+import org.shedboard.tally.SpanTally;
 import org.shedboard.words.Words;
 
 /**
@@ -100,9 +103,11 @@ final class Bench {
 
     void perform(Effect effect, String who) {
         if (effect instanceof Effect.CarryOut carry) {
-            jobs.add(() -> carryOut(carry.act(), who));
+            jobs.add(() -> carryOut(carry, who));
         } else if (effect instanceof Effect.AskQuote ask) {
             jobs.add(() -> quote(ask));
+        } else if (effect instanceof Effect.ReadHours read) {
+            jobs.add(() -> readHours(read));
         } else if (effect instanceof Effect.MakeShop make) {
             jobs.add(() -> makeShop(make.shop()));
         } else if (effect instanceof Effect.OpenDemonstration) {
@@ -112,20 +117,40 @@ final class Bench {
         }
     }
 
+    private void readHours(Effect.ReadHours read) {
+        tell.accept(new Msg.HoursRead(SpanTally.of(workshop.orElseThrow().ledger(read.from(), read.until()))));
+    }
+
     private void makeShop(Shop shop) {
         Catalogue catalogue = Seed.catalogue();
         Workshop.make(home, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
         enter(home);
     }
 
-    private void carryOut(Act act, String who) {
-        Outcome outcome = workshop.orElseThrow().carryOut(act, Actor.of(act, who));
+    private void carryOut(Effect.CarryOut carry, String who) {
+        Act act = carry.act();
+        Outcome outcome = carry.signature()
+                .map(signed -> carryOutSigned(carry, signed))
+                .orElseGet(
+                        () -> workshop.orElseThrow().carryOut(act, Actor.of(act, who), carry.date(), Optional.empty()));
         if (outcome instanceof Outcome.Refused refused) {
             tell.accept(new Msg.NotDone(act, refused.refusal()));
         } else {
             Optional<String> subject = ((Outcome.Done) outcome).subject();
             look();
             tell.accept(new Msg.Saved(act, subject));
+        }
+    }
+
+    private Outcome carryOutSigned(Effect.CarryOut carry, Effect.Signed signed) {
+        Workshop shop = workshop.orElseThrow();
+        Person person = shop.day().shop().expectPerson(signed.personId());
+        Optional<Pin> typed = Pin.of(signed.pin().toCharArray());
+        if (typed.isEmpty()) {
+            return new Outcome.Refused(PinWords.form());
+        }
+        try (Pin pin = typed.get()) {
+            return shop.carryOut(carry.act(), person.id(), carry.date(), Optional.of(new Signature(person, pin)));
         }
     }
 
@@ -147,7 +172,8 @@ final class Bench {
         Instant now = shop.now();
         minuteSeen = now.truncatedTo(ChronoUnit.MINUTES);
         Outlook outlook = Outlook.of(day, now);
-        tell.accept(new Msg.Seen(outlook, DayTally.of(day, now)));
+        LocalDate date = day.date();
+        tell.accept(new Msg.Seen(outlook, SpanTally.of(shop.ledger(date, date.plusDays(1)))));
         knockOff.look(outlook);
         betterPlans.lookFrom(outlook);
     }

@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.BenchCommand;
@@ -16,13 +17,18 @@ import org.shedboard.app.command.Reply;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
+import org.shedboard.day.Act;
+import org.shedboard.day.Acts;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
+import org.shedboard.day.Signing;
 import org.shedboard.files.DayFile;
 import org.shedboard.files.PlanFile;
 import org.shedboard.files.Reading;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.shop.Person;
+import org.shedboard.shop.Pin;
 
 /** Does what a command line asks for. */
 final class Commands {
@@ -78,18 +84,33 @@ final class Commands {
             if (reply instanceof Reply.Tell tell) {
                 return program.answer(tell.answer());
             }
-            return carryOut(workshop, seen.day(), (Reply.Carry) reply);
+            return carryOut(workshop, seen.day(), (Reply.Carry) reply, wish.date());
         }
     }
 
-    private int carryOut(Workshop workshop, Day day, Reply.Carry carry) {
-        String who = carry.by().orElse(day.inCharge());
-        Outcome outcome = workshop.carryOut(carry.act(), Actor.of(carry.act(), who));
+    private int carryOut(Workshop workshop, Day day, Reply.Carry carry, Optional<LocalDate> date) {
+        String who = Actor.of(carry.act(), carry.by().orElse(day.inCharge()));
+        Outcome outcome = Signing.signerOf(day, carry.act())
+                .map(signer -> carryOutSigned(workshop, day, carry.act(), date, signer))
+                .orElseGet(() -> workshop.carryOut(carry.act(), who, date, Optional.empty()));
         if (outcome instanceof Outcome.Refused refused) {
             throw new CannotDo(refused.refusal());
         }
-        Seen after = program.see(workshop, Optional.empty());
+        Seen after = program.see(workshop, date);
         return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
+    }
+
+    /** Nobody is asked for their PIN for something that cannot be done anyway. */
+    private Outcome carryOutSigned(Workshop workshop, Day day, Act act, Optional<LocalDate> date, String signer) {
+        Outcome tried = Acts.apply(day, act, workshop.now());
+        if (tried instanceof Outcome.Refused) {
+            return tried;
+        }
+        Person person = day.shop().expectPerson(signer);
+        PinReader reader = PinReader.of(program.around());
+        try (Pin pin = day.books().signers().isEmpty() ? reader.askNew(person.name()) : reader.ask(person.name())) {
+            return workshop.carryOut(act, signer, date, Optional.of(new Signature(person, pin)));
+        }
     }
 
     private int pack(PackCommand asked) {

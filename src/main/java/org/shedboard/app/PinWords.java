@@ -44,6 +44,11 @@ final class PinWords {
         return new Refusal("pin_none", List.of(name));
     }
 
+    /** An act that has to be signed was not. */
+    static Refusal needed(String name) {
+        return new Refusal("pin_needed", List.of(name));
+    }
+
     /** There are PINs, so setting one takes one. */
     static Refusal unsigned() {
         return new Refusal("pin_unsigned", List.of());

@@ -8,6 +8,8 @@ import java.util.OptionalLong;
 import org.shedboard.day.Change;
 import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -21,7 +23,9 @@ final class Saving {
     private final Map<String, Machine> machines = new LinkedHashMap<>();
     private final Map<String, Visit> visits = new LinkedHashMap<>();
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
+    private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
 
@@ -43,6 +47,10 @@ final class Saving {
             visits.put(saved.visit().id(), saved.visit());
         } else if (change instanceof Change.EntrySaved saved) {
             entries.put(saved.entry().id(), saved.entry());
+        } else if (change instanceof Change.ErrandSaved saved) {
+            errands.put(saved.errand().id(), saved.errand());
+        } else if (change instanceof Change.HoursRulesSaved saved) {
+            hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
             openings.put(saved.opening().date(), saved.opening());
         } else if (change instanceof Change.PlanPosted saved) {
@@ -60,6 +68,8 @@ final class Saving {
         tx.saveMachines(machines.values());
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
+        tx.saveErrands(errands.values());
+        hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.day.Act;
+import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Books;
 import org.shedboard.day.CatalogueFit;
@@ -20,7 +21,9 @@ import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
+import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
+import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
@@ -31,6 +34,7 @@ import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
 import org.shedboard.store.Tx;
+import org.shedboard.tally.Ledger;
 
 /**
  * One shop at work: reads its day from the records, and carries acts out on it, each as one change. An act is always tried on
@@ -44,7 +48,11 @@ final class Workshop implements AutoCloseable {
     /** Nothing of the day is read again while the journal has not grown. */
     private record Known(long journal, LocalDate date, Day day) {}
 
+    /** The same for the hours of some days. */
+    private record KnownLedger(long journal, Ledger ledger) {}
+
     private Optional<Known> known = Optional.empty();
+    private Optional<KnownLedger> knownLedger = Optional.empty();
 
     private Workshop(Store store, String terminal, Clock clock) {
         this.store = store;
@@ -130,6 +138,26 @@ final class Workshop implements AutoCloseable {
         return store.read(reader -> read(reader, date, Optional.empty()));
     }
 
+    /**
+     * The hours of the days from one date until another.
+     *
+     * @param until the day after the last
+     */
+    synchronized Ledger ledger(LocalDate from, LocalDate until) {
+        Instant now = now();
+        return store.read(reader -> {
+            long journal = reader.lastJournal();
+            Optional<Ledger> fresh = knownLedger
+                    .filter(seen -> seen.journal() == journal)
+                    .map(KnownLedger::ledger)
+                    .filter(seen -> seen.from().equals(from) && seen.until().equals(until));
+            Ledger ledger = fresh.map(seen -> seen.at(now))
+                    .orElseGet(() -> new Ledgers(reader, books(reader)).read(from, until, now));
+            knownLedger = Optional.of(new KnownLedger(journal, ledger));
+            return ledger;
+        });
+    }
+
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.read(Reader::lastJournal);
@@ -143,11 +171,47 @@ final class Workshop implements AutoCloseable {
      * @param who id of the person at the terminal, for the journal
      */
     Outcome carryOut(Act act, String who) {
+        return carryOut(act, who, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * @param date the day the act is about; today when empty
+     * @param signature who signs it; needed where {@link Signing} says so
+     */
+    Outcome carryOut(Act act, String who, Optional<LocalDate> date, Optional<Signature> signature) {
+        Optional<Refusal> unsigned = signing(act, date, signature);
+        if (unsigned.isPresent()) {
+            return new Outcome.Refused(unsigned.get());
+        }
+        return carryOut(act, who, date);
+    }
+
+    private Optional<Refusal> signing(Act act, Optional<LocalDate> date, Optional<Signature> signature) {
+        Day day = date.map(this::day).orElseGet(this::day);
+        Optional<String> signer = Signing.signerOf(day, act);
+        if (signer.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Signature> own = signature.filter(given -> given.person().id().equals(signer.get()));
+        return own.isEmpty() ? Optional.of(PinWords.needed(day.nameOf(signer.get()))) : signed(own.get());
+    }
+
+    /** The first one who ever signs anything in a shop chooses their PIN with that. */
+    private Optional<Refusal> signed(Signature signature) {
+        return pins().anySet()
+                ? pins().refusal(signature, now())
+                : pins().set(signature.person().id(), signature.pin(), Optional.empty(), now());
+    }
+
+    private Outcome carryOut(Act act, String who, Optional<LocalDate> date) {
         Instant now = now();
         Stamp stamp = new Stamp(now, who, terminal);
         try {
             return store.change(stamp, act.getClass().getSimpleName(), tx -> {
-                Outcome outcome = Planning.carryOut(dayOf(tx), act, now);
+                Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(today()));
+                Outcome outcome = other.isPresent()
+                        ? Acts.apply(read(tx, other.get(), Optional.empty()), act, now)
+                        : Planning.carryOut(dayOf(tx), act, now);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
                 }
@@ -190,23 +254,35 @@ final class Workshop implements AutoCloseable {
     }
 
     private static Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
-        Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
-        Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
-        Instant from = date.atStartOfDay(shop.zone()).toInstant();
-        Instant to = date.plusDays(1).atStartOfDay(shop.zone()).toInstant();
+        Books books = books(reader);
+        ZoneId zone = books.shop().zone();
+        Instant from = date.atStartOfDay(zone).toInstant();
+        Instant to = date.plusDays(1).atStartOfDay(zone).toInstant();
         List<ClockEntry> entries = new ArrayList<>(reader.entries(from, to));
         reader.openEntries().stream()
                 .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
                 .forEach(entries::add);
         Optional<Opening> opening = reader.opening(date);
         return new Day(
-                new Books(shop, catalogue, reader.owners(), reader.machines()),
+                books,
                 date,
                 opening,
                 reader.visitsOpenOrEndedSince(from),
                 entries,
+                reader.openErrands(),
+                reader.unclosedBefore(date),
                 posted,
                 reader.nextNumber());
+    }
+
+    private static Books books(Reader reader) {
+        return new Books(
+                reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside")),
+                reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue")),
+                reader.owners(),
+                reader.machines(),
+                reader.hoursRules(),
+                reader.signers());
     }
 
     @Override

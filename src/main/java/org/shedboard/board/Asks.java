@@ -2,6 +2,7 @@ package org.shedboard.board;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,12 +11,12 @@ import org.shedboard.board.Overlay.Purpose;
 import org.shedboard.board.Overlay.Reply;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.Names;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.Errand;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
@@ -23,6 +24,7 @@ import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 import org.shedboard.words.Words;
 
 /** The questions the board asks before it acts. */
@@ -176,16 +178,60 @@ final class Asks {
                 0);
     }
 
+    /** What a person goes on to; the digits up to seven are the kinds and the breaks, as they lie on the number pad. */
     Overlay otherWork(String personId) {
         List<Choice> choices = new ArrayList<>();
         for (Activity.OtherWork.Kind kind : Activity.OtherWork.Kind.values()) {
             choices.add(
                     choice(choices, Words.say("otherWork." + kind), Optional.empty(), new Act.DoOther(personId, kind)));
         }
+        for (Activity.Break.Kind kind : List.of(Activity.Break.Kind.REST, Activity.Break.Kind.MEAL)) {
+            choices.add(choice(
+                    choices,
+                    Words.say("ask.break", Words.say("break." + kind)),
+                    Optional.empty(),
+                    new Act.TakeBreak(personId, kind)));
+        }
         choices.add(new Choice('8', Words.say("ask.stop"), Optional.empty(), carry(new Act.Stop(personId, false))));
         choices.add(new Choice('9', Words.say("ask.leaves"), Optional.empty(), carry(new Act.Stop(personId, true))));
+        day.errandsOf(personId).stream()
+                .filter(errand -> errand.state() == Errand.State.PLANNED)
+                .findFirst()
+                .ifPresent(errand -> choices.add(
+                        new Choice('0', errandLabel(errand), Optional.empty(), carry(new Act.RunErrand(errand.id())))));
         String name = day.shop().expectPerson(personId).name();
         return new Overlay.Choose(Words.say("ask.other_work", name), choices, 0);
+    }
+
+    private String errandLabel(Errand errand) {
+        return Errands.say(day, errand);
+    }
+
+    /** Where a hand is wanted: every machine that is here and not done, those in hand first. */
+    Overlay whereToLend(Person person) {
+        ChoiceList choices = new ChoiceList();
+        outlook.queue().stream()
+                .filter(visit -> visit.state().isHere())
+                .sorted(Comparator.comparing(visit -> visit.state() != VisitState.IN_HAND))
+                .forEach(visit -> choices.carry(Names.of(day, visit), new Act.Lend(person.id(), visit.id())));
+        return choices.titled(Words.say("ask.where_to_lend", person.name()));
+    }
+
+    private Overlay whichErrand(Person person) {
+        ChoiceList choices = new ChoiceList();
+        for (Activity.OtherWork.Kind kind : Activity.OtherWork.Kind.values()) {
+            choices.ask(
+                    Words.say("otherWork." + kind),
+                    new Overlay.TypeIn(
+                            Words.say("ask.errand", person.name()),
+                            Typing.EMPTY,
+                            new Purpose.Errand(person.id(), kind)));
+        }
+        day.errandsOf(person.id()).stream()
+                .filter(errand -> errand.state() == Errand.State.PLANNED)
+                .forEach(errand -> choices.carry(
+                        Words.say("ask.drop_errand", errandLabel(errand)), new Act.DropErrand(errand.id())));
+        return choices.titled(Words.say("ask.which_errand", person.name()));
     }
 
     Overlay crew() {
@@ -212,10 +258,15 @@ final class Asks {
                         new Choice(
                                 '2', Words.say("ask.other"), Optional.empty(), new Reply.Ask(otherWork(person.id()))),
                         new Choice(
-                                '3',
-                                Words.say("ask.leaves"),
+                                '3', Words.say("ask.leaves"), Optional.empty(), carry(new Act.Stop(person.id(), true))),
+                        new Choice('4', Words.say("ask.lends"), Optional.empty(), new Reply.Ask(whereToLend(person))),
+                        new Choice(
+                                '5', Words.say("ask.is_back"), Optional.empty(), carry(new Act.BringBack(person.id()))),
+                        new Choice(
+                                '6',
+                                Words.say("ask.plans_errand"),
                                 Optional.empty(),
-                                carry(new Act.Stop(person.id(), true)))),
+                                new Reply.Ask(whichErrand(person)))),
                 0);
     }
 
@@ -247,20 +298,6 @@ final class Asks {
                 Words.say("ask.why_locked_out", hoist.name()), Typing.EMPTY, new Purpose.LockOut(hoist.id()));
         choices.add(new Choice('0', Words.say("ask.lock_out"), Optional.empty(), new Reply.Ask(why)));
         return new Overlay.Choose(Words.say("ask.who_checked", hoist.name()), choices, 0);
-    }
-
-    /** Closing cannot be undone, so it says first what it leaves behind. */
-    Overlay whoCloses() {
-        List<Choice> choices = new ArrayList<>();
-        for (Person person : day.shop().people()) {
-            choices.add(choice(choices, person.name(), Optional.empty(), new Act.CloseDay(person.id())));
-        }
-        long open = day.visits().stream()
-                .filter(visit -> visit.state().isOpen() && visit.state().isHere())
-                .count();
-        DayTally.Promises promises = DayTally.promisesOf(day);
-        String title = Words.say("ask.close_day", open, promises.due() - promises.kept());
-        return new Overlay.Choose(title, choices, 0);
     }
 
     Overlay whoseNext() {

@@ -1,15 +1,12 @@
 package org.shedboard.board;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shedboard.day.Act;
-import org.shedboard.day.Day;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
-import org.shedboard.hours.ClockEntry;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
@@ -41,11 +38,30 @@ final class Deeds {
             case DEMONSTRATION -> Turn.to(board.onlyOn(new Screen.Loading()), new Effect.OpenDemonstration());
             case TAKE_IN -> takeIn();
             case OPEN_DAY -> Turn.to(board.on(new Screen.Opening(OpenForm.of(board.expectDay()))));
-            case TALLY -> Turn.to(board.on(new Screen.Hours(0)));
+            case TALLY ->
+                Turn.to(board.on(new Screen.Hours(
+                        Screen.Hours.Page.PEOPLE, board.expectDay().date(), 0)));
+            case HOURS_OF_PEOPLE,
+                    HOURS_OF_MACHINES,
+                    HOURS_OF_WEEK,
+                    HOURS_BY_ROW,
+                    PUT_RIGHT,
+                    STRIKE_OUT,
+                    ADD_HOURS,
+                    EARLIER,
+                    LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
+            case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
+            case SETTLE ->
+                new ClosingKeys(board)
+                        .settle(ClosingKeys.chosen(board, (Screen.Closing) board.screen())
+                                .orElseThrow());
             case NEXT -> Turn.to(board.asking(asks().whoseNext()));
             case CREW -> Turn.to(board.asking(asks().crew()));
             case CHECK_HOIST -> checkHoist();
-            case CLOSE_DAY -> closeDay();
+            case CLOSE_DAY ->
+                board.screen() instanceof Screen.Hours hours
+                        ? new HoursKeys(board, hours).perform(deed)
+                        : new ClosingKeys(board).close();
             case POST_OFFER -> carry(new Act.Post(board.better().orElseThrow().plan()));
             default -> onVisit(deed, Subject.of(board).orElseThrow());
         };
@@ -97,6 +113,8 @@ final class Deeds {
         return switch (deed) {
             case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
             case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
+            case LEND -> Turn.to(board.asking(asks().whereToLend(person)));
+            case BRING_BACK -> carry(new Act.BringBack(person.id()));
             case POINT_BACK ->
                 NextPoint.before(board, screen)
                         .map(point -> Turn.to(board.with(screen.again(point))))
@@ -156,35 +174,6 @@ final class Deeds {
                 : Turn.to(board.asking(asks().whichHoist(board.who())));
     }
 
-    private Turn closeDay() {
-        Day day = board.expectDay();
-        List<Overlay.Choice> choices = day.entries().stream()
-                .filter(ClockEntry::isOpen)
-                .map(entry -> day.shop().expectPerson(entry.personId()))
-                .distinct()
-                .map(Deeds::clockOff)
-                .toList();
-        return choices.isEmpty()
-                ? Turn.to(board.asking(asks().whoCloses()))
-                : Turn.to(board.asking(new Overlay.Choose(Words.say("ask.still_on"), numbered(choices), 0)));
-    }
-
-    private static Overlay.Choice clockOff(Person person) {
-        return new Overlay.Choice(
-                '1',
-                Words.say("ask.clock_off", person.name()),
-                Optional.empty(),
-                new Overlay.Reply.Carry(new Act.Stop(person.id(), true)));
-    }
-
-    private static List<Overlay.Choice> numbered(List<Overlay.Choice> choices) {
-        List<Overlay.Choice> all = new ArrayList<>();
-        for (Overlay.Choice choice : choices) {
-            all.add(new Overlay.Choice((char) ('1' + all.size()), choice.label(), choice.off(), choice.reply()));
-        }
-        return all;
-    }
-
     private Board moved(int by) {
         if (board.screen() instanceof Screen.Places places) {
             return movedOnPlaces(places, by);
@@ -195,7 +184,11 @@ final class Deeds {
             return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
         }
         if (board.screen() instanceof Screen.Hours hours) {
-            return board.with(new Screen.Hours(Math.max(0, hours.scroll() + by)));
+            return board.with(hours.scrolledTo(hours.scroll() + by));
+        }
+        if (board.screen() instanceof Screen.Closing closing) {
+            int last = Math.max(0, ClosingKeys.items(board).size() - 1);
+            return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
         }
         return board;
     }

@@ -1,15 +1,37 @@
 package org.shedboard.board;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.shop.Shop;
 
 /** What the shell shall do; it reports back with a {@link Msg}. */
 public sealed interface Effect {
-    /** Carry an act out and save it. */
-    record CarryOut(Act act) implements Effect {}
+    /**
+     * Carry an act out and save it.
+     *
+     * @param date the day it is about; today when empty
+     * @param signature who signs it, where somebody does
+     */
+    record CarryOut(Act act, Optional<LocalDate> date, Optional<Signed> signature) implements Effect {
+        public CarryOut(Act act) {
+            this(act, Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** Who signs, with their PIN as it was typed: on its way to being checked, kept nowhere and printed by nothing. */
+    record Signed(String personId, String pin) {
+        @Override
+        public String toString() {
+            return "Signed[" + personId + "]";
+        }
+    }
 
     /** Say what could be promised for a machine being taken in. */
     record AskQuote(Act.TakeIn wanted, int round) implements Effect {}
+
+    /** Read the hours of the days from one date until another. */
+    record ReadHours(LocalDate from, LocalDate until) implements Effect {}
 
     /** Make this shop, and open it. */
     record MakeShop(Shop shop) implements Effect {}

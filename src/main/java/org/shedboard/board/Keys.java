@@ -9,8 +9,10 @@ import org.shedboard.day.Day;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
+import org.shedboard.hours.Activity;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.VisitState;
+import org.shedboard.tally.ClosingItem;
 import org.shedboard.words.Words;
 
 /** Which keys do what on each screen. The foot of the screen, the help and the update all read this list. */
@@ -29,8 +31,11 @@ public final class Keys {
         if (screen instanceof Screen.Next next) {
             return next(board, next);
         }
-        if (screen instanceof Screen.Hours) {
-            return hours(board);
+        if (screen instanceof Screen.Hours hours) {
+            return hours(board, hours);
+        }
+        if (screen instanceof Screen.Closing closing) {
+            return closing(board, closing);
         }
         if (screen instanceof Screen.FirstRun) {
             return List.of(
@@ -127,9 +132,17 @@ public final class Keys {
                 Binding.when(running, '7', Deed.POINT_BACK, "off.start_first"),
                 Binding.when(task.isPresent(), '8', Deed.IN_THE_WAY, "off.no_task"),
                 Binding.on('9', Deed.OTHER_WORK),
+                Binding.on('+', Deed.LEND),
+                Binding.when(isLent(outlook.day(), screen.personId()), '-', Deed.BRING_BACK, "off.not_lent"),
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),
                 Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static boolean isLent(Day day, String personId) {
+        return day.openEntryOf(personId)
+                .filter(entry -> entry.activity() instanceof Activity.Lent)
+                .isPresent();
     }
 
     /** Why what comes next cannot be started just now, as a sentence. */
@@ -142,10 +155,45 @@ public final class Keys {
                 : Optional.empty();
     }
 
-    private static List<Binding> hours(Board board) {
+    private static List<Binding> hours(Board board, Screen.Hours screen) {
         Day day = board.expectDay();
+        List<Binding> keys = new ArrayList<>();
+        if (screen.page() == Screen.Hours.Page.ROWS) {
+            boolean any = HoursKeys.chosen(board, screen).isPresent();
+            keys.add(Binding.when(any, Key.ENTER, Deed.PUT_RIGHT, "off.no_row"));
+            keys.add(Binding.when(any, 'x', Deed.STRIKE_OUT, "off.no_row"));
+            keys.add(Binding.on('a', Deed.ADD_HOURS));
+        }
+        keys.add(Binding.on('p', Deed.HOURS_OF_PEOPLE));
+        keys.add(Binding.on('m', Deed.HOURS_OF_MACHINES));
+        keys.add(Binding.on('w', Deed.HOURS_OF_WEEK));
+        keys.add(Binding.on('r', Deed.HOURS_BY_ROW));
+        keys.add(
+                HoursKeys.isUnclosed(board, screen)
+                        ? Binding.on('c', Deed.CLOSE_DAY)
+                        : Binding.when(isRunning(day), 'c', Deed.GO_OVER_DAY, whyNotRunning(day)));
+        keys.add(Binding.on(Key.LEFT, Deed.EARLIER));
+        keys.add(Binding.on(Key.RIGHT, Deed.LATER));
+        keys.add(Binding.on(Key.UP, Deed.UP));
+        keys.add(Binding.on(Key.DOWN, Deed.DOWN));
+        keys.add(Binding.on('?', Deed.HELP));
+        keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
+        return keys;
+    }
+
+    private static List<Binding> closing(Board board, Screen.Closing screen) {
+        Day day = board.expectDay();
+        Optional<ClosingItem> item = ClosingKeys.chosen(board, screen);
+        boolean blocked =
+                ClosingKeys.items(board).stream().anyMatch(each -> each.kind().blocks());
+        String why = isRunning(day) ? "off.closing_blocked" : whyNotRunning(day);
         return List.of(
-                Binding.when(isRunning(day), 'c', Deed.CLOSE_DAY, whyNotRunning(day)),
+                Binding.when(
+                        isRunning(day) && item.filter(ClosingKeys::canSettle).isPresent(),
+                        Key.ENTER,
+                        Deed.SETTLE,
+                        "off.nothing_to_settle"),
+                Binding.when(isRunning(day) && !blocked, 'c', Deed.CLOSE_DAY, why),
                 Binding.on(Key.UP, Deed.UP),
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),

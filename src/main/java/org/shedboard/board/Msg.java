@@ -8,8 +8,8 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
-import org.shedboard.hours.Tally;
 import org.shedboard.pack.story.Difference;
+import org.shedboard.tally.SpanTally;
 
 /** Something that happened, told to the board. */
 public sealed interface Msg {
@@ -21,7 +21,10 @@ public sealed interface Msg {
     record Pressed(Key key, Instant at) implements Msg {}
 
     /** The day was read, after a change or because a minute went by. */
-    record Seen(Outlook outlook, Tally tally) implements Msg {}
+    record Seen(Outlook outlook, SpanTally tally) implements Msg {}
+
+    /** The hours of some days were read. */
+    record HoursRead(SpanTally tally) implements Msg {}
 
     /** How sure knock-off is on the day that was read last; empty when that says nothing. */
     record KnockOffSeen(Optional<KnockOffChance> chance) implements Msg {}

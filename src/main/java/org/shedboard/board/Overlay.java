@@ -1,9 +1,11 @@
 package org.shedboard.board;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.hours.Activity;
 import org.shedboard.shop.Hold;
 
 /** A question over the screen; Escape always leaves it. */
@@ -35,6 +37,9 @@ public sealed interface Overlay {
         /** An act. */
         record Carry(Act act) implements Reply {}
 
+        /** An act about a date, of which it is known that nobody has to sign it. */
+        record CarryOn(Act act, LocalDate date) implements Reply {}
+
         /** Another question. */
         record Ask(Overlay next) implements Reply {}
 
@@ -44,6 +49,11 @@ public sealed interface Overlay {
 
     /** Something typed in answer. */
     record TypeIn(String title, Typing typing, Purpose purpose) implements Overlay {
+        /** Whether what is typed is not for others to see. */
+        public boolean isSecret() {
+            return purpose instanceof Purpose.Sign;
+        }
+
         TypeIn with(Typing next) {
             return new TypeIn(title, next, purpose);
         }
@@ -68,6 +78,26 @@ public sealed interface Overlay {
 
         /** The value read off at a point whose finding is recorded already. */
         record Measured(Act.Tick tick) implements Purpose {}
+
+        /** When a person went off what they are on, and whether they left with that. */
+        record WentOff(String personId, boolean leaves) implements Purpose {}
+
+        /**
+         * From when to when a row of the hours ought to be.
+         *
+         * @param replaces id of the row that is wrong; empty where one is missing
+         */
+        record RightTimes(Optional<String> replaces, String personId, Activity activity, LocalDate date)
+                implements Purpose {}
+
+        /** Why the hours of a date are put right; the act lacks its reason. */
+        record RightWhy(Act.Correct act, LocalDate date) implements Purpose {}
+
+        /** When an errand of this kind begins, how long it takes and what it is about. */
+        record Errand(String personId, Activity.OtherWork.Kind kind) implements Purpose {}
+
+        /** The PIN of whoever signs an act about a date. */
+        record Sign(Act act, LocalDate date, String personId) implements Purpose {}
 
         /** Until when a person stays, while the day is being opened. */
         record OpenUntil(int row) implements Purpose {}

@@ -3,6 +3,8 @@ package org.shedboard.board;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.shedboard.board.Overlay.Choice;
 import org.shedboard.board.Overlay.Choose;
 import org.shedboard.board.Overlay.Purpose;
@@ -10,11 +12,14 @@ import org.shedboard.board.Overlay.Reply;
 import org.shedboard.board.Overlay.TypeIn;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
+import org.shedboard.day.Refusal;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
 /** What keys do while a question stands over the screen. */
 final class OverlayKeys {
+    private static final Pattern ERRAND = Pattern.compile("((?:[a-zA-Z]+ +)?\\S+) +(\\d{1,3})(.*)");
+
     private final Board board;
 
     OverlayKeys(Board board) {
@@ -59,8 +64,11 @@ final class OverlayKeys {
             boolean same = show.screen().getClass() == board.screen().getClass();
             return Turn.to(same ? answered.with(show.screen()) : answered.on(show.screen()));
         }
+        if (choice.reply() instanceof Reply.CarryOn on) {
+            return new Signatures(answered).carry(on.act(), on.date());
+        }
         Act act = ((Reply.Carry) choice.reply()).act();
-        return Turn.to(answered.saving(1), new Effect.CarryOut(act));
+        return new Signatures(answered).carry(act, answered.expectDay().date());
     }
 
     private Turn type(TypeIn in, Key key) {
@@ -87,7 +95,62 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.OpenLockOut lock) {
             return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : openLockOut(lock, text);
         }
+        if (purpose instanceof Purpose.Sign sign) {
+            return text.isEmpty() ? Turn.to(board) : new Signatures(board).signed(sign, text);
+        }
+        return hours(purpose, text);
+    }
+
+    private Turn hours(Purpose purpose, String text) {
+        if (purpose instanceof Purpose.RightTimes right) {
+            return rightTimes(right, text);
+        }
+        if (purpose instanceof Purpose.RightWhy why) {
+            return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : whoAnswers(why, text);
+        }
+        if (purpose instanceof Purpose.Errand errand) {
+            return errand(errand, text);
+        }
         return time(purpose, text);
+    }
+
+    /** A time, a number of minutes and what else there is to say: {@code 14:00 45 parts run}. */
+    private Turn errand(Purpose.Errand errand, String text) {
+        Matcher typed = ERRAND.matcher(text);
+        Day day = board.expectDay();
+        Optional<Instant> from = typed.matches()
+                ? Times.parse(typed.group(1), board.expectOutlook().at(), day.zone())
+                : Optional.empty();
+        return from.isEmpty()
+                ? refuse(Words.say("form.errand_unread", text))
+                : carry(new Act.PlanErrand(
+                        errand.personId(),
+                        errand.kind(),
+                        from.get(),
+                        Integer.parseInt(typed.group(2)),
+                        typed.group(3).strip()));
+    }
+
+    private Turn rightTimes(Purpose.RightTimes right, String text) {
+        ClockTyping.Read<ClockTyping.FromTo> read =
+                ClockTyping.fromTo(text, right.date(), board.expectDay().zone());
+        if (read.value().isEmpty()) {
+            Refusal fault = read.fault().orElseThrow();
+            return refuse(Words.say(fault.name(), fault.values()));
+        }
+        Act.Correct.Written written = new Act.Correct.Written(
+                right.personId(),
+                right.activity(),
+                read.value().get().from(),
+                read.value().get().to());
+        Act.Correct act = new Act.Correct(board.who(), right.replaces(), Optional.of(written), "");
+        return Turn.to(board.withoutNote()
+                .asking(new TypeIn(Words.say("ask.why_right"), Typing.EMPTY, new Purpose.RightWhy(act, right.date()))));
+    }
+
+    private Turn whoAnswers(Purpose.RightWhy purpose, String why) {
+        return Turn.to(
+                board.withoutNote().asking(new Signatures(board).whoAnswers(purpose.act(), why, purpose.date())));
     }
 
     private Turn time(Purpose purpose, String text) {
@@ -101,6 +164,9 @@ final class OverlayKeys {
         }
         if (purpose instanceof Purpose.OpenUntil until) {
             return openUntil(until, at.get());
+        }
+        if (purpose instanceof Purpose.WentOff off) {
+            return carry(new Act.Stop(off.personId(), off.leaves(), at));
         }
         Purpose.PromiseTime promise = (Purpose.PromiseTime) purpose;
         Visit visit = day.expectVisit(promise.visitId());

@@ -1,5 +1,8 @@
 package org.shedboard.board;
 
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
 
@@ -64,8 +67,50 @@ public sealed interface Screen {
         }
     }
 
-    /** The hours of the day. */
-    record Hours(int scroll) implements Screen {}
+    /**
+     * The hours of a day, or of the week it is in.
+     *
+     * @param scroll rows of the page's list moved up; on the page of rows, the one that is chosen
+     */
+    record Hours(Page page, LocalDate date, int scroll) implements Screen {
+        /** What is looked at. */
+        public enum Page {
+            PEOPLE,
+            MACHINES,
+            WEEK,
+            /** The rows the hours are counted from, to put one right. */
+            ROWS
+        }
+
+        Hours on(Page next) {
+            return new Hours(next, date, 0);
+        }
+
+        Hours on(LocalDate next) {
+            return new Hours(page, next, 0);
+        }
+
+        Hours scrolledTo(int row) {
+            return new Hours(page, date, Math.max(0, row));
+        }
+
+        /** The first of the days it shows. */
+        public LocalDate from() {
+            return page == Page.WEEK ? date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)) : date;
+        }
+
+        /** The day after the last one it shows. */
+        public LocalDate until() {
+            return page == Page.WEEK ? from().plusWeeks(1) : date.plusDays(1);
+        }
+    }
+
+    /**
+     * What there is to look at before the day is closed.
+     *
+     * @param row the one that is chosen
+     */
+    record Closing(int row) implements Screen {}
 
     /** A machine being taken in. */
     record TakeIn(TakeInForm form) implements Screen {}

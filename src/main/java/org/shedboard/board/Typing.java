@@ -41,6 +41,11 @@ public record Typing(String text, int cursor) {
         return new Typing(text.substring(0, index) + text.substring(index + 1), next);
     }
 
+    /** The same with a star for each character. */
+    public Typing hidden() {
+        return new Typing("*".repeat(text.length()), cursor);
+    }
+
     public boolean isBlank() {
         return text.isBlank();
     }

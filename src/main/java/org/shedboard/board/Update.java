@@ -20,6 +20,9 @@ public final class Update {
         if (msg instanceof Msg.Seen seen) {
             return seen(board, seen);
         }
+        if (msg instanceof Msg.HoursRead read) {
+            return Turn.to(board.withHours(read.tally()));
+        }
         if (msg instanceof Msg.KnockOffSeen knockOff) {
             return Turn.to(board.seen()
                     .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
@@ -139,7 +142,12 @@ public final class Update {
         boolean samePlan = board.outlook()
                 .map(before -> before.day().posted().equals(seen.outlook().day().posted()))
                 .orElse(false);
-        return Turn.to(samePlan ? next : next.offering(Optional.empty()));
+        return readAgain(samePlan ? next : next.offering(Optional.empty()));
+    }
+
+    /** Hours of other days that are being looked at are as old as the day was. */
+    private static Turn readAgain(Board board) {
+        return board.screen() instanceof Screen.Hours hours ? new HoursKeys(board, hours).show(hours) : Turn.to(board);
     }
 
     private static boolean isAnotherDay(Board board, Msg.Seen seen) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -104,8 +105,53 @@ public sealed interface Act {
     /** A person goes on to work that belongs to no machine. */
     record DoOther(String personId, Activity.OtherWork.Kind kind) implements Act {}
 
-    /** A person stops what they are on, or changes until when they are here; gone when {@code leaves} is set. */
-    record Stop(String personId, boolean leaves) implements Act {}
+    /** A person goes on a break; a task they leave waits half done. */
+    record TakeBreak(String personId, Activity.Break.Kind kind) implements Act {}
+
+    /** A person lends a hand at the machine of this visit; who was on another one goes back to it afterwards. */
+    record Lend(String personId, String visitId) implements Act {}
+
+    /** Who lent a hand goes back to what they were called away from. */
+    record BringBack(String personId) implements Act {}
+
+    /**
+     * A person stops what they are on; gone when {@code leaves} is set.
+     *
+     * @param at when that was, for who forgot to say so; now when empty
+     */
+    record Stop(String personId, boolean leaves, Optional<Instant> at) implements Act {
+        public Stop(String personId, boolean leaves) {
+            this(personId, leaves, Optional.empty());
+        }
+    }
+
+    /**
+     * Hours are put right after the fact, by a new row that names the old one.
+     *
+     * @param by id of the person who answers for it
+     * @param replaces id of the entry, or of the presence, that is wrong; empty where one is missing
+     * @param right what is right; empty where the old one is only struck out
+     */
+    record Correct(String by, Optional<String> replaces, Optional<Written> right, String why) implements Act {
+        /** What a person did, from when to when. */
+        public record Written(String personId, Activity activity, Instant from, Instant to) {}
+    }
+
+    /** Other work is planned for a person at a time. */
+    record PlanErrand(String personId, Activity.OtherWork.Kind kind, Instant from, int minutes, String note)
+            implements Act {}
+
+    /** The person it is planned for goes on it. */
+    record RunErrand(String errandId) implements Act {}
+
+    /** It is not wanted any more. */
+    record DropErrand(String errandId) implements Act {}
+
+    /** What the payer of a line is to be charged for it, in minutes, is agreed. */
+    record AgreeHours(String visitId, String lineId, int minutes) implements Act {}
+
+    /** The shop's rules for its hours are changed. */
+    record SetHoursRules(String by, HoursRules rules) implements Act {}
 
     /** A person comes, or stays until another time than was said at opening. */
     record BeHere(String personId, Instant until) implements Act {}
@@ -126,6 +172,6 @@ public sealed interface Act {
     /** Everybody works to this plan from now on. */
     record Post(Posted plan) implements Act {}
 
-    /** The day is over. */
+    /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}
 }

@@ -61,6 +61,43 @@ public final class Acts {
         if (act instanceof Act.Stop stop) {
             return floor.stop(stop);
         }
+        return onTheHours(floor, act);
+    }
+
+    private static Outcome onTheHours(FloorActs floor, Act act) {
+        HoursActs hours = floor.hours();
+        if (act instanceof Act.TakeBreak pause) {
+            return hours.takeBreak(pause);
+        }
+        if (act instanceof Act.Lend lend) {
+            return hours.lend(lend);
+        }
+        if (act instanceof Act.BringBack back) {
+            return hours.bringBack(back);
+        }
+        if (act instanceof Act.PlanErrand plan) {
+            return hours.planErrand(plan);
+        }
+        if (act instanceof Act.RunErrand run) {
+            return hours.runErrand(run);
+        }
+        if (act instanceof Act.DropErrand drop) {
+            return hours.dropErrand(drop);
+        }
+        return inTheBooks(floor, act);
+    }
+
+    private static Outcome inTheBooks(FloorActs floor, Act act) {
+        BookActs books = floor.books();
+        if (act instanceof Act.Correct correct) {
+            return books.correct(correct);
+        }
+        if (act instanceof Act.AgreeHours agree) {
+            return books.agree(agree);
+        }
+        if (act instanceof Act.SetHoursRules set) {
+            return books.setRules(set);
+        }
         return onTheMachine(floor.machine(), act);
     }
 

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.HoursRules;
 
 /**
  * What a shop starts with, carried out: its past visits are told as visits that are over, and its morning is replayed act by
@@ -32,8 +32,14 @@ public record Beginning(Day day, List<Change> changes) {
         private Day day;
 
         Replay(Catalogue catalogue, Setup setup, LocalDate date) {
-            Books books = new Books(setup.shop(), catalogue, setup.owners(), setup.machines());
-            day = new Day(books, date, Optional.empty(), List.of(), List.of(), Optional.empty(), 1);
+            Books books = new Books(
+                    setup.shop(),
+                    catalogue,
+                    setup.owners(),
+                    setup.machines(),
+                    HoursRules.USUAL,
+                    setup.pins().keySet());
+            day = Day.blank(books, date);
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
             setup.machines().forEach(machine -> changes.add(new Change.MachineSaved(machine)));
         }

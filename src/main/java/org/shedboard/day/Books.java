@@ -3,17 +3,33 @@ package org.shedboard.day;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.Person;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 
-/** What the shop knows beyond the day: itself, its catalogue, its owners and their machines. */
-public record Books(Shop shop, Catalogue catalogue, List<Owner> owners, List<Machine> machines) {
+/**
+ * What the shop knows beyond the day.
+ *
+ * @param hoursRules how it counts hours
+ * @param signers ids of the people who have a PIN to sign with
+ */
+public record Books(
+        Shop shop,
+        Catalogue catalogue,
+        List<Owner> owners,
+        List<Machine> machines,
+        HoursRules hoursRules,
+        Set<String> signers) {
     public Books {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
+        signers = Set.copyOf(signers);
     }
 
     public Optional<Owner> findOwner(String id) {
@@ -32,12 +48,29 @@ public record Books(Shop shop, Catalogue catalogue, List<Owner> owners, List<Mac
         return findOwner(id).orElseThrow(() -> new IllegalArgumentException("no owner %s".formatted(id)));
     }
 
+    public Machine machineOf(Visit visit) {
+        return expectMachine(visit.machineId());
+    }
+
+    public Owner ownerOf(Visit visit) {
+        return expectOwner(machineOf(visit).ownerId());
+    }
+
+    /** What a person is called; the id of one who is no longer of the shop. */
+    public String nameOf(String personId) {
+        return shop.findPerson(personId).map(Person::name).orElse(personId);
+    }
+
     Books with(Owner owner) {
-        return new Books(shop, catalogue, replaced(owners, owner, Owner::id), machines);
+        return new Books(shop, catalogue, replaced(owners, owner, Owner::id), machines, hoursRules, signers);
     }
 
     Books with(Machine machine) {
-        return new Books(shop, catalogue, owners, replaced(machines, machine, Machine::id));
+        return new Books(shop, catalogue, owners, replaced(machines, machine, Machine::id), hoursRules, signers);
+    }
+
+    Books with(HoursRules rules) {
+        return new Books(shop, catalogue, owners, machines, rules, signers);
     }
 
     /** The list with this value in the place of the one with the same id, or at the end. */

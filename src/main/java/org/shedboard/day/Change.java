@@ -1,6 +1,8 @@
 package org.shedboard.day;
 
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -15,6 +17,10 @@ public sealed interface Change {
     record VisitSaved(Visit visit) implements Change {}
 
     record EntrySaved(ClockEntry entry) implements Change {}
+
+    record ErrandSaved(Errand errand) implements Change {}
+
+    record HoursRulesSaved(HoursRules rules) implements Change {}
 
     record OpeningSaved(Opening opening) implements Change {}
 

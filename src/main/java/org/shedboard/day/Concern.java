@@ -11,6 +11,8 @@ import java.util.Optional;
 public record Concern(Kind kind, Optional<String> visitId, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
+        UNSETTLED,
+        DAY_NOT_CLOSED,
         NOT_TO_BE_RIDDEN,
         PROMISE_MISSED,
         PROMISE_IN_DANGER,

@@ -38,6 +38,7 @@ public final class Concerns {
         Concerns concerns = new Concerns(outlook);
         outlook.day().visits().forEach(concerns::lookAt);
         concerns.lookAtHoists();
+        concerns.lookBack();
         return concerns.found.stream()
                 .sorted(Comparator.comparing(Concern::kind))
                 .toList();
@@ -120,6 +121,18 @@ public final class Concerns {
         }
     }
 
+    /** What was left open on an earlier day comes before everything of today. */
+    private void lookBack() {
+        day.unsettled()
+                .forEach(entry -> found.add(new Concern(
+                        Concern.Kind.UNSETTLED,
+                        Optional.empty(),
+                        List.of(day.nameOf(entry.personId()), clock(entry.from())))));
+        day.unclosed()
+                .ifPresent(date -> found.add(
+                        new Concern(Concern.Kind.DAY_NOT_CLOSED, Optional.empty(), List.of(date.toString()))));
+    }
+
     private void lookAtHoists() {
         if (!day.isOpened() || day.isClosed()) {
             return;
@@ -131,9 +144,7 @@ public final class Concerns {
 
     /** A hoist that somebody locked out was looked at: it is not asked to be checked. */
     private void lookAt(Place hoist) {
-        Optional<HoistCheck> check = day.opening().orElseThrow().checks().stream()
-                .filter(each -> each.placeId().equals(hoist.id()))
-                .findFirst();
+        Optional<HoistCheck> check = day.opening().orElseThrow().checkOf(hoist.id());
         if (check.isEmpty()) {
             found.add(new Concern(Concern.Kind.HOIST_UNCHECKED, Optional.empty(), List.of(hoist.name())));
         }

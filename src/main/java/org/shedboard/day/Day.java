@@ -5,9 +5,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -20,7 +23,9 @@ import org.shedboard.shop.Visit;
  * Everything that is so on one day.
  *
  * @param visits those not yet gone, and those that ended today
- * @param entries today's clock entries, and any that are still open
+ * @param entries today's clock entries with the corrections to them, and any that are still open
+ * @param errands other work that is planned, or that somebody is on
+ * @param unclosed the newest earlier day that was opened and never closed
  * @param posted the plan everybody works to, once there is one
  * @param nextNumber the number the next new thing gets in its id
  */
@@ -30,11 +35,20 @@ public record Day(
         Optional<Opening> opening,
         List<Visit> visits,
         List<ClockEntry> entries,
+        List<Errand> errands,
+        Optional<LocalDate> unclosed,
         Optional<Posted> posted,
         long nextNumber) {
     public Day {
         visits = List.copyOf(visits);
         entries = List.copyOf(entries);
+        errands = List.copyOf(errands);
+    }
+
+    /** A day of which nothing is known yet, in a shop that has not numbered anything. */
+    static Day blank(Books books, LocalDate date) {
+        return new Day(
+                books, date, Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), 1);
     }
 
     public Shop shop() {
@@ -86,11 +100,11 @@ public record Day(
     }
 
     public Machine machineOf(Visit visit) {
-        return books.expectMachine(visit.machineId());
+        return books.machineOf(visit);
     }
 
     public Owner ownerOf(Visit visit) {
-        return books.expectOwner(machineOf(visit).ownerId());
+        return books.ownerOf(visit);
     }
 
     /** Id of whoever is taken to act where nobody is named: whoever opened the day, else the first of the people. */
@@ -104,6 +118,11 @@ public record Day(
                 .filter(visit -> visit.state().isOpen())
                 .filter(visit -> visit.standsIn().filter(placeId::equals).isPresent())
                 .findFirst();
+    }
+
+    /** What a person is called; the id of one who is no longer of the shop. */
+    public String nameOf(String personId) {
+        return books.nameOf(personId);
     }
 
     public Optional<ClockEntry> openEntryOf(String personId) {
@@ -134,25 +153,77 @@ public record Day(
                 .isPresent();
     }
 
+    /** What is planned for a person besides machines, in order. */
+    public List<Errand> errandsOf(String personId) {
+        return errands.stream()
+                .filter(errand -> errand.personId().equals(personId) && errand.isOpen())
+                .sorted(Comparator.comparing(Errand::from))
+                .toList();
+    }
+
+    /** Entries somebody forgot to end before a midnight, the oldest first. */
+    public List<ClockEntry> unsettled() {
+        return entries.stream()
+                .filter(entry -> entry.isOpen() && entry.from().isBefore(origin()))
+                .sorted(Comparator.comparing(ClockEntry::from))
+                .toList();
+    }
+
+    /** Ids of those of whom nobody said when they left, by now or by a correction. */
+    public List<String> stillHere() {
+        return ClockEntry.standing(rows()).stream()
+                .filter(row -> row.isAtWork() && row.isOpen())
+                .map(ClockEntry::personId)
+                .toList();
+    }
+
+    /** The presences of the day and its clock entries, as the rows that hours are tallied from. */
+    public List<ClockEntry> rows() {
+        List<ClockEntry> rows = new ArrayList<>();
+        opening.ifPresent(opened -> rows.addAll(Presences.of(opened)));
+        rows.addAll(entries);
+        return rows;
+    }
+
     Day with(Books next) {
-        return new Day(next, date, opening, visits, entries, posted, nextNumber);
+        return new Day(next, date, opening, visits, entries, errands, unclosed, posted, nextNumber);
     }
 
     Day with(Opening next) {
-        return new Day(books, date, Optional.of(next), visits, entries, posted, nextNumber);
+        return new Day(books, date, Optional.of(next), visits, entries, errands, unclosed, posted, nextNumber);
     }
 
     Day with(Visit visit) {
-        return new Day(books, date, opening, Books.replaced(visits, visit, Visit::id), entries, posted, nextNumber);
+        return withVisits(Books.replaced(visits, visit, Visit::id));
+    }
+
+    private Day withVisits(List<Visit> next) {
+        return new Day(books, date, opening, next, entries, errands, unclosed, posted, nextNumber);
     }
 
     Day with(ClockEntry entry) {
-        return new Day(
-                books, date, opening, visits, Books.replaced(entries, entry, ClockEntry::id), posted, nextNumber);
+        return withEntries(Books.replaced(entries, entry, ClockEntry::id));
+    }
+
+    private Day withEntries(List<ClockEntry> next) {
+        return new Day(books, date, opening, visits, next, errands, unclosed, posted, nextNumber);
+    }
+
+    Day with(Errand errand) {
+        List<Errand> next = Books.replaced(errands, errand, Errand::id);
+        return new Day(books, date, opening, visits, entries, next, unclosed, posted, nextNumber);
     }
 
     public Day with(Posted plan) {
-        return new Day(books, date, opening, visits, entries, Optional.of(plan), nextNumber);
+        return withPlan(Optional.of(plan));
+    }
+
+    Day withoutPlan() {
+        return withPlan(Optional.empty());
+    }
+
+    private Day withPlan(Optional<Posted> plan) {
+        return new Day(books, date, opening, visits, entries, errands, unclosed, plan, nextNumber);
     }
 
     /** The day after this one that the date names: what is over stays behind. */
@@ -161,14 +232,12 @@ public record Day(
                 .filter(visit -> visit.state().isOpen() || visit.state().isHere())
                 .toList();
         List<ClockEntry> open = entries.stream().filter(ClockEntry::isOpen).toList();
-        return new Day(books, next, Optional.empty(), staying, open, posted, nextNumber);
-    }
-
-    Day withoutPlan() {
-        return new Day(books, date, opening, visits, entries, Optional.empty(), nextNumber);
+        List<Errand> planned = errands.stream().filter(Errand::isOpen).toList();
+        Optional<LocalDate> before = isOpened() && !isClosed() ? Optional.of(date) : unclosed;
+        return new Day(books, next, Optional.empty(), staying, open, planned, before, posted, nextNumber);
     }
 
     Day withNextNumber(long number) {
-        return new Day(books, date, opening, visits, entries, posted, number);
+        return new Day(books, date, opening, visits, entries, errands, unclosed, posted, number);
     }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -43,6 +45,16 @@ final class Draft {
     void put(ClockEntry entry) {
         day = day.with(entry);
         changes.put("entry " + entry.id(), new Change.EntrySaved(entry));
+    }
+
+    void put(Errand errand) {
+        day = day.with(errand);
+        changes.put("errand " + errand.id(), new Change.ErrandSaved(errand));
+    }
+
+    void put(HoursRules rules) {
+        day = day.with(day.books().with(rules));
+        changes.put("hours rules", new Change.HoursRulesSaved(rules));
     }
 
     void put(Opening opening) {

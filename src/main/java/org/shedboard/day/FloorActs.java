@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import org.shedboard.estimate.Point;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Finding;
-import org.shedboard.shop.Opening;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
@@ -30,6 +30,14 @@ final class FloorActs {
         return new MachineActs(draft, now, this);
     }
 
+    HoursActs hours() {
+        return new HoursActs(draft, now, this);
+    }
+
+    BookActs books() {
+        return new BookActs(draft, now);
+    }
+
     Outcome start(Act.Start act) {
         Optional<Refusal> no = startRefusal(act);
         if (no.isPresent()) {
@@ -48,7 +56,8 @@ final class FloorActs {
         return begin(act.visitId(), act.taskId(), act.personId());
     }
 
-    private Outcome begin(String visitId, String taskId, String personId) {
+    /** A person goes on a task that they may go on. */
+    Outcome begin(String visitId, String taskId, String personId) {
         leaveWork(personId);
         Day day = draft.day();
         Person person = day.shop().expectPerson(personId);
@@ -61,7 +70,7 @@ final class FloorActs {
         clockOn(
                 personId,
                 new Activity.OnStay(
-                        visitId, started.stayOf(taskId).orElseThrow().step()));
+                        visitId, started.stayOf(taskId).orElseThrow().step(), Optional.of(taskId)));
         return draft.doneWith(started);
     }
 
@@ -85,7 +94,7 @@ final class FloorActs {
         return places.refusal(place.get());
     }
 
-    private Optional<Refusal> startRefusal(Act.Start act) {
+    Optional<Refusal> startRefusal(Act.Start act) {
         Day day = draft.day();
         return dayRefusal()
                 .or(() -> personRefusal(act.personId()))
@@ -97,7 +106,7 @@ final class FloorActs {
                 .or(() -> orderRefusal(day.expectVisit(act.visitId()), act.taskId()));
     }
 
-    private Optional<Refusal> dayRefusal() {
+    Optional<Refusal> dayRefusal() {
         if (!draft.day().isOpened()) {
             return Optional.of(Refusal.of("day_not_open"));
         }
@@ -106,7 +115,7 @@ final class FloorActs {
                 : Optional.empty();
     }
 
-    private Optional<Refusal> personRefusal(String personId) {
+    Optional<Refusal> personRefusal(String personId) {
         Optional<Person> person = draft.day().shop().findPerson(personId);
         if (person.isEmpty()) {
             return Optional.of(Refusal.of("person_unknown", personId));
@@ -230,7 +239,7 @@ final class FloorActs {
         boolean over = visit.stays().stream().allMatch(Stay::isDone);
         visit = over ? visit.finishedAt(now) : visit;
         draft.put(visit);
-        clockOff(worker);
+        clockOff(worker, now);
         return draft.doneWith(visit);
     }
 
@@ -279,37 +288,67 @@ final class FloorActs {
         if (no.isPresent() && !stillOn) {
             return new Outcome.Refused(no.get());
         }
-        leaveWork(act.personId());
-        if (act.leaves() && draft.day().isOpened()) {
-            Opening opening = draft.day().opening().orElseThrow();
-            draft.put(opening.withAttendances(opening.attendances().stream()
-                    .map(each -> each.personId().equals(act.personId()) ? left(each) : each)
-                    .toList()));
+        Optional<Refusal> wrongTime = act.at().flatMap(at -> timeRefusal(act, at));
+        if (wrongTime.isPresent()) {
+            return new Outcome.Refused(wrongTime.get());
+        }
+        Instant at = act.at().orElse(now);
+        leaveWork(act.personId(), at);
+        if (act.leaves()) {
+            presenceOf(act.personId())
+                    .ifPresent(presence ->
+                            draft.put(draft.day().opening().orElseThrow().with(presence.leftAt(at))));
         }
         return draft.done();
     }
 
-    private Attendance left(Attendance attendance) {
-        return attendance.leftAt(now.isBefore(attendance.from()) ? attendance.from() : now);
+    private Optional<Refusal> timeRefusal(Act.Stop act, Instant at) {
+        Day day = draft.day();
+        if (at.isAfter(now)) {
+            return Optional.of(Refusal.of("time_to_come", Clocks.sayTime(day, at)));
+        }
+        Optional<Instant> came = act.leaves() ? presenceOf(act.personId()).map(Attendance::from) : Optional.empty();
+        if (came.filter(at::isBefore).isPresent()) {
+            return Optional.of(
+                    Refusal.of("leave_before_arrive", Clocks.sayTime(day, at), Clocks.sayTime(day, came.get())));
+        }
+        return day.openEntryOf(act.personId())
+                .map(ClockEntry::from)
+                .filter(at::isBefore)
+                .map(from -> Refusal.of("off_before_on", Clocks.sayTime(day, at), Clocks.sayTime(day, from)));
+    }
+
+    private Optional<Attendance> presenceOf(String personId) {
+        return draft.day().opening().stream()
+                .flatMap(opening -> opening.here().stream())
+                .filter(presence -> presence.personId().equals(personId))
+                .findFirst();
     }
 
     /** A person goes off whatever they are on; a task they leave waits half done. */
     void leaveWork(String personId) {
+        leaveWork(personId, now);
+    }
+
+    private void leaveWork(String personId, Instant at) {
         draft.day().runningOf(personId).ifPresent(running -> {
-            int left = Spell.minutesLeft(draft.day(), running.task(), now);
+            int left = Spell.minutesLeft(draft.day(), running.task(), at);
             draft.put(running.visit()
                     .withTask(
                             running.task().id(),
-                            task -> task.with(task.progress().paused(now, left))));
+                            task -> task.with(task.progress().paused(at, left))));
         });
-        clockOff(personId);
+        clockOff(personId, at);
     }
 
-    private void clockOff(String personId) {
-        draft.day().openEntryOf(personId).ifPresent(entry -> draft.put(entry.endedAt(now)));
+    private void clockOff(String personId, Instant at) {
+        draft.day().openEntryOf(personId).ifPresent(entry -> draft.put(entry.endedAt(at)));
+        draft.day().errandsOf(personId).stream()
+                .filter(errand -> errand.state() == Errand.State.BEGUN)
+                .forEach(errand -> draft.put(errand.with(Errand.State.DONE)));
     }
 
-    private void clockOn(String personId, Activity activity) {
+    void clockOn(String personId, Activity activity) {
         draft.put(new ClockEntry(draft.newId("C"), personId, activity, now, Optional.empty()));
     }
 }

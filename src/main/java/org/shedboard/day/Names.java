@@ -7,7 +7,11 @@ public final class Names {
     private Names() {}
 
     public static String of(Day day, Visit visit) {
-        String owner = day.ownerOf(visit).name();
+        return of(day.books(), visit);
+    }
+
+    public static String of(Books books, Visit visit) {
+        String owner = books.ownerOf(visit).name();
         return visit.tag().isPresent() ? visit.tag().getAsInt() + " (" + owner + ")" : owner;
     }
 }

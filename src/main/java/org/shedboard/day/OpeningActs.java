@@ -1,7 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -74,7 +74,7 @@ final class OpeningActs {
         if (!check.isSound()) {
             leaveHoist(check.placeId());
         }
-        draft.put(opening.withChecks(Books.replaced(opening.checks(), check, HoistCheck::placeId)));
+        draft.put(opening.plus(check));
         return draft.done();
     }
 
@@ -119,13 +119,15 @@ final class OpeningActs {
             return new Outcome.Refused(Refusal.of("person_unknown", act.personId()));
         }
         Opening opening = day.opening().get();
-        Instant from =
-                opening.attendanceOf(act.personId()).map(Attendance::from).orElse(now);
+        Instant from = opening.attendanceOf(act.personId())
+                .filter(presence -> presence.left().isEmpty())
+                .map(Attendance::from)
+                .orElse(now);
         if (!act.until().isAfter(now)) {
             return new Outcome.Refused(Refusal.of("until_is_over", day.timeOf(act.until())));
         }
         Attendance attendance = new Attendance(act.personId(), from, act.until(), Optional.empty());
-        draft.put(opening.withAttendances(Books.replaced(opening.attendances(), attendance, Attendance::personId)));
+        draft.put(opening.with(attendance));
         return draft.done();
     }
 
@@ -138,25 +140,35 @@ final class OpeningActs {
         if (day.shop().findPerson(act.by()).isEmpty()) {
             return new Outcome.Refused(Refusal.of("person_unknown", act.by()));
         }
-        String busy = day.entries().stream()
+        List<String> busy = day.entries().stream()
                 .filter(ClockEntry::isOpen)
-                .map(entry -> day.shop().expectPerson(entry.personId()).name())
-                .distinct()
-                .collect(Collectors.joining(", "));
+                .map(ClockEntry::personId)
+                .toList();
         if (!busy.isEmpty()) {
-            return new Outcome.Refused(Refusal.of("still_clocked_on", busy));
+            return new Outcome.Refused(Refusal.of("still_clocked_on", names(busy)));
         }
-        List<Attendance> attendances = new ArrayList<>();
-        for (Attendance attendance : day.opening().get().attendances()) {
-            attendances.add(attendance.left().isPresent() ? attendance : attendance.leftAt(goneAt(attendance)));
+        boolean isOver = !day.date().equals(LocalDate.ofInstant(now, day.zone()));
+        List<String> here = day.stillHere().stream()
+                .filter(person -> isOver || !person.equals(act.by()))
+                .toList();
+        if (!here.isEmpty()) {
+            return new Outcome.Refused(Refusal.of("still_here", names(here)));
         }
-        draft.put(day.opening().get().withAttendances(attendances).closedAt(now));
+        Opening opening = isOver ? day.opening().get() : goneHome(day.opening().get(), act.by());
+        draft.put(opening.closed(new Opening.Closed(now, act.by())));
         return draft.done();
     }
 
-    /** Who did not say when they left is taken to have left when they meant to, or now if that is still to come. */
-    private Instant goneAt(Attendance attendance) {
-        Instant until = attendance.until().isBefore(now) ? attendance.until() : now;
-        return until.isBefore(attendance.from()) ? attendance.from() : until;
+    private String names(List<String> people) {
+        return people.stream().distinct().map(draft.day()::nameOf).collect(Collectors.joining(", "));
+    }
+
+    /** Who closes the day leaves with that, unless they have left. */
+    private Opening goneHome(Opening opening, String personId) {
+        return opening.here().stream()
+                .filter(presence -> presence.personId().equals(personId))
+                .findFirst()
+                .map(presence -> opening.with(presence.leftAt(now)))
+                .orElse(opening);
     }
 }

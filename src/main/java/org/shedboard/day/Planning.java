@@ -28,10 +28,15 @@ public final class Planning {
                 || !done.day().isOpened()) {
             return outcome;
         }
-        Posted posted = act instanceof Act.OpenDay ? firstPlan(done.day(), now) : follow(loosened(done, act), now);
+        Posted posted = isFreshStart(act) ? firstPlan(done.day(), now) : follow(loosened(done, act), now);
         List<Change> changes = new ArrayList<>(done.changes());
         changes.add(new Change.PlanPosted(posted));
         return new Outcome.Done(done.day().with(posted), changes, done.subject());
+    }
+
+    /** In the morning, and in the evening for what goes over, the plan before counts for nothing. */
+    private static boolean isFreshStart(Act act) {
+        return act instanceof Act.OpenDay || act instanceof Act.CloseDay;
     }
 
     /** A visit that may go on again goes wherever it fits best now, not where the plan had it while it was held. */

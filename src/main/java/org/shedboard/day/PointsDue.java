@@ -2,7 +2,9 @@ package org.shedboard.day;
 
 import java.util.List;
 import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.WorkKind;
@@ -21,6 +23,16 @@ public final class PointsDue {
                         day.machineOf(visit).classId(),
                         visit.intake(),
                         visit.stayOf(task.id()).orElseThrow().step());
+    }
+
+    /** The points of a visit at which this was found. */
+    public static List<Point> markedOf(Day day, Visit visit, Mark mark) {
+        MachineClass machineClass =
+                day.books().catalogue().expectClass(day.machineOf(visit).classId());
+        return visit.findings().stream()
+                .filter(finding -> finding.mark() == mark)
+                .flatMap(finding -> machineClass.findPoint(finding.pointId()).stream())
+                .toList();
     }
 
     /** Those that have no finding yet. */

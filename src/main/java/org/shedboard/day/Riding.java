@@ -2,7 +2,6 @@ package org.shedboard.day;
 
 import java.util.List;
 import org.shedboard.estimate.Point;
-import org.shedboard.shop.Finding;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Visit;
 
@@ -16,12 +15,7 @@ public final class Riding {
 
     /** The points at which something was found that forbids riding it. */
     public static List<Point> stoppedBy(Day day, Visit visit) {
-        var machineClass =
-                day.books().catalogue().expectClass(day.machineOf(visit).classId());
-        return visit.findings().stream()
-                .filter(finding -> finding.mark() == Mark.FIX)
-                .map(Finding::pointId)
-                .flatMap(id -> machineClass.findPoint(id).stream())
+        return PointsDue.markedOf(day, visit, Mark.FIX).stream()
                 .filter(Point::stopsRiding)
                 .toList();
     }

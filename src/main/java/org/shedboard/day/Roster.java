@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.shedboard.hours.Errand;
 import org.shedboard.pack.Span;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Person;
@@ -15,7 +16,7 @@ import org.shedboard.shop.Window;
  * Who is available when, in minutes of the day's packing problem.
  *
  * <p>Today goes by what was said at opening: nobody who is not here, nobody longer than they stay. Days to come go by the usual
- * hours of the shop's workdays.
+ * hours of the shop's workdays. Who is planned for an errand is away for it.
  */
 public final class Roster {
     static final int MINUTES_A_DAY = 24 * 60;
@@ -69,12 +70,25 @@ public final class Roster {
             for (Window window : windows) {
                 int from = Math.max(presence.from(), minuteAt(date, window.from()));
                 int to = Math.min(presence.to(), minuteAt(date, window.to()));
-                if (from < to) {
-                    spans.add(new Span(from, to));
-                }
+                addAround(spans, person, from, to);
             }
         }
         return spans;
+    }
+
+    /** The time from one minute to another, less the errands the person is planned for in it. */
+    private void addAround(List<Span> spans, Person person, int begin, int end) {
+        int from = begin;
+        for (Errand errand : day.errandsOf(person.id())) {
+            int leaves = Math.min(end, day.minuteOf(errand.from()));
+            if (from < leaves) {
+                spans.add(new Span(from, leaves));
+            }
+            from = Math.max(from, Math.min(end, day.minuteOf(errand.until())));
+        }
+        if (from < end) {
+            spans.add(new Span(from, end));
+        }
     }
 
     private Span presenceToday(Person person) {

@@ -1,130 +1,155 @@
 package org.shedboard.hours;
 
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.shedboard.shop.Step;
+import java.util.function.Predicate;
 
 /**
- * The hours of a day, in whole minutes, per person and per visit.
+ * Hours of one or more days, in whole minutes: sums over {@link PersonDay}s, turned into hours only where they are shown.
  *
- * <p>A moment counts from the minute it falls in, so that entries that touch share no minute and lose none. Unpaid breaks lie
- * outside attended time, and an entry that runs through one is cut by it. A person who has clock entries outside the presence
- * that was noted was present for them. Attended minutes are those on machines, those on other work and those unaccounted for.
+ * @param days each person's days, person by person, in order of date
+ * @param unsettled entries that were open at a midnight and still are; nothing of them is counted
+ * @param overlapped entries of which minutes went to another one that began later
  */
-public record Tally(List<PersonHours> people, List<VisitHours> visits) {
-    /** One person's minutes. */
-    public record PersonHours(
-            String personId, int attended, int onMachines, Map<Activity.OtherWork.Kind, Integer> other) {
-        public PersonHours {
-            other = Map.copyOf(other);
-        }
-
-        public int otherMinutes() {
-            return other.values().stream().mapToInt(Integer::intValue).sum();
-        }
-
-        public int unaccounted() {
-            return attended - onMachines - otherMinutes();
-        }
-    }
-
-    /** One visit's worked minutes. */
-    public record VisitHours(String visitId, int worked, int cleaning, List<String> people) {
-        public VisitHours {
-            people = List.copyOf(people);
-        }
-    }
-
+public record Tally(List<PersonDay> days, List<ClockEntry> unsettled, List<ClockEntry> overlapped) {
     public Tally {
-        people = List.copyOf(people);
-        visits = List.copyOf(visits);
+        days = List.copyOf(days);
+        unsettled = List.copyOf(unsettled);
+        overlapped = List.copyOf(overlapped);
     }
 
     /**
-     * The tally of these entries.
+     * One person's minutes. Attended are those on machines, on other work, on breaks that are time worked, and those unaccounted
+     * for; free ones lie outside.
      *
-     * @param now the end of entries that are still open
+     * @param onStays minutes on machines, by stay and task
+     * @param rounding minutes that rounding gave for pay; negative where it took some
      */
-    public static Tally of(List<Presence> presences, List<ClockEntry> entries, Instant now) {
-        Count count = new Count(now);
-        List<PersonHours> people = new ArrayList<>();
-        for (Presence presence : presences) {
-            List<ClockEntry> own = entries.stream()
-                    .filter(entry -> entry.personId().equals(presence.personId()))
-                    .sorted(Comparator.comparing(ClockEntry::from))
-                    .toList();
-            people.add(count.person(presence, own));
+    public record PersonHours(
+            String personId,
+            int attended,
+            Map<Activity.OnStay, Integer> onStays,
+            Map<Activity.OtherWork.Kind, Integer> other,
+            int rests,
+            int restsToSay,
+            int free,
+            int unaccounted,
+            int rounding) {
+        public PersonHours {
+            onStays = new LinkedHashMap<>(onStays);
+            other = new LinkedHashMap<>(other);
         }
-        return new Tally(people, count.visits());
+
+        public int onMachines() {
+            return sum(onStays);
+        }
+
+        public int otherMinutes() {
+            return sum(other);
+        }
+
+        public int paid() {
+            return attended + rounding;
+        }
+    }
+
+    /**
+     * One visit's worked minutes.
+     *
+     * @param onStays by stay and task
+     * @param people by person
+     * @param lent minutes among them that were worked at another machine, each time too few to move
+     */
+    public record VisitHours(
+            String visitId, Map<Activity.OnStay, Integer> onStays, Map<String, Integer> people, int lent) {
+        public VisitHours {
+            onStays = new LinkedHashMap<>(onStays);
+            people = new LinkedHashMap<>(people);
+        }
+
+        public int worked() {
+            return sum(onStays);
+        }
+    }
+
+    private static int sum(Map<?, Integer> minutes) {
+        return minutes.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** Each person's sums, in the order of {@link #days}. */
+    public List<PersonHours> people() {
+        Map<String, List<PersonDay>> byPerson = new LinkedHashMap<>();
+        days.forEach(day -> byPerson.computeIfAbsent(day.personId(), id -> new ArrayList<>())
+                .add(day));
+        return byPerson.entrySet().stream()
+                .map(entry -> personHours(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private static PersonHours personHours(String personId, List<PersonDay> days) {
+        Map<Activity.OnStay, Integer> onStays = new LinkedHashMap<>();
+        Map<Activity.OtherWork.Kind, Integer> other = new LinkedHashMap<>();
+        days.stream().flatMap(day -> day.stretches().stream()).forEach(stretch -> {
+            if (stretch.on().orElse(null) instanceof Activity.OnStay stay) {
+                onStays.merge(stay, stretch.minutes(), Integer::sum);
+            } else if (stretch.on().orElse(null) instanceof Activity.OtherWork work) {
+                other.merge(work.kind(), stretch.minutes(), Integer::sum);
+            }
+        });
+        return new PersonHours(
+                personId,
+                sum(days, Stretch.Use::isAttended),
+                onStays,
+                other,
+                sum(days, Stretch.Use::isRest),
+                sum(days, use -> use == Stretch.Use.REST_TO_SAY),
+                sum(days, use -> use == Stretch.Use.FREE),
+                sum(days, use -> use == Stretch.Use.UNACCOUNTED),
+                days.stream().mapToInt(PersonDay::rounding).sum());
+    }
+
+    private static int sum(List<PersonDay> days, Predicate<Stretch.Use> which) {
+        return days.stream().mapToInt(day -> day.minutes(which)).sum();
+    }
+
+    /** What was worked on each visit, person by person in the order in which they came to them. */
+    public List<VisitHours> visits() {
+        Map<String, Map<Activity.OnStay, Integer>> onStays = new LinkedHashMap<>();
+        Map<String, Map<String, Integer>> people = new LinkedHashMap<>();
+        Map<String, Integer> lent = new LinkedHashMap<>();
+        for (PersonDay day : days) {
+            for (Stretch stretch : day.stretches()) {
+                if (stretch.on().orElse(null) instanceof Activity.OnStay stay) {
+                    add(onStays, stay.visitId(), stay, stretch.minutes());
+                    add(people, stay.visitId(), day.personId(), stretch.minutes());
+                    lent.merge(stay.visitId(), stretch.isLent() ? stretch.minutes() : 0, Integer::sum);
+                }
+            }
+        }
+        return onStays.keySet().stream()
+                .map(id -> new VisitHours(id, onStays.get(id), people.get(id), lent.get(id)))
+                .toList();
+    }
+
+    private static <K> void add(Map<String, Map<K, Integer>> all, String id, K key, int minutes) {
+        all.computeIfAbsent(id, each -> new LinkedHashMap<>()).merge(key, minutes, Integer::sum);
     }
 
     public int attended() {
-        return people.stream().mapToInt(PersonHours::attended).sum();
+        return sum(days, Stretch.Use::isAttended);
     }
 
     public int onMachines() {
-        return people.stream().mapToInt(PersonHours::onMachines).sum();
+        return sum(days, use -> use == Stretch.Use.ON_MACHINE);
     }
 
-    /** The count while it is going on. */
-    private static final class Count {
-        private final Instant now;
-        private final Map<String, Integer> worked = new LinkedHashMap<>();
-        private final Map<String, Integer> cleaning = new LinkedHashMap<>();
-        private final Map<String, Set<String>> workers = new LinkedHashMap<>();
+    public int minutes(Predicate<Stretch.Use> which) {
+        return sum(days, which);
+    }
 
-        Count(Instant now) {
-            this.now = now;
-        }
-
-        PersonHours person(Presence presence, List<ClockEntry> entries) {
-            int onMachines = 0;
-            Map<Activity.OtherWork.Kind, Integer> other = new EnumMap<>(Activity.OtherWork.Kind.class);
-            long from = minute(presence.from());
-            long to = minute(presence.to());
-            for (ClockEntry entry : entries) {
-                int minutes = minutes(presence, minute(entry.from()), minute(entry.toOr(now)));
-                from = Math.min(from, minute(entry.from()));
-                to = Math.max(to, minute(entry.toOr(now)));
-                if (entry.activity() instanceof Activity.OnStay stay) {
-                    onMachines += minutes;
-                    add(stay, entry.personId(), minutes);
-                } else if (entry.activity() instanceof Activity.OtherWork work) {
-                    other.merge(work.kind(), minutes, Integer::sum);
-                }
-            }
-            return new PersonHours(presence.personId(), minutes(presence, from, to), onMachines, other);
-        }
-
-        private void add(Activity.OnStay stay, String personId, int minutes) {
-            worked.merge(stay.visitId(), minutes, Integer::sum);
-            cleaning.merge(stay.visitId(), stay.step() == Step.WASH ? minutes : 0, Integer::sum);
-            workers.computeIfAbsent(stay.visitId(), id -> new LinkedHashSet<>()).add(personId);
-        }
-
-        List<VisitHours> visits() {
-            return worked.keySet().stream()
-                    .map(id -> new VisitHours(id, worked.get(id), cleaning.get(id), List.copyOf(workers.get(id))))
-                    .toList();
-        }
-
-        private static int minutes(Presence presence, long from, long to) {
-            long minutes = Math.max(0, to - from);
-            for (Presence.Break pause : presence.breaks()) {
-                minutes -= Math.max(0, Math.min(to, minute(pause.to())) - Math.max(from, minute(pause.from())));
-            }
-            return (int) minutes;
-        }
-
-        private static long minute(Instant at) {
-            return Math.floorDiv(at.getEpochSecond(), 60L);
-        }
+    public int rounding() {
+        return days.stream().mapToInt(PersonDay::rounding).sum();
     }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.board.Board;
+import org.shedboard.board.Errands;
 import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
@@ -19,6 +20,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.Errand;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.words.Words;
@@ -65,6 +67,9 @@ final class NextView {
                             Words.say("otherWork." + other.get().kind())),
                     Style.STRONG);
             body = body.below(2);
+        }
+        for (Errand errand : day.errandsOf(person.id())) {
+            body = line(body, Words.say("next.errand", Errands.say(day, errand)), Style.HELD);
         }
         if (next.isEmpty()) {
             canvas.paragraph(body, Words.say("next.nothing", person.name()), Style.STRONG);

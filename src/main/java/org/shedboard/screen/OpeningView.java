@@ -1,5 +1,6 @@
 package org.shedboard.screen;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shedboard.board.Board;
@@ -37,6 +38,7 @@ final class OpeningView {
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, Words.say("open.title", Header.date(day)));
         Region rest = page.below(2).inside(1, 0);
+        rest = leftOpen(rest);
         rest = heading(rest, "open.people");
         int row = 0;
         for (OpenForm.Who who : form.people()) {
@@ -73,6 +75,20 @@ final class OpeningView {
                                 Names.of(day, visit),
                                 Clocks.sayTime(day, visit.intake().arrives())))
                         .toList());
+    }
+
+    /** What was left open on an earlier day is said before anything is asked. */
+    private Region leftOpen(Region region) {
+        List<String> lines = new ArrayList<>();
+        day.unsettled()
+                .forEach(entry -> lines.add(Words.say(
+                        "concern.UNSETTLED", day.nameOf(entry.personId()), Clocks.sayTime(day, entry.from()))));
+        day.unclosed().ifPresent(date -> lines.add(Words.say("concern.DAY_NOT_CLOSED", date)));
+        Region rest = region;
+        for (String line : lines) {
+            rest = canvas.paragraph(rest, line, Style.LATE);
+        }
+        return lines.isEmpty() ? rest : rest.below(1);
     }
 
     private static boolean stoodHere(Visit visit) {

@@ -63,7 +63,8 @@ final class OverlayView {
         for (int row = 0; row < title.size(); row++) {
             canvas.text(inside.inside(1, 0), row, title.get(row), Style.STRONG);
         }
-        field(canvas, inside.inside(1, 0).row(title.size()), in.typing(), true);
+        Typing shown = in.isSecret() ? in.typing().hidden() : in.typing();
+        field(canvas, inside.inside(1, 0).row(title.size()), shown, true);
     }
 
     private static Region window(Canvas canvas, Region page, int width, int height, String title) {

@@ -47,10 +47,7 @@ public record PlaceStatus(String text, String more, Style style) {
 
     /** Why a hoist is not to be used today; empty when it may be, and for all other places. */
     private static Optional<String> closed(Day day, Place place) {
-        Optional<HoistCheck> check = day.opening().stream()
-                .flatMap(opening -> opening.checks().stream())
-                .filter(each -> each.placeId().equals(place.id()))
-                .findFirst();
+        Optional<HoistCheck> check = day.opening().flatMap(opening -> opening.checkOf(place.id()));
         if (!place.isHoist() || check.map(HoistCheck::isSound).orElse(false)) {
             return Optional.empty();
         }

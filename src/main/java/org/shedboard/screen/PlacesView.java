@@ -129,7 +129,13 @@ final class PlacesView {
         return switch (kind) {
             case NOT_TO_BE_RIDDEN, PROMISE_MISSED, PROMISE_IN_DANGER, NOT_IN_PLAN -> Style.DANGER;
             case OWNER_TO_ASK, HELD_FOR_PARTS, HELD_FOR_LOOK -> Style.HELD;
-            case HOIST_UNCHECKED, HOIST_LOCKED_OUT, BOOKING_LATE, RUNS_OVER, PROMISE_AT_RISK -> Style.LATE;
+            case UNSETTLED,
+                    DAY_NOT_CLOSED,
+                    HOIST_UNCHECKED,
+                    HOIST_LOCKED_OUT,
+                    BOOKING_LATE,
+                    RUNS_OVER,
+                    PROMISE_AT_RISK -> Style.LATE;
             case OWNER_TO_RING, NO_PROMISE -> Style.NORMAL;
         };
     }

@@ -9,7 +9,6 @@ import org.shedboard.board.Board;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
@@ -22,7 +21,6 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
-import org.shedboard.hours.Tally;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -33,6 +31,7 @@ import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.tally.VisitTally;
 import org.shedboard.words.Words;
 
 /** Everything of one visit. The points of an inspection are listed under it while the cursor is on it. */
@@ -165,11 +164,13 @@ final class SheetView {
     }
 
     private String clocked() {
-        int worked = board.seen().orElseThrow().tally().visits().stream()
-                .filter(hours -> hours.visitId().equals(visit.id()))
-                .mapToInt(Tally.VisitHours::worked)
-                .sum();
-        return Words.say("sheet.clocked", worked, DayTally.estimatedOf(day, visit));
+        Optional<VisitTally> today = board.seen().orElseThrow().tally().visits().stream()
+                .filter(tally -> tally.visit().id().equals(visit.id()))
+                .findFirst();
+        return Words.say(
+                "sheet.clocked",
+                today.map(VisitTally::worked).orElse(0),
+                today.map(VisitTally::estimated).orElse(0));
     }
 
     private void list(Region region) {

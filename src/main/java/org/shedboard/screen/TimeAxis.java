@@ -37,6 +37,17 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
         return new TimeAxis(columns, from, step);
     }
 
+    /** An axis from one minute that reaches another, in the finest steps that do. */
+    static TimeAxis over(Region columns, int from, int to) {
+        int step = STEPS[STEPS.length - 1];
+        for (int i = STEPS.length - 1; i >= 0; i--) {
+            if (STEPS[i] * columns.width() >= to - from) {
+                step = STEPS[i];
+            }
+        }
+        return new TimeAxis(columns, from, step);
+    }
+
     int to() {
         return from + columns.width() * minutesPerColumn;
     }

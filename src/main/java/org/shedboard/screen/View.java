@@ -56,6 +56,8 @@ public final class View {
             new NextView(canvas, board, next).draw(page);
         } else if (screen instanceof Screen.Hours hours) {
             new HoursView(canvas, board, hours).draw(page);
+        } else if (screen instanceof Screen.Closing closing) {
+            new ClosingView(canvas, board, closing).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

@@ -4,5 +4,10 @@ package org.shedboard.shop;
 public enum Payer {
     OWNER,
     MAKER,
-    OWN_ACCOUNT
+    OWN_ACCOUNT;
+
+    /** Whether somebody else than the shop pays. */
+    public boolean isOutside() {
+        return this != OWN_ACCOUNT;
+    }
 }

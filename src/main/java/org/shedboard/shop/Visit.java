@@ -101,6 +101,10 @@ public record Visit(
         return new Visit(id, machineId, tag, state, intake, lines, next, promises, findings, hold, finished);
     }
 
+    public Optional<Line> findLine(String lineId) {
+        return lines.stream().filter(line -> line.id().equals(lineId)).findFirst();
+    }
+
     public Visit withLines(List<Line> next) {
         return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished);
     }

@@ -14,6 +14,7 @@ final class LineRows {
             .text("visit_id", "id")
             .number("ordinal")
             .text("work_id", "name", "payer")
+            .number("agreed_minutes")
             .keyed("visit_id", "id")
             .scoped("visit_id");
     private static final Table PART = Table.named("line_part")
@@ -49,7 +50,13 @@ final class LineRows {
                 .filter(part -> part.text("line_id").equals(id))
                 .map(part -> new Part(part.text("name"), part.text("quantity")))
                 .toList();
-        return new Line(id, row.text("work_id"), row.text("name"), row.one(Payer.class, "payer"), own);
+        return new Line(
+                id,
+                row.text("work_id"),
+                row.text("name"),
+                row.one(Payer.class, "payer"),
+                own,
+                row.findNumber("agreed_minutes"));
     }
 
     static List<Share> shares(List<String> visitIds, Collection<Visit> visits) {
@@ -72,7 +79,8 @@ final class LineRows {
                 .set("ordinal", ordinal)
                 .set("work_id", line.workId())
                 .set("name", line.name())
-                .set("payer", line.payer());
+                .set("payer", line.payer())
+                .set("agreed_minutes", line.agreedMinutes());
     }
 
     private static void addParts(List<Cells> rows, String visitId, Line line) {

@@ -13,7 +13,7 @@ import java.util.List;
 /** One step of the schema: {@code db/V001__name.sql} on the class path, each of its statements safe to repeat. */
 record Migration(int version, String name, String text) {
     /** All there are, in order; a class path cannot be listed, and a test compares this with the directory. */
-    static final List<String> FILES = List.of("V001__shop.sql", "V002__pin.sql");
+    static final List<String> FILES = List.of("V001__shop.sql", "V002__pin.sql", "V003__hours.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

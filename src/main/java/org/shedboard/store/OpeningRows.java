@@ -15,6 +15,7 @@ final class OpeningRows {
             .instant("opened_at")
             .text("opened_by")
             .instant("closed_at")
+            .text("closed_by")
             .keyed("opened_on")
             .scoped("opened_on");
     private static final Table ATTENDANCE = Table.named("attendance")
@@ -35,12 +36,27 @@ final class OpeningRows {
 
     private static final String ON = "WHERE opened_on = ?";
     private static final String ON_IN_ORDER = "WHERE opened_on = ? ORDER BY ordinal";
+    private static final String WITHIN = "WHERE opened_on >= ? AND opened_on < ? ORDER BY opened_on";
+    private static final String UNCLOSED = """
+            WHERE closed_at IS NULL AND opened_on < ?
+            ORDER BY opened_on DESC""";
     private static final String NEWEST = "WHERE opened_on = (SELECT MAX(opened_on) FROM opening)";
 
     private OpeningRows() {}
 
     static Optional<Opening> find(Sql sql, LocalDate date) {
         return read(sql, sql.select(OPENING, ON, date));
+    }
+
+    static List<Opening> within(Sql sql, LocalDate from, LocalDate until) {
+        return sql.select(OPENING, WITHIN, from, until).stream()
+                .map(row -> row.map(opening -> toOpening(sql, opening)))
+                .toList();
+    }
+
+    /** The newest date before this one that was opened and never closed. */
+    static Optional<LocalDate> unclosedBefore(Sql sql, LocalDate date) {
+        return sql.select(OPENING, UNCLOSED, date).stream().findFirst().map(row -> row.date("opened_on"));
     }
 
     static Optional<Opening> newest(Sql sql) {
@@ -63,7 +79,9 @@ final class OpeningRows {
                 sql.select(CHECK, ON_IN_ORDER, date).stream()
                         .map(each -> each.map(OpeningRows::toCheck))
                         .toList(),
-                row.findInstant("closed_at"));
+                row.findInstant("closed_at")
+                        .map(at ->
+                                new Opening.Closed(at, row.findText("closed_by").orElse(row.text("opened_by")))));
     }
 
     private static Attendance toAttendance(Cells row) {
@@ -82,7 +100,8 @@ final class OpeningRows {
                 .set("opened_on", opening.date())
                 .set("opened_at", opening.at())
                 .set("opened_by", opening.by())
-                .set("closed_at", opening.closed());
+                .set("closed_at", opening.closed().map(Opening.Closed::at))
+                .set("closed_by", opening.closed().map(Opening.Closed::by));
         return List.of(
                 Share.of(OPENING, dates, List.of(itself)),
                 Share.of(ATTENDANCE, dates, attendances(opening)),

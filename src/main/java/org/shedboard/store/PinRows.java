@@ -2,6 +2,8 @@ package org.shedboard.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.PinHash;
 import org.shedboard.shop.WrongTries;
@@ -26,6 +28,12 @@ final class PinRows {
 
     static boolean hasAny(Sql sql) {
         return sql.findNumber("SELECT COUNT(*) FROM pin").orElse(0L) > 0;
+    }
+
+    static Set<String> people(Sql sql) {
+        return sql.select(PIN, "ORDER BY person_id").stream()
+                .map(row -> row.text("person_id"))
+                .collect(Collectors.toSet());
     }
 
     private static KeptPin toPin(Cells row) {

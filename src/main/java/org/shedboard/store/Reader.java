@@ -4,8 +4,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -27,6 +30,11 @@ public sealed class Reader permits Tx {
 
     public Optional<KeptPin> findPin(String personId) {
         return PinRows.find(sql, personId);
+    }
+
+    /** Ids of the people who have a PIN. */
+    public Set<String> signers() {
+        return PinRows.people(sql);
     }
 
     /** Whether anybody has a PIN. */
@@ -51,6 +59,11 @@ public sealed class Reader permits Tx {
         return VisitRows.openOrEndedSince(sql, moment);
     }
 
+    /** The visits that were with us between two moments, and those promised for a time between them; by arrival. */
+    public List<Visit> visitsDuring(Instant from, Instant to) {
+        return VisitRows.during(sql, from, to);
+    }
+
     /** The visits of one machine by arrival, whatever became of them. */
     public List<Visit> visitsOf(String machineId) {
         return VisitRows.ofMachine(sql, machineId);
@@ -69,12 +82,25 @@ public sealed class Reader permits Tx {
         return OpeningRows.find(sql, date);
     }
 
+    /** How the days from one date until another were opened, in order. */
+    public List<Opening> openings(LocalDate from, LocalDate until) {
+        return OpeningRows.within(sql, from, until);
+    }
+
+    /** The newest date before this one that was opened and never closed. */
+    public Optional<LocalDate> unclosedBefore(LocalDate date) {
+        return OpeningRows.unclosedBefore(sql, date);
+    }
+
     /** How the newest day was opened that ever was. */
     public Optional<Opening> newestOpening() {
         return OpeningRows.newest(sql);
     }
 
-    /** The clock entries that touch the span from one moment to another, open ones included, by their start. */
+    /**
+     * The clock entries that touch the span from one moment to another, open ones included, with the corrections to them and to the
+     * presences of its days.
+     */
     public List<ClockEntry> entries(Instant from, Instant to) {
         return EntryRows.within(sql, from, to);
     }
@@ -82,6 +108,16 @@ public sealed class Reader permits Tx {
     /** The clock entries that somebody is on, however long ago they began. */
     public List<ClockEntry> openEntries() {
         return EntryRows.open(sql);
+    }
+
+    /** Other work that is planned, or that somebody is on. */
+    public List<Errand> openErrands() {
+        return ErrandRows.open(sql);
+    }
+
+    /** How the shop counts its hours. */
+    public HoursRules hoursRules() {
+        return HoursRulesRows.find(sql);
     }
 
     public Optional<Posted> posted() {

@@ -1,7 +1,9 @@
 package org.shedboard.store;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Named texts and the next number for ids, in the tables setting and serial. */
 final class SettingRows {
@@ -16,9 +18,21 @@ final class SettingRows {
         return sql.select(SETTING, "WHERE name = ?", name).stream().findFirst().map(row -> row.text("text"));
     }
 
+    /** All named texts. */
+    static Map<String, String> all(Sql sql) {
+        return sql.select(SETTING, "").stream()
+                .collect(Collectors.toMap(row -> row.text("name"), row -> row.text("text")));
+    }
+
     static Share share(String name, String text) {
-        Cells row = Cells.in(SETTING).set("name", name).set("text", text);
-        return Share.of(SETTING, List.of(name), List.of(row));
+        return share(Map.of(name, text));
+    }
+
+    static Share share(Map<String, String> texts) {
+        List<Cells> rows = texts.entrySet().stream()
+                .map(each -> Cells.in(SETTING).set("name", each.getKey()).set("text", each.getValue()))
+                .toList();
+        return Share.of(SETTING, List.copyOf(texts.keySet()), rows);
     }
 
     static long nextNumber(Sql sql) {

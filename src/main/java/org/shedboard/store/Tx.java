@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
@@ -77,6 +79,14 @@ public final class Tx extends Reader {
 
     public void saveEntries(Collection<ClockEntry> entries) {
         difference.save(sql, List.of(EntryRows.share(entries)));
+    }
+
+    public void saveErrands(Collection<Errand> errands) {
+        difference.save(sql, List.of(ErrandRows.share(errands)));
+    }
+
+    public void saveHoursRules(HoursRules rules) {
+        difference.save(sql, List.of(HoursRulesRows.share(rules)));
     }
 
     public void saveOpening(Opening opening) {

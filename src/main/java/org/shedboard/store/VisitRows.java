@@ -35,6 +35,12 @@ final class VisitRows {
     private static final String OPEN_OR_ENDED_SINCE = """
             WHERE ended_at IS NULL OR ended_at >= ?
             ORDER BY arrives_at, id""";
+    /** Here on some of the days, or promised for one of them. */
+    private static final String DURING = """
+            WHERE (arrives_at < ? AND (ended_at IS NULL OR ended_at >= ?))
+                OR id IN (SELECT visit_id FROM promise WHERE ready_at >= ? AND ready_at < ?)
+            ORDER BY arrives_at, id""";
+
     private static final String OF_MACHINE = """
             WHERE machine_id = ?
             ORDER BY arrives_at, id""";
@@ -47,6 +53,10 @@ final class VisitRows {
 
     static List<Visit> openOrEndedSince(Sql sql, Instant moment) {
         return read(sql, sql.select(VISIT, OPEN_OR_ENDED_SINCE, moment));
+    }
+
+    static List<Visit> during(Sql sql, Instant from, Instant to) {
+        return read(sql, sql.select(VISIT, DURING, to, from, from, to));
     }
 
     static List<Visit> ofMachine(Sql sql, String machineId) {

@@ -262,9 +262,10 @@ class ActCommandsTest {
     void the_day_is_closed_and_the_next_one_opened() {
         refused("Still clocked on: Tobin, Jory, Wren. Clock them off first.", "close", "--by", "Marnie");
         for (String name : new String[] {"Tobin", "Wren", "Jory"}) {
-            done("stop", name);
+            done("leave", name);
         }
-        done("close", "--by", "marnie");
+        Said said = room.piped("2468\n", "close", "--by", "marnie", "--demo", "--at", CommandRoom.MORNING);
+        assertEquals("", said.err());
         String tomorrow = "2026-05-13T06:50";
         JsonNode opened = doneAt(
                 tomorrow,

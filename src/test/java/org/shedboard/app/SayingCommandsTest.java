@@ -187,7 +187,7 @@ class SayingCommandsTest {
         JsonNode tally = room.demo("tally", "--date", "2026-05-11", "--json").json();
         assertEquals("closed", tally.get("state").asString());
         assertEquals("2026-05-11", tally.get("date").asString());
-        assertEquals(540, tally.get("people").get(0).get("attended").asInt());
+        assertEquals(560, tally.get("people").get(0).get("attended").asInt());
         assertEquals(72, tally.get("visits").get(0).get("worked").asInt());
         Said unopened = room.demo("tally", "--date", "2026-05-09");
         assertTrue(unopened.out().contains("nothing to tally"), unopened.out());

@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
@@ -22,6 +21,8 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Visit;
+import org.shedboard.tally.Ledger;
+import org.shedboard.tally.SpanTally;
 
 /** Somebody at the keys of the demonstration day: effects are carried out at once and in memory, and reported back. */
 final class FakeShell {
@@ -141,7 +142,7 @@ final class FakeShell {
     }
 
     private void read() {
-        tell(new Msg.Seen(Outlook.of(day, now), DayTally.of(day, now)));
+        tell(new Msg.Seen(Outlook.of(day, now), SpanTally.of(Ledger.of(day, now))));
     }
 
     /** The act that was carried out last. */
@@ -151,6 +152,14 @@ final class FakeShell {
                 .map(effect -> ((Effect.CarryOut) effect).act())
                 .reduce((one, other) -> other)
                 .orElseThrow();
+    }
+
+    /** Who signed what was carried out last. */
+    Optional<Effect.Signed> lastSignature() {
+        return effects.stream()
+                .filter(Effect.CarryOut.class::isInstance)
+                .flatMap(effect -> ((Effect.CarryOut) effect).signature().stream())
+                .reduce((one, other) -> other);
     }
 
     String note() {

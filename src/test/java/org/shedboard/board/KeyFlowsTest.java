@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.Errand;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.pack.story.Differences;
@@ -27,6 +29,7 @@ import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.tally.ClosingItem;
 import org.shedboard.words.Words;
 
 /** What the foreman and the people in the shed do with the keys, on the demonstration day at 09:40. */
@@ -162,10 +165,18 @@ class KeyFlowsTest {
             shell.does(new Act.Stop(person.id(), true));
         }
         shell.types("lc");
-        Overlay.Choose question = (Overlay.Choose) shell.board().overlay().orElseThrow();
-        assertTrue(question.title().contains("4 machines go over"), question.title());
+        assertEquals(
+                4,
+                ClosingKeys.items(shell.board()).stream()
+                        .filter(item -> item.kind() == ClosingItem.Kind.GOES_OVER)
+                        .count());
+        shell.types("c");
         assertFalse(shell.day().isClosed());
         shell.types("1");
+        assertFalse(shell.day().isClosed());
+        assertTrue(((Overlay.TypeIn) shell.board().overlay().orElseThrow()).isSecret());
+        shell.types("2468").press(Key.ENTER);
+        assertEquals(Optional.of(new Effect.Signed("P1", "2468")), shell.lastSignature());
         assertTrue(shell.day().isClosed());
     }
 
@@ -464,13 +475,15 @@ class KeyFlowsTest {
 
     @Test
     void the_day_is_closed_once_everybody_is_clocked_off() {
-        shell.types("l");
-        for (int i = 0; i < 5 && !shell.day().isClosed(); i++) {
-            shell.types("c");
-            if (shell.board().overlay().isPresent()) {
-                shell.types("1");
-            }
+        shell.types("lc");
+        shell.types("c");
+        shell.assertRefused(Words.say("off.closing_blocked"));
+        for (int i = 0; i < 4; i++) {
+            // the first answer is "now", as it is not knock-off yet
+            shell.press(Key.ENTER).types("1");
+            shell.assertDone();
         }
+        shell.types("c12468").press(Key.ENTER);
         assertTrue(shell.day().isClosed());
         shell.types("c");
         shell.assertRefused(Words.say("off.day_closed"));
@@ -544,5 +557,85 @@ class KeyFlowsTest {
         assertTrue(shell.board().screen() instanceof Screen.Help);
         shell.press(Key.ESCAPE).types("q");
         assertEquals(List.of(new Effect.Quit()), shell.effects);
+    }
+
+    @Test
+    void a_hand_is_lent_by_one_key_and_brought_back_by_another() {
+        shell.types("n2");
+        String task = shell.day().runningOf("P2").orElseThrow().task().id();
+        shell.types("-");
+        shell.assertRefused(Words.say("off.not_lent"));
+        shell.types("+").types("2");
+        shell.assertDone();
+        assertTrue(shell.day().openEntryOf("P2").orElseThrow().activity() instanceof Activity.Lent);
+        shell.types("-");
+        shell.assertDone();
+        assertEquals(task, shell.day().runningOf("P2").orElseThrow().task().id());
+    }
+
+    @Test
+    void an_errand_is_planned_by_typing_when_how_long_and_what_about() {
+        shell.types("w462").types("14:00 45 parts run").press(Key.ENTER);
+        shell.assertDone();
+        Errand errand = shell.day().errands().get(0);
+        assertEquals(List.of("P4", 45, "parts run"), List.of(errand.personId(), errand.minutes(), errand.note()));
+        shell.types("n4").types("90");
+        assertEquals(Errand.State.BEGUN, shell.day().errands().get(0).state());
+    }
+
+    @Test
+    void an_errand_that_cannot_be_read_says_how_to_write_it_and_keeps_what_was_typed() {
+        shell.types("w462").types("soon").press(Key.ENTER);
+        shell.assertRefused(Words.say("form.errand_unread", "soon"));
+        assertEquals(
+                "soon",
+                ((Overlay.TypeIn) shell.board().overlay().orElseThrow())
+                        .typing()
+                        .text());
+    }
+
+    @Test
+    void ones_own_row_is_put_right_with_times_a_reason_and_a_name() {
+        shell.types("lr").press(Key.DOWN, Key.DOWN, Key.ENTER);
+        shell.press(Key.control('u')).types("08:50-09:20").press(Key.ENTER);
+        shell.types("the kettle").press(Key.ENTER).types("1");
+        shell.assertDone();
+        Act.Correct correct = (Act.Correct) shell.lastAct();
+        assertEquals("P1", correct.by());
+        assertEquals("the kettle", correct.why());
+        assertEquals(Optional.empty(), shell.lastSignature());
+    }
+
+    @Test
+    void anothers_row_is_signed_for_with_a_pin_that_nobody_sees() {
+        shell.types("lr")
+                .press(Key.DOWN, Key.DOWN)
+                .types("xnever was")
+                .press(Key.ENTER)
+                .types("2");
+        Overlay.TypeIn pin = (Overlay.TypeIn) shell.board().overlay().orElseThrow();
+        assertTrue(pin.isSecret());
+        shell.types("13579").press(Key.ENTER);
+        assertEquals(Optional.of(new Effect.Signed("P2", "13579")), shell.lastSignature());
+        assertFalse(shell.lastSignature().toString().contains("13579"));
+    }
+
+    @Test
+    void times_of_a_row_that_cannot_be_read_are_refused_and_kept() {
+        shell.types("lr").press(Key.DOWN, Key.DOWN, Key.ENTER).press(Key.control('u'));
+        shell.types("half nine").press(Key.ENTER);
+        shell.assertRefused(Words.say("form.span_unread", "half nine"));
+        assertTrue(shell.board().overlay().isPresent());
+    }
+
+    @Test
+    void the_hours_of_other_days_and_of_the_week_are_read_when_they_are_looked_at() {
+        shell.types("l").press(Key.LEFT);
+        LocalDate yesterday = shell.day().date().minusDays(1);
+        assertEquals(
+                new Effect.ReadHours(yesterday, yesterday.plusDays(1)), shell.effects.get(shell.effects.size() - 1));
+        shell.types("w");
+        LocalDate monday = LocalDate.of(2026, 5, 11);
+        assertEquals(new Effect.ReadHours(monday, monday.plusWeeks(1)), shell.effects.get(shell.effects.size() - 1));
     }
 }

@@ -99,10 +99,8 @@ class RandomKeysTest {
     /** Now and then somebody answers what is asked, or takes a machine in from one end of the form to the other. */
     private static void answer(Board board, Random random, Deque<Key> meant) {
         if (board.overlay().filter(Overlay.TypeIn.class::isInstance).isPresent()) {
-            for (int i = 0; i < 20; i++) {
-                meant.add(Key.BACKSPACE);
-            }
-            type(meant, random.nextBoolean() ? "+" + random.nextInt(600) : "fri 1" + random.nextInt(10));
+            meant.add(Key.control('u'));
+            type(meant, typed(((Overlay.TypeIn) board.overlay().get()).purpose(), random));
             meant.add(Key.ENTER);
         } else if (board.screen() instanceof Screen.Places && board.overlay().isEmpty()) {
             type(meant, "t" + (char) ('a' + random.nextInt(26)) + (char) ('a' + random.nextInt(26)));
@@ -114,6 +112,18 @@ class RandomKeysTest {
         } else {
             meant.add(Key.ESCAPE);
         }
+    }
+
+    /** Something that might be the answer. */
+    private static String typed(Overlay.Purpose purpose, Random random) {
+        String soon = "+" + random.nextInt(600);
+        if (purpose instanceof Overlay.Purpose.Errand) {
+            return soon + " " + random.nextInt(90) + " parts";
+        }
+        if (purpose instanceof Overlay.Purpose.RightTimes) {
+            return "%d:00-%d:%02d".formatted(random.nextInt(9), random.nextInt(10), random.nextInt(60));
+        }
+        return random.nextBoolean() ? soon : "fri 1" + random.nextInt(10);
     }
 
     private static void type(Deque<Key> meant, String text) {

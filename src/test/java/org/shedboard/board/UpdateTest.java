@@ -44,6 +44,7 @@ class UpdateTest {
         return List.of(
                 new Msg.Pressed(Key.OTHER, Instant.EPOCH),
                 new Msg.Seen(seen.outlook(), seen.tally()),
+                new Msg.HoursRead(seen.tally()),
                 new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
@@ -70,7 +71,10 @@ class UpdateTest {
                 .shop()
                 .people()
                 .forEach(person -> boards.add(shell.board().on(new Screen.Next(person.id(), Optional.empty()))));
-        boards.add(shell.board().on(new Screen.Hours(0)));
+        for (Screen.Hours.Page page : Screen.Hours.Page.values()) {
+            boards.add(shell.board().on(new Screen.Hours(page, shell.day().date(), 0)));
+        }
+        boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(new Screen.TakeIn(TakeInForm.EMPTY)));
         boards.add(shell.board().on(new Screen.Opening(OpenForm.of(shell.day()))));
         boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));

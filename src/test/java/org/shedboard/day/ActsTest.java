@@ -18,6 +18,7 @@ import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.Opening;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Promise;
@@ -97,7 +98,8 @@ class ActsTest {
         shed.does(Shed.startIn("H2", "cy", quad, "in-underside"));
         assertEquals(VisitState.IN_HAND, shed.visit(quad).state());
         assertEquals(Optional.of("H2"), shed.visit(quad).standsIn());
-        assertEquals(Optional.of(new Activity.OnStay(quad, Step.UNDERSIDE)), shed.on("cy"));
+        assertEquals(
+                Optional.of(new Activity.OnStay(quad, Step.UNDERSIDE, Optional.of("in-underside"))), shed.on("cy"));
         assertTrue(shed.task(quad, "in-underside").progress().isBy("cy"));
     }
 
@@ -119,7 +121,8 @@ class ActsTest {
         assertEquals(Progress.Status.PAUSED, wash.status());
         assertEquals(20 - 8, wash.left());
         assertEquals(Optional.empty(), wash.person());
-        assertEquals(Optional.of(new Activity.OnStay(other, Step.UNDERSIDE)), shed.on("ada"));
+        assertEquals(
+                Optional.of(new Activity.OnStay(other, Step.UNDERSIDE, Optional.of("in-underside"))), shed.on("ada"));
         assertEquals(
                 Optional.of(Shed.time("07:09")), shed.day().entries().get(1).to());
         assertEquals(Optional.of("W"), shed.visit(quad).standsIn());
@@ -223,7 +226,7 @@ class ActsTest {
         assertTrue(wash.isBy("bo"));
         assertEquals(20, wash.left(), "thirty of the apprentice's minutes, less ten");
         assertEquals(Optional.empty(), shed.on("cy"));
-        assertEquals(Optional.of(new Activity.OnStay(quad, Step.WASH)), shed.on("bo"));
+        assertEquals(Optional.of(new Activity.OnStay(quad, Step.WASH, Optional.of("wash"))), shed.on("bo"));
     }
 
     @Test
@@ -289,17 +292,25 @@ class ActsTest {
     }
 
     @Test
-    void closing_the_day_lets_everybody_go_when_they_meant_to() {
-        shed.at("16:10").does(new Act.CloseDay("ada"));
-        assertTrue(shed.day().isClosed());
+    void closing_the_day_asks_when_the_others_left_and_lets_who_closes_it_go() {
+        shed.at("16:10").assertRefused("still_here", new Act.CloseDay("ada"));
+        shed.does(new Act.Stop("bo", true, Optional.of(Shed.time("16:00"))));
+        shed.does(new Act.Stop("cy", true));
+        shed.does(new Act.CloseDay("ada"));
+        assertEquals(Optional.of(Shed.time("16:00")), left("bo"));
+        assertEquals(Optional.of(Shed.time("16:10")), left("ada"));
         assertEquals(
-                Optional.of(Shed.time("16:00")),
-                shed.day()
-                        .opening()
-                        .orElseThrow()
-                        .attendanceOf("bo")
-                        .orElseThrow()
-                        .left());
+                Optional.of(new Opening.Closed(Shed.time("16:10"), "ada")),
+                shed.day().opening().orElseThrow().closed());
+    }
+
+    private Optional<Instant> left(String person) {
+        return shed.day()
+                .opening()
+                .orElseThrow()
+                .attendanceOf(person)
+                .orElseThrow()
+                .left();
     }
 
     @Test

@@ -35,7 +35,7 @@ final class RandomActs {
 
     /** Some act; whether it can be is for the day to say. */
     Act next(Day day, Instant now) {
-        return switch (random.nextInt(24)) {
+        return switch (random.nextInt(31)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
             case 2 ->
@@ -62,8 +62,38 @@ final class RandomActs {
             case 20 -> new Act.CheckHoist(check(day, hoist(day)));
             case 21 -> new Act.Collect(visit(day).id(), random.nextBoolean());
             case 22 -> new Act.CallOff(visit(day).id(), random.nextBoolean());
+            case 23 -> new Act.TakeBreak(person(day).id(), any(Activity.Break.Kind.values()));
+            case 24, 25 -> new Act.Lend(person(day).id(), visit(day).id());
+            case 26 -> new Act.BringBack(person(day).id());
+            case 27 -> planErrand(day, now);
+            case 28 -> onErrand(day);
+            case 29 -> correct(day, now);
             default -> post(day, now);
         };
+    }
+
+    private Act planErrand(Day day, Instant now) {
+        return new Act.PlanErrand(
+                person(day).id(), any(Activity.OtherWork.Kind.values()), later(now), 1 + random.nextInt(90), "");
+    }
+
+    private Act onErrand(Day day) {
+        String id = day.errands().isEmpty() ? "E0" : any(day.errands()).id();
+        return random.nextBoolean() ? new Act.RunErrand(id) : new Act.DropErrand(id);
+    }
+
+    private Act correct(Day day, Instant now) {
+        Optional<String> old = day.entries().isEmpty() || random.nextInt(3) == 0
+                ? Optional.empty()
+                : Optional.of(any(day.entries()).id());
+        Instant from = now.minusSeconds(60L * random.nextInt(300));
+        Act.Correct.Written right = new Act.Correct.Written(
+                person(day).id(),
+                new Activity.OtherWork(any(Activity.OtherWork.Kind.values())),
+                from,
+                from.plusSeconds(60L * random.nextInt(60)));
+        Optional<Act.Correct.Written> written = random.nextInt(4) == 0 ? Optional.empty() : Optional.of(right);
+        return new Act.Correct(person(day).id(), old, written, "it was so");
     }
 
     /** Everybody but a few is here, and each hoist was checked, locked out or forgotten. */

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -125,7 +126,7 @@ class RandomActsTest {
                     String person = task.progress().person().orElseThrow();
                     assertEquals(null, running.put(person, task), person + " is on two tasks");
                     Activity stay = new Activity.OnStay(
-                            visit.id(), visit.stayOf(task.id()).orElseThrow().step());
+                            visit.id(), visit.stayOf(task.id()).orElseThrow().step(), Optional.of(task.id()));
                     assertEquals(stay, open.get(person).activity(), person + " is not clocked on " + task.id());
                 }
             }

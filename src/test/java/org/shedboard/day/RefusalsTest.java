@@ -19,9 +19,12 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.shedboard.hours.Activity;
+import org.shedboard.hours.Activity.OtherWork;
 import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Mark;
+import org.shedboard.shop.Payer;
 
 /** Every reason why something cannot be, produced by an act that cannot be; a refusal comes without any change. */
 class RefusalsTest {
@@ -35,7 +38,151 @@ class RefusalsTest {
         floor(cases);
         places(cases);
         machine(cases);
+        clock(cases);
+        corrections(cases);
+        errands(cases);
+        charges(cases);
         return cases;
+    }
+
+    private static void clock(Map<String, Consumer<Shed>> cases) {
+        cases.put("still_here", shed -> {
+            shed.does(shed.openDay());
+            shed.does(new Act.Stop("bo", true));
+            assertEquals(List.of("Cy"), shed.refuses(new Act.CloseDay("ada")).values());
+            shed.assertRefused("still_here", new Act.CloseDay("ada"));
+        });
+        cases.put("time_to_come", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").assertRefused("time_to_come", stop("bo", "10:01"));
+            shed.assertRefused("time_to_come", right("bo", new Activity.AtWork(), "06:00", "10:01"));
+        });
+        cases.put("leave_before_arrive", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").assertRefused("leave_before_arrive", stop("bo", "06:59"));
+            shed.assertRefused("leave_before_arrive", right("bo", new Activity.AtWork(), "06:30", "06:30"));
+        });
+        cases.put("off_before_on", shed -> {
+            shed.does(shed.openDay());
+            shed.at("09:00").does(new Act.DoOther("bo", Kind.TRAINING));
+            Act off = new Act.Stop("bo", false, Optional.of(Shed.time("08:59")));
+            shed.at("10:00").assertRefused("off_before_on", off);
+            shed.assertRefused("off_before_on", right("cy", new OtherWork(Kind.TRAINING), "09:00", "08:00"));
+        });
+        cases.put("lent_to_own", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("lent_to_own", new Act.Lend("ada", quad));
+        });
+        cases.put("not_lent", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("not_lent", new Act.BringBack("ada"));
+            shed.does(new Act.DoOther("ada", Kind.TRAINING));
+            shed.assertRefused("not_lent", new Act.BringBack("ada"));
+        });
+    }
+
+    private static Act stop(String person, String at) {
+        return new Act.Stop(person, true, Optional.of(Shed.time(at)));
+    }
+
+    private static Act.Correct right(String person, Activity activity, String from, String to) {
+        return right(Optional.empty(), person, activity, from, to);
+    }
+
+    private static Act.Correct right(
+            Optional<String> replaces, String person, Activity activity, String from, String to) {
+        Act.Correct.Written right = new Act.Correct.Written(person, activity, Shed.time(from), Shed.time(to));
+        return new Act.Correct("ada", replaces, Optional.of(right), "forgot");
+    }
+
+    private static void corrections(Map<String, Consumer<Shed>> cases) {
+        Activity training = new OtherWork(Kind.TRAINING);
+        cases.put("correction_needs_reason", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused(
+                    "correction_needs_reason", new Act.Correct("ada", Optional.of("C1"), Optional.empty(), " "));
+        });
+        cases.put("correction_says_nothing", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused(
+                    "correction_says_nothing", new Act.Correct("ada", Optional.empty(), Optional.empty(), "why"));
+        });
+        cases.put("entry_unknown", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").does(new Act.DoOther("bo", Kind.TRAINING));
+            shed.at("11:00").does(new Act.Stop("bo", false));
+            String entry = shed.day().entries().get(0).id();
+            shed.does(right(Optional.of(entry), "bo", training, "10:10", "10:50"));
+            shed.assertRefused("entry_unknown", right(Optional.of(entry), "bo", training, "10:20", "10:50"));
+            shed.assertRefused("entry_unknown", right(Optional.of("C99"), "bo", training, "10:20", "10:50"));
+        });
+        cases.put("entry_still_open", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").does(new Act.DoOther("bo", Kind.TRAINING));
+            String entry = shed.day().entries().get(0).id();
+            shed.at("11:00");
+            shed.assertRefused("entry_still_open", right(Optional.of(entry), "bo", training, "10:10", "10:50"));
+            String presence =
+                    Presences.of(shed.day().opening().orElseThrow()).get(1).id();
+            shed.assertRefused(
+                    "entry_still_open", right(Optional.of(presence), "bo", new Activity.AtWork(), "06:30", "10:50"));
+        });
+        cases.put("entries_overlap", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").does(new Act.DoOther("bo", Kind.TRAINING));
+            shed.at("11:00").does(new Act.Stop("bo", false));
+            shed.at("12:00");
+            shed.assertRefused("entries_overlap", right("bo", new OtherWork(Kind.PAPERWORK), "10:59", "11:30"));
+            shed.assertRefused("entries_overlap", right("bo", new Activity.AtWork(), "06:00", "07:01"));
+            shed.does(right("bo", new OtherWork(Kind.PAPERWORK), "11:00", "11:30"));
+            shed.does(right("bo", new Activity.AtWork(), "06:00", "07:00"));
+        });
+    }
+
+    private static void errands(Map<String, Consumer<Shed>> cases) {
+        cases.put("errand_is_over", shed -> {
+            shed.does(shed.openDay());
+            shed.at("10:00").assertRefused("errand_is_over", errand("bo", "09:00", 60));
+        });
+        cases.put("minutes_below_one", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("minutes_below_one", errand("bo", "11:00", 0));
+        });
+        cases.put("errand_unknown", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("errand_unknown", new Act.RunErrand("E1"));
+            shed.does(errand("bo", "11:00", 30));
+            String id = shed.day().errands().get(0).id();
+            shed.does(new Act.DropErrand(id));
+            shed.assertRefused("errand_unknown", new Act.RunErrand(id));
+        });
+    }
+
+    private static Act errand(String person, String from, int minutes) {
+        return new Act.PlanErrand(person, Kind.FETCHING, Shed.time(from), minutes, "the quad at Tarn");
+    }
+
+    private static void charges(Map<String, Consumer<Shed>> cases) {
+        cases.put("line_unknown", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("line_unknown", new Act.AgreeHours(shed.quad(), "L99", 60));
+        });
+        cases.put("line_is_ours", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(new Act.AddWork(quad, List.of(new Act.Wanted("brakes", Payer.OWN_ACCOUNT))));
+            String line = shed.visit(quad).lines().get(1).id();
+            shed.assertRefused("line_is_ours", new Act.AgreeHours(quad, line, 60));
+        });
+        cases.put("minutes_below_nothing", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            String line = shed.visit(quad).lines().get(0).id();
+            shed.assertRefused("minutes_below_nothing", new Act.AgreeHours(quad, line, -1));
+            shed.does(new Act.AgreeHours(quad, line, 0));
+        });
     }
 
     private static void opening(Map<String, Consumer<Shed>> cases) {
@@ -52,6 +199,8 @@ class RefusalsTest {
         });
         cases.put("day_already_closed", shed -> {
             shed.does(shed.openDay());
+            shed.does(new Act.Stop("bo", true));
+            shed.does(new Act.Stop("cy", true));
             shed.does(new Act.CloseDay("ada"));
             shed.assertRefused("day_already_closed", new Act.CloseDay("ada"));
             shed.assertRefused("day_already_closed", new Act.DoOther("ada", Kind.TRAINING));

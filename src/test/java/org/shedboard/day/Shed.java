@@ -25,6 +25,7 @@ import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -88,8 +89,9 @@ final class Shed {
                 machine("quad-2", "quad", 300),
                 machine("quad-3", "quad", 300),
                 machine("tractor-1", "tractor", 1500));
-        Books books = new Books(shop, catalogue(), List.of(new Owner("O-a", "Tarn", "0000 1")), machines);
-        return new Shed(new Day(books, DATE, Optional.empty(), List.of(), List.of(), Optional.empty(), 1));
+        Books books = new Books(
+                shop, catalogue(), List.of(new Owner("O-a", "Tarn", "0000 1")), machines, HoursRules.USUAL, Set.of());
+        return new Shed(Day.blank(books, DATE));
     }
 
     private static Machine machine(String id, String classId, int massKg) {

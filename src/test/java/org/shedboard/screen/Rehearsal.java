@@ -15,7 +15,6 @@ import org.shedboard.board.Update;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
@@ -29,6 +28,8 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Shop;
+import org.shedboard.tally.Ledger;
+import org.shedboard.tally.SpanTally;
 
 /**
  * The full screen without a terminal, records or a clock: keys become messages, effects are carried out on the day in memory, and
@@ -157,7 +158,7 @@ final class Rehearsal {
 
     private Rehearsal seen() {
         Outlook outlook = Outlook.of(day(), now);
-        told(new Msg.Seen(outlook, DayTally.of(day(), now)));
+        told(new Msg.Seen(outlook, SpanTally.of(Ledger.of(day(), now))));
         return told(new Msg.KnockOffSeen(KnockOffChance.of(outlook)));
     }
 
@@ -173,9 +174,24 @@ final class Rehearsal {
             if (packs) {
                 told(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
             }
+        } else if (effect instanceof Effect.ReadHours read) {
+            told(new Msg.HoursRead(SpanTally.of(ledger(read))));
         } else if (effect instanceof Effect.MakeShop make) {
             makeShop(make.shop());
         }
+    }
+
+    /** As if nothing were known of other days. */
+    private Ledger ledger(Effect.ReadHours read) {
+        return new Ledger(
+                day().books(),
+                read.from(),
+                read.until(),
+                day().opening().stream().toList(),
+                day().visits(),
+                List.of(),
+                day().entries(),
+                now);
     }
 
     private void carryOut(Act act) {

@@ -52,6 +52,9 @@ final class Scenes {
         add("opening", "all-here", () -> Rehearsal.beforeOpening().type("o"));
         add("opening", "one-away-one-hoist-locked-out", Scenes::halfOpened);
         add("hours", "morning", () -> demonstration().type("l"));
+        add("hours", "machines", () -> closed().type("lm"));
+        add("hours", "rows", () -> closed().type("lr").press(Key.DOWN, Key.DOWN, Key.DOWN));
+        add("hours", "week", () -> closed().type("lw"));
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
         add("help", "board", () -> demonstration().type("?"));
@@ -169,7 +172,11 @@ final class Scenes {
         add("questions", "which-work", () -> demonstration().type("9a"));
         add("questions", "who-checked", () -> demonstration().type("k1"));
         add("questions", "measured", () -> atMeasuredPoint(tobin()).type("1"));
-        add("questions", "still-on", () -> demonstration().type("lc"));
+        add("closing", "morning", () -> demonstration().type("lc"));
+        add("closing", "evening", () -> demonstration().later(415).type("lc"));
+        add("questions", "when-off", () -> demonstration().later(415).type("lc").press(Key.ENTER));
+        add("questions", "right-times", () -> closed().type("lr").press(Key.DOWN, Key.ENTER));
+        add("questions", "pin", () -> gone().type("lcc124"));
     }
 
     private static void add(String screen, String name, Supplier<Rehearsal> rehearsal) {
@@ -202,11 +209,15 @@ final class Scenes {
     }
 
     private static Rehearsal closed() {
+        return gone().done(new Act.CloseDay(MARNIE_ID));
+    }
+
+    private static Rehearsal gone() {
         Rehearsal rehearsal = demonstration().later(415);
         for (String person : List.of("P2", "P3", "P4", "P1")) {
             rehearsal.done(new Act.Stop(person, true));
         }
-        return rehearsal.done(new Act.CloseDay(MARNIE_ID));
+        return rehearsal;
     }
 
     private static Rehearsal ownShop() {

@@ -224,11 +224,11 @@ class RoundTripTest {
     void an_opening_comes_back_by_its_date() {
         Opening opening = Samples.opening(TODAY);
         save(tx -> tx.saveOpening(opening));
-        save(tx -> tx.saveOpening(Samples.opening(TODAY.minusDays(1)).closedAt(at(0))));
+        save(tx -> tx.saveOpening(Samples.opening(TODAY.minusDays(1)).closed(new Opening.Closed(at(0), "kea"))));
         assertEquals(Optional.of(opening), reread(reader -> reader.opening(TODAY)));
         assertEquals(Optional.of(opening), store.read(Reader::newestOpening));
         assertEquals(Optional.empty(), store.read(reader -> reader.opening(TODAY.plusDays(1))));
-        Opening closed = opening.withChecks(List.of()).closedAt(at(500));
+        Opening closed = opening.closed(new Opening.Closed(at(500), "abe"));
         save(tx -> tx.saveOpening(closed));
         assertEquals(Optional.of(closed), reread(reader -> reader.opening(TODAY)));
     }

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
@@ -26,6 +27,8 @@ import org.shedboard.board.TakeInForm;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.HoursRules;
+import org.shedboard.hours.Rounding;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
@@ -36,6 +39,7 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WorkKind;
+import org.shedboard.tally.ClosingItem;
 
 /** Whether the program's sources and the text bundle agree: every name said is there, and nothing is there that is never said. */
 class WordsTest {
@@ -94,6 +98,9 @@ class WordsTest {
                 new Said("reason", Hold.Reason.values()),
                 new Said("workKind", WorkKind.values()),
                 new Said("otherWork", Activity.OtherWork.Kind.values()),
+                new Said("break", Activity.Break.Kind.values()),
+                new Said("basis", HoursRules.Basis.values()),
+                new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("form.field", TakeInForm.Field.values()),
@@ -142,10 +149,17 @@ class WordsTest {
         List<String> unused = NAMES.stream()
                 .filter(name -> !said.contains(name))
                 .filter(name -> constants.stream().noneMatch(name::startsWith))
+                .filter(name -> !isOfRounding(name))
                 .filter(name -> !name.startsWith("done.") && !name.startsWith("key."))
                 .filter(name -> !name.startsWith("shedboard.") && !name.startsWith("mixinStandardHelpOptions."))
                 .toList();
         assertEquals(List.of(), unused);
+    }
+
+    private static boolean isOfRounding(String name) {
+        return Stream.<Enum<?>[]>of(Rounding.Unit.values(), Rounding.Direction.values())
+                .flatMap(Arrays::stream)
+                .anyMatch(constant -> name.equals("rounding." + constant));
     }
 
     @Test

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.HoursRules;
+import org.shedboard.hours.Rounding;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
@@ -92,6 +94,10 @@ public final class CommandLines {
         named(line, Payer.class);
         named(line, Hold.Reason.class);
         named(line, Activity.OtherWork.Kind.class);
+        named(line, Activity.Break.Kind.class);
+        named(line, Rounding.Unit.class);
+        named(line, Rounding.Direction.class);
+        named(line, HoursRules.Basis.class);
         return line;
     }
 

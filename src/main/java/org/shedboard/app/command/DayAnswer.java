@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.shedboard.board.Errands;
 import org.shedboard.board.Yard;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Concern;
@@ -13,6 +14,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Names;
 import org.shedboard.day.Outlook;
+import org.shedboard.hours.Errand;
 import org.shedboard.screen.PlaceStatus;
 import org.shedboard.screen.YardEntry;
 import org.shedboard.shop.Place;
@@ -52,8 +54,17 @@ public final class DayAnswer {
         lines.addAll(places());
         lines.add(Words.say("command.day.yard"));
         lines.addAll(yard());
+        lines.addAll(errands());
         lines.addAll(TallyAnswer.summary(seen));
         return lines;
+    }
+
+    private List<String> errands() {
+        return day.errands().stream()
+                .filter(Errand::isOpen)
+                .map(errand -> Words.say(
+                        "command.day.errand", errand.id(), day.nameOf(errand.personId()), Errands.say(day, errand)))
+                .toList();
     }
 
     private String state() {

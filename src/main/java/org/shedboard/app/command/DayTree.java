@@ -46,7 +46,7 @@ final class DayTree {
                         Yard.of(seen.outlook()).stream()
                                 .map(visit -> VisitTree.of(seen.outlook(), visit))
                                 .toList())
-                .put("tally", TallyAnswer.totals(seen))
+                .put("tally", TallyTree.totals(seen.tally()))
                 .fields();
     }
 

@@ -134,19 +134,55 @@ final class FloorCommands {
         }
     }
 
-    @Command(name = "stop")
-    static final class Stop extends OfPerson {
+    @Command(name = "break")
+    static final class TakeBreak extends OfPerson {
+        @Parameters(index = "1", paramLabel = "KIND", descriptionKey = "option.break_kind")
+        private Activity.Break.Kind kind;
+
         @Override
         Act act(Seen seen, Person person) {
-            return new Act.Stop(person.id(), false);
+            return new Act.TakeBreak(person.id(), kind);
+        }
+    }
+
+    @Command(name = "lend")
+    static final class Lend extends OfPerson {
+        @Parameters(index = "1", paramLabel = "TAG", descriptionKey = "option.tag")
+        private String tag;
+
+        @Override
+        Act act(Seen seen, Person person) {
+            return new Act.Lend(person.id(), new Asked(seen).visit(tag).id());
+        }
+    }
+
+    @Command(name = "back")
+    static final class Back extends OfPerson {
+        @Override
+        Act act(Seen seen, Person person) {
+            return new Act.BringBack(person.id());
+        }
+    }
+
+    @Command(name = "stop")
+    static final class Stop extends OfPerson {
+        @Option(names = "--when", paramLabel = "TIME", descriptionKey = "option.when_ended")
+        private Optional<String> ended;
+
+        @Override
+        Act act(Seen seen, Person person) {
+            return new Act.Stop(person.id(), false, ended.map(new Asked(seen)::time));
         }
     }
 
     @Command(name = "leave")
     static final class Leave extends OfPerson {
+        @Option(names = "--when", paramLabel = "TIME", descriptionKey = "option.when_ended")
+        private Optional<String> ended;
+
         @Override
         Act act(Seen seen, Person person) {
-            return new Act.Stop(person.id(), true);
+            return new Act.Stop(person.id(), true, ended.map(new Asked(seen)::time));
         }
     }
 

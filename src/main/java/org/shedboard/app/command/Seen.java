@@ -1,11 +1,14 @@
 package org.shedboard.app.command;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
+import org.shedboard.tally.Ledger;
+import org.shedboard.tally.SpanTally;
 
 /** A day as one command sees it, at one moment. How it looks from there is worked out only
  * when it is asked for. */
@@ -13,19 +16,35 @@ public final class Seen {
     private final Day day;
     private final Instant now;
     private final Quoting.Repacking repacking;
+    private final Ledgers ledgers;
     private Optional<Outlook> outlook = Optional.empty();
     private Optional<Optional<KnockOffChance>> knockOff = Optional.empty();
 
+    /** Reads the hours of the days from one date until another. */
+    public interface Ledgers {
+        Ledger between(LocalDate from, LocalDate until);
+    }
+
     /** @param repacking how a quote has the day packed anew */
-    public Seen(Day day, Instant now, Quoting.Repacking repacking) {
+    public Seen(Day day, Instant now, Quoting.Repacking repacking, Ledgers ledgers) {
         this.day = day;
         this.now = now;
         this.repacking = repacking;
+        this.ledgers = ledgers;
     }
 
-    /** The same day from another moment. */
-    Seen from(Instant other) {
-        return new Seen(day, other, repacking);
+    /**
+     * The tally of the days from one date until another.
+     *
+     * @param until the day after the last
+     */
+    SpanTally tally(LocalDate from, LocalDate until) {
+        return SpanTally.of(ledgers.between(from, until));
+    }
+
+    /** The tally of the day. */
+    SpanTally tally() {
+        return tally(day.date(), day.date().plusDays(1));
     }
 
     public Day day() {

@@ -2,176 +2,199 @@ package org.shedboard.app.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import org.shedboard.day.Day;
-import org.shedboard.day.DayTally;
 import org.shedboard.day.Names;
+import org.shedboard.hours.Activity;
 import org.shedboard.hours.DecimalHours;
-import org.shedboard.hours.Tally;
-import org.shedboard.shop.Person;
-import org.shedboard.shop.Visit;
+import org.shedboard.hours.Stretch.Use;
+import org.shedboard.hours.Tally.PersonHours;
+import org.shedboard.shop.WorkKind;
+import org.shedboard.tally.LineTally;
+import org.shedboard.tally.SpanTally;
+import org.shedboard.tally.Stamps;
+import org.shedboard.tally.TallyWords;
+import org.shedboard.tally.VisitTally;
 import org.shedboard.words.Words;
 
-/** The hours of a day said, per person and per visit. */
+/** The hours of a day or a span said: per person, per machine and line, and of the shop. */
 final class TallyAnswer {
-    private final Day day;
-    private final Tally tally;
-    private final DayTally.Promises promises;
+    private final SpanTally tally;
+    private final List<PersonHours> people;
 
-    private TallyAnswer(Seen seen) {
-        this.day = seen.day();
-        this.tally = DayTally.of(day, seen.now());
-        this.promises = DayTally.promises(day, seen.now());
+    private TallyAnswer(SpanTally tally) {
+        this.tally = tally;
+        this.people = tally.hours().people();
     }
 
-    static Answer of(Seen seen) {
-        TallyAnswer answer = new TallyAnswer(seen);
-        return new Answer(answer.lines(), answer.tree());
+    static Answer of(SpanTally tally) {
+        return new Answer(new TallyAnswer(tally).lines(), TallyTree.of(tally));
     }
 
     /** One line, or none while the day is not open. */
     static List<String> summary(Seen seen) {
-        return seen.day().isOpened() ? List.of(new TallyAnswer(seen).line()) : List.of();
-    }
-
-    static Map<String, Object> totals(Seen seen) {
-        return new TallyAnswer(seen).totals().fields();
+        return seen.day().isOpened() ? List.of(new TallyAnswer(seen.tally()).line()) : List.of();
     }
 
     private String line() {
         return Words.say(
                 "command.tally.line",
-                DecimalHours.of(tally.attended()),
-                DecimalHours.of(tally.onMachines()),
-                DecimalHours.of(other()),
-                DecimalHours.of(unaccounted()),
-                promises.due(),
-                promises.kept());
-    }
-
-    private int other() {
-        return tally.people().stream().mapToInt(Tally.PersonHours::otherMinutes).sum();
-    }
-
-    private int unaccounted() {
-        return tally.people().stream().mapToInt(Tally.PersonHours::unaccounted).sum();
+                DecimalHours.of(tally.hours().attended()),
+                DecimalHours.of(tally.hours().onMachines()),
+                DecimalHours.of(tally.hours().minutes(use -> use == Use.OTHER_WORK)),
+                DecimalHours.of(tally.hours().minutes(use -> use == Use.UNACCOUNTED)),
+                tally.promises().due(),
+                tally.promises().kept());
     }
 
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add(Words.say("tally.title", DayAnswer.DATE.format(day.date())));
-        if (!day.isOpened()) {
+        lines.add(title());
+        if (tally.ledger().openings().isEmpty() && tally.hours().days().isEmpty()) {
             lines.add(Words.say("command.tally.empty"));
             return lines;
         }
+        lines.addAll(TallyWords.open(tally));
         lines.addAll(people().lines());
-        lines.addAll(visits().lines());
-        lines.add(Words.say("tally.promises", promises.due(), promises.kept()));
-        if (day.isClosed()) {
-            lines.add(Words.say("tally.closed"));
+        lines.addAll(kinds());
+        lines.addAll(machines().lines());
+        lines.addAll(TallyWords.shop(tally));
+        lines.add(Words.say("tally.charged_all", DecimalHours.of(tally.chargeable())));
+        lines.addAll(TallyWords.rules(tally.ledger().books().hoursRules()));
+        if (tally.isClosed()) {
+            lines.add(closed());
         }
         return lines;
     }
 
+    private String title() {
+        String first = Stamps.date(tally.ledger().from());
+        String last = Stamps.date(tally.ledger().until().minusDays(1));
+        return first.equals(last) ? Words.say("tally.title", first) : Words.say("tally.span_title", first, last);
+    }
+
+    private String closed() {
+        return tally.ledger().openings().stream()
+                .filter(opening ->
+                        opening.date().plusDays(1).equals(tally.ledger().until()))
+                .flatMap(opening -> opening.closed().stream())
+                .map(closed -> Words.say(
+                        "tally.closed_by",
+                        tally.ledger().books().nameOf(closed.by()),
+                        Stamps.of(tally.ledger(), closed.at())))
+                .findFirst()
+                .orElse(Words.say("tally.closed"));
+    }
+
     private Table people() {
-        Table table = new Table("lrrrr");
+        Table table = new Table("lrrrrrrrr");
         table.row(
                 Words.say("tally.people"),
                 Words.say("tally.attended"),
                 Words.say("tally.on_machines"),
                 Words.say("tally.other"),
-                Words.say("tally.unaccounted"));
-        for (Tally.PersonHours hours : tally.people()) {
-            add(
-                    table,
-                    nameOf(hours.personId()),
-                    hours.attended(),
-                    hours.onMachines(),
-                    hours.otherMinutes(),
-                    hours.unaccounted());
-        }
-        add(table, Words.say("tally.all"), tally.attended(), tally.onMachines(), other(), unaccounted());
+                Words.say("tally.rests"),
+                Words.say("tally.unaccounted"),
+                Words.say("tally.rounding"),
+                Words.say("tally.paid"),
+                Words.say("tally.free"));
+        people.forEach(person -> person(table, person));
+        int rounding = tally.hours().rounding();
+        table.row(
+                Words.say("tally.all"),
+                hours(tally.hours().attended()),
+                hours(tally.hours().onMachines()),
+                hours(tally.hours().minutes(use -> use == Use.OTHER_WORK)),
+                hours(tally.hours().minutes(Use::isRest)),
+                hours(tally.hours().minutes(use -> use == Use.UNACCOUNTED)),
+                TallyWords.signed(rounding),
+                hours(tally.hours().attended() + rounding),
+                hours(tally.hours().minutes(use -> use == Use.FREE)));
         return table;
     }
 
-    private static void add(Table table, String who, int attended, int onMachines, int other, int unaccounted) {
-        table.row(who, hours(attended), hours(onMachines), hours(other), hours(unaccounted));
+    private void person(Table table, PersonHours hours) {
+        table.row(
+                tally.ledger().books().nameOf(hours.personId()),
+                hours(hours.attended()),
+                hours(hours.onMachines()),
+                hours(hours.otherMinutes()),
+                hours(hours.rests()),
+                hours(hours.unaccounted()),
+                TallyWords.signed(hours.rounding()),
+                hours(hours.paid()),
+                hours(hours.free()));
+    }
+
+    /** What each person did, by kind. */
+    private List<String> kinds() {
+        List<String> lines = new ArrayList<>();
+        for (PersonHours person : people) {
+            List<String> kinds = new ArrayList<>();
+            tally.byKind(person.onStays())
+                    .forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", name(kind), hours(minutes))));
+            person.other().forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", name(kind), hours(minutes))));
+            if (!kinds.isEmpty()) {
+                lines.add(Words.say(
+                        "tally.kinds", tally.ledger().books().nameOf(person.personId()), String.join(", ", kinds)));
+            }
+        }
+        return lines;
+    }
+
+    private static String name(Optional<WorkKind> kind) {
+        return kind.map(each -> Words.say(each)).orElse(Words.say("tally.kind_untold"));
+    }
+
+    private static String name(Activity.OtherWork.Kind kind) {
+        return Words.say("otherWork." + kind);
+    }
+
+    private Table machines() {
+        Table table = new Table("lrrrrl");
+        table.row(
+                Words.say("tally.visits"),
+                Words.say("tally.estimated"),
+                Words.say("tally.worked"),
+                Words.say("tally.cleaning"),
+                Words.say("tally.charged"),
+                Words.say("tally.who"));
+        tally.visits().forEach(visit -> machine(table, visit));
+        return table;
+    }
+
+    private void machine(Table table, VisitTally visit) {
+        table.row(
+                Names.of(tally.ledger().books(), visit.visit()),
+                minutes(visit.estimated()),
+                minutes(visit.worked()),
+                minutes(visit.cleaning()),
+                "",
+                who(visit));
+        for (LineTally line : visit.lines()) {
+            table.row(
+                    "  " + line.line().name() + ", " + Words.say(line.line().payer()),
+                    minutes(line.estimated()),
+                    minutes(line.worked()),
+                    minutes(line.cleaning()),
+                    line.chargeable().isPresent() ? hours(line.chargeable().getAsInt()) : "",
+                    "");
+        }
+    }
+
+    private String who(VisitTally visit) {
+        String people = visit.people().entrySet().stream()
+                .map(entry -> tally.ledger().books().nameOf(entry.getKey()) + " " + entry.getValue())
+                .collect(Collectors.joining(", "));
+        String lent = visit.lent() > 0 ? " " + Words.say("tally.of_which_lent", visit.lent()) : "";
+        return (people + lent + " " + TallyWords.comesBack(tally, visit)).strip();
     }
 
     private static String hours(int minutes) {
         return Words.say("tally.hours", DecimalHours.of(minutes));
     }
 
-    private Table visits() {
-        Table table = new Table("lrrrl");
-        table.row(
-                Words.say("tally.visits"),
-                Words.say("tally.estimated"),
-                Words.say("tally.worked"),
-                Words.say("tally.cleaning"),
-                Words.say("tally.who"));
-        for (Tally.VisitHours hours : tally.visits()) {
-            day.findVisit(hours.visitId()).ifPresent(visit -> add(table, hours, visit));
-        }
-        return table;
-    }
-
-    private void add(Table table, Tally.VisitHours hours, Visit visit) {
-        table.row(
-                Names.of(day, visit),
-                Words.say("tally.minutes", DayTally.estimatedOf(day, visit)),
-                Words.say("tally.minutes", hours.worked()),
-                Words.say("tally.minutes", hours.cleaning()),
-                hours.people().stream().map(this::nameOf).collect(Collectors.joining(", ")));
-    }
-
-    private String nameOf(String personId) {
-        return day.shop().findPerson(personId).map(Person::name).orElse(personId);
-    }
-
-    private Map<String, Object> tree() {
-        return totals().put("date", day.date().toString())
-                .put("state", day.isClosed() ? "closed" : day.isOpened() ? "open" : "not-open")
-                .put("people", tally.people().stream().map(this::person).toList())
-                .put(
-                        "visits",
-                        tally.visits().stream()
-                                .flatMap(hours ->
-                                        day.findVisit(hours.visitId()).map(visit -> visit(hours, visit)).stream())
-                                .toList())
-                .fields();
-    }
-
-    private Tree totals() {
-        return new Tree()
-                .put("attended", tally.attended())
-                .put("onMachines", tally.onMachines())
-                .put("other", other())
-                .put("unaccounted", unaccounted())
-                .put("promisesDue", promises.due())
-                .put("promisesKept", promises.kept());
-    }
-
-    private Map<String, Object> person(Tally.PersonHours hours) {
-        return new Tree()
-                .put("person", hours.personId())
-                .put("name", nameOf(hours.personId()))
-                .put("attended", hours.attended())
-                .put("onMachines", hours.onMachines())
-                .put("other", hours.otherMinutes())
-                .put("unaccounted", hours.unaccounted())
-                .fields();
-    }
-
-    private Map<String, Object> visit(Tally.VisitHours hours, Visit visit) {
-        return new Tree()
-                .put("visit", hours.visitId())
-                .put("name", Names.of(day, visit))
-                .put("estimated", DayTally.estimatedOf(day, visit))
-                .put("worked", hours.worked())
-                .put("cleaning", hours.cleaning())
-                .put("people", hours.people().stream().map(this::nameOf).toList())
-                .fields();
+    private static String minutes(int minutes) {
+        return Words.say("tally.minutes", minutes);
     }
 }

@@ -1,28 +1,85 @@
 package org.shedboard.app.command;
 
-import java.time.Instant;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import java.util.Optional;
-import org.shedboard.day.Day;
+import org.shedboard.tally.SpanTally;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
+/** The hours of a day, a week, a month or any other span. */
 @Command(name = "tally")
 final class TallyCommand implements Wish.OnTheDay {
-    @Option(names = "--date", paramLabel = "DATE")
-    private Optional<LocalDate> date;
+    /** Which days. */
+    static final class Span {
+        @Option(names = "--date", paramLabel = "DATE")
+        private Optional<LocalDate> date = Optional.empty();
 
-    @Override
-    public Optional<LocalDate> date() {
-        return date;
+        @Option(names = "--week", paramLabel = "DATE")
+        private Optional<LocalDate> week = Optional.empty();
+
+        @Option(names = "--month", paramLabel = "YYYY-MM")
+        private Optional<String> month = Optional.empty();
+
+        @ArgGroup(exclusive = false)
+        private Between between;
     }
 
-    /** A day that is over is seen from its end: nobody's hours go on. */
+    /** From one date to another, both included. */
+    static final class Between {
+        @Option(names = "--from", paramLabel = "DATE", required = true)
+        private LocalDate from;
+
+        @Option(names = "--to", paramLabel = "DATE", required = true)
+        private LocalDate to;
+    }
+
+    @ArgGroup
+    private Span span;
+
+    @Option(names = "--rows")
+    private boolean rows;
+
     @Override
     public Reply reply(Seen seen) {
-        Day day = seen.day();
-        Instant end = day.date().plusDays(1).atStartOfDay(day.zone()).toInstant();
-        Instant at = seen.now().isAfter(end) ? end : seen.now();
-        return new Reply.Tell(TallyAnswer.of(seen.from(at)));
+        List<LocalDate> days = days(seen.day().date());
+        SpanTally tally = seen.tally(days.get(0), days.get(1));
+        return new Reply.Tell(rows ? RowsAnswer.of(tally) : TallyAnswer.of(tally));
+    }
+
+    /** The first day, and the day after the last. */
+    private List<LocalDate> days(LocalDate today) {
+        if (span == null) {
+            return List.of(today, today.plusDays(1));
+        }
+        if (span.between != null) {
+            if (span.between.to.isBefore(span.between.from)) {
+                throw new WrongUse("command.tally.backwards", span.between.from, span.between.to);
+            }
+            return List.of(span.between.from, span.between.to.plusDays(1));
+        }
+        if (span.week.isPresent()) {
+            LocalDate monday = span.week.get().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+            return List.of(monday, monday.plusWeeks(1));
+        }
+        if (span.month.isPresent()) {
+            LocalDate first = month(span.month.get()).atDay(1);
+            return List.of(first, first.plusMonths(1));
+        }
+        LocalDate date = span.date.orElse(today);
+        return List.of(date, date.plusDays(1));
+    }
+
+    static YearMonth month(String typed) {
+        try {
+            return YearMonth.parse(typed);
+        } catch (DateTimeParseException unread) {
+            throw new WrongUse("command.month_unread", typed);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.shedboard.app.command;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -37,7 +38,11 @@ final class Tree {
 
     /** A moment with the offset of the shop's zone. */
     static String time(Day day, Instant at) {
+        return time(day.zone(), at);
+    }
+
+    static String time(ZoneId zone, Instant at) {
         return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
-                at.truncatedTo(ChronoUnit.SECONDS).atZone(day.zone()));
+                at.truncatedTo(ChronoUnit.SECONDS).atZone(zone));
     }
 }
