@@ -20,6 +20,7 @@ ALTER TABLE opening ADD COLUMN IF NOT EXISTS closed_by VARCHAR;
 
 ALTER TABLE visit_line ADD COLUMN IF NOT EXISTS agreed_minutes INTEGER;
 
+CREATE INDEX IF NOT EXISTS journal_by_time ON journal (happened_at);
 CREATE INDEX IF NOT EXISTS promise_by_time ON promise (ready_at);
 
 CREATE TABLE IF NOT EXISTS errand (

@@ -108,6 +108,8 @@ final class Bench {
             jobs.add(() -> quote(ask));
         } else if (effect instanceof Effect.ReadHours read) {
             jobs.add(() -> readHours(read));
+        } else if (effect instanceof Effect.LookBack back) {
+            jobs.add(() -> tell.accept(new Msg.LookedBack(workshop.orElseThrow().lookBack(back.from(), back.until()))));
         } else if (effect instanceof Effect.MakeShop make) {
             jobs.add(() -> makeShop(make.shop()));
         } else if (effect instanceof Effect.OpenDemonstration) {

@@ -113,7 +113,7 @@ final class Shedboard {
     Seen see(Workshop workshop, Optional<LocalDate> date) {
         Day day = date.map(workshop::day).orElseGet(workshop::day);
         int threads = Math.min(SearchLimit.USEFUL_THREADS, around.processors());
-        return new Seen(day, workshop.now(), SearchRun.repacking(threads), workshop::ledger);
+        return new Seen(day, workshop.now(), SearchRun.repacking(threads), workshop);
     }
 
     private int plainDay() {

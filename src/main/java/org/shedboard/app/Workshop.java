@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
@@ -35,12 +36,13 @@ import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
 import org.shedboard.store.Tx;
 import org.shedboard.tally.Ledger;
+import org.shedboard.tally.LookBack;
 
 /**
  * One shop at work: reads its day from the records, and carries acts out on it, each as one change. An act is always tried on
  * the day as it is in the records at that moment, so that two terminals never overlook each other.
  */
-final class Workshop implements AutoCloseable {
+final class Workshop implements AutoCloseable, Seen.Records {
     private final Store store;
     private final String terminal;
     private final Clock clock;
@@ -143,7 +145,8 @@ final class Workshop implements AutoCloseable {
      *
      * @param until the day after the last
      */
-    synchronized Ledger ledger(LocalDate from, LocalDate until) {
+    @Override
+    public synchronized Ledger ledger(LocalDate from, LocalDate until) {
         Instant now = now();
         return store.read(reader -> {
             long journal = reader.lastJournal();
@@ -155,6 +158,17 @@ final class Workshop implements AutoCloseable {
                     .orElseGet(() -> new Ledgers(reader, books(reader)).read(from, until, now));
             knownLedger = Optional.of(new KnownLedger(journal, ledger));
             return ledger;
+        });
+    }
+
+    /** The days from one date until another looked back upon. */
+    @Override
+    public LookBack lookBack(LocalDate from, LocalDate until) {
+        Instant now = now();
+        return store.read(reader -> {
+            Ledgers ledgers = new Ledgers(reader, books(reader));
+            Ledger ledger = ledgers.read(from, until, now);
+            return LookBack.of(ledger, ledgers.noted(ledger));
         });
     }
 

@@ -11,6 +11,7 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.pack.story.Difference;
+import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
 /**
@@ -21,7 +22,7 @@ import org.shedboard.tally.SpanTally;
  * @param behind the screens that Escape leads back to, the nearest last
  * @param saving how many acts are on their way to the database
  * @param better a better plan than the posted one, while it is on offer
- * @param hours the hours of the days last asked for
+ * @param read what was read besides, to be looked at
  * @param draft a machine half taken in when the form was left
  * @param lastKey when the last key was pressed
  * @param pasting whether what comes was pasted, not typed
@@ -35,12 +36,15 @@ public record Board(
         Optional<Note> note,
         int saving,
         Optional<Better> better,
-        Optional<SpanTally> hours,
+        Read read,
         Optional<TakeInForm> draft,
         Instant lastKey,
         boolean pasting) {
     /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
     public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff) {}
+
+    /** The hours of the days last asked for, and the month last looked back upon. */
+    public record Read(Optional<SpanTally> hours, Optional<LookBack> lookBack) {}
 
     /** A better plan, and what it changes of the posted one. */
     public record Better(Posted plan, Difference difference) {}
@@ -60,7 +64,7 @@ public record Board(
                 Optional.empty(),
                 0,
                 Optional.empty(),
-                Optional.empty(),
+                new Read(Optional.empty(), Optional.empty()),
                 Optional.empty(),
                 Instant.EPOCH,
                 false);
@@ -84,20 +88,19 @@ public record Board(
     }
 
     Board with(Screen next) {
-        return new Board(zone, seen, next, behind, overlay, note, saving, better, hours, draft, lastKey, pasting);
+        return new Board(zone, seen, next, behind, overlay, note, saving, better, read, draft, lastKey, pasting);
     }
 
     Board withSeen(Seen next) {
         return new Board(
-                zone, Optional.of(next), screen, behind, overlay, note, saving, better, hours, draft, lastKey, pasting);
+                zone, Optional.of(next), screen, behind, overlay, note, saving, better, read, draft, lastKey, pasting);
     }
 
     /** On to another screen, from which Escape leads back here. */
     Board on(Screen next) {
         List<Screen> back = new ArrayList<>(behind);
         back.add(screen);
-        return new Board(
-                zone, seen, next, back, Optional.empty(), note, saving, better, hours, draft, lastKey, pasting);
+        return new Board(zone, seen, next, back, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
     }
 
     /** Back to the screen before this one; to the bay board where there is none. */
@@ -108,77 +111,78 @@ public record Board(
         Screen before = behind.get(behind.size() - 1);
         List<Screen> rest = behind.subList(0, behind.size() - 1);
         return new Board(
-                zone, seen, before, rest, Optional.empty(), note, saving, better, hours, draft, lastKey, pasting);
+                zone, seen, before, rest, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
     }
 
     /** On to a screen that nothing leads back from. */
     Board onlyOn(Screen next) {
         return new Board(
-                zone, seen, next, List.of(), Optional.empty(), note, saving, better, hours, draft, lastKey, pasting);
+                zone, seen, next, List.of(), Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
     }
 
     Board asking(Overlay question) {
         return new Board(
-                zone,
-                seen,
-                screen,
-                behind,
-                Optional.of(question),
-                note,
-                saving,
-                better,
-                hours,
-                draft,
-                lastKey,
-                pasting);
+                zone, seen, screen, behind, Optional.of(question), note, saving, better, read, draft, lastKey, pasting);
     }
 
     Board without() {
         return new Board(
-                zone, seen, screen, behind, Optional.empty(), note, saving, better, hours, draft, lastKey, pasting);
+                zone, seen, screen, behind, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
     }
 
     Board noting(Note next) {
         return new Board(
-                zone, seen, screen, behind, overlay, Optional.of(next), saving, better, hours, draft, lastKey, pasting);
+                zone, seen, screen, behind, overlay, Optional.of(next), saving, better, read, draft, lastKey, pasting);
     }
 
     Board withoutNote() {
         return new Board(
-                zone, seen, screen, behind, overlay, Optional.empty(), saving, better, hours, draft, lastKey, pasting);
+                zone, seen, screen, behind, overlay, Optional.empty(), saving, better, read, draft, lastKey, pasting);
     }
 
     Board saving(int change) {
         int count = Math.max(0, saving + change);
-        return new Board(zone, seen, screen, behind, overlay, note, count, better, hours, draft, lastKey, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, count, better, read, draft, lastKey, pasting);
     }
 
     Board offering(Optional<Better> next) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, next, hours, draft, lastKey, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, next, read, draft, lastKey, pasting);
     }
 
-    Board withHours(SpanTally read) {
-        return new Board(
-                zone, seen, screen, behind, overlay, note, saving, better, Optional.of(read), draft, lastKey, pasting);
+    Board withHours(SpanTally tally) {
+        return withRead(new Read(Optional.of(tally), read.lookBack()));
+    }
+
+    Board withLookBack(LookBack back) {
+        return withRead(new Read(read.hours(), Optional.of(back)));
+    }
+
+    private Board withRead(Read next) {
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, next, draft, lastKey, pasting);
+    }
+
+    /** The month a screen shows; empty while it is being read. */
+    public Optional<LookBack> lookBackOf(Screen.Hours shown) {
+        return read.lookBack().filter(back -> back.tally().ledger().from().equals(shown.from()));
     }
 
     /** The hours a screen shows; empty while they are being read. */
     public Optional<SpanTally> hoursOf(Screen.Hours shown) {
-        return Stream.concat(seen.map(Seen::tally).stream(), hours.stream())
+        return Stream.concat(seen.map(Seen::tally).stream(), read.hours().stream())
                 .filter(tally -> tally.ledger().from().equals(shown.from())
                         && tally.ledger().until().equals(shown.until()))
                 .findFirst();
     }
 
     Board keeping(Optional<TakeInForm> form) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, hours, form, lastKey, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, form, lastKey, pasting);
     }
 
     Board pressedAt(Instant at) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, hours, draft, at, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, at, pasting);
     }
 
     Board pasting(boolean now) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, hours, draft, lastKey, now);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, lastKey, now);
     }
 }

@@ -31,6 +31,7 @@ public enum Deed {
     HOURS_OF_MACHINES,
     HOURS_OF_WEEK,
     HOURS_BY_ROW,
+    LOOK_BACK,
     PUT_RIGHT,
     STRIKE_OUT,
     ADD_HOURS,

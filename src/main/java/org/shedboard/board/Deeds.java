@@ -45,6 +45,7 @@ final class Deeds {
                     HOURS_OF_MACHINES,
                     HOURS_OF_WEEK,
                     HOURS_BY_ROW,
+                    LOOK_BACK,
                     PUT_RIGHT,
                     STRIKE_OUT,
                     ADD_HOURS,

@@ -33,6 +33,9 @@ public sealed interface Effect {
     /** Read the hours of the days from one date until another. */
     record ReadHours(LocalDate from, LocalDate until) implements Effect {}
 
+    /** Look back on the days from one date until another. */
+    record LookBack(LocalDate from, LocalDate until) implements Effect {}
+
     /** Make this shop, and open it. */
     record MakeShop(Shop shop) implements Effect {}
 

@@ -30,8 +30,9 @@ final class HoursKeys {
             case HOURS_OF_MACHINES -> show(screen.on(Screen.Hours.Page.MACHINES));
             case HOURS_OF_WEEK -> show(screen.on(Screen.Hours.Page.WEEK));
             case HOURS_BY_ROW -> show(screen.on(Screen.Hours.Page.ROWS));
-            case EARLIER -> show(screen.on(screen.date().minusDays(days())));
-            case LATER -> show(screen.on(screen.date().plusDays(days())));
+            case LOOK_BACK -> show(screen.on(Screen.Hours.Page.MONTH));
+            case EARLIER -> show(screen.moved(-1));
+            case LATER -> show(screen.moved(1));
             case PUT_RIGHT -> rightTimes(chosen(board, screen).orElseThrow());
             case STRIKE_OUT -> strikeOut(chosen(board, screen).orElseThrow());
             case CLOSE_DAY -> Turn.to(board.asking(whoClosesIt()));
@@ -42,7 +43,7 @@ final class HoursKeys {
 
     /** Whether a day before today is shown that was opened and never closed. */
     static boolean isUnclosed(Board board, Screen.Hours screen) {
-        return screen.page() != Screen.Hours.Page.WEEK
+        return !screen.until().isAfter(screen.from().plusDays(1))
                 && screen.date().isBefore(board.expectDay().date())
                 && board.hoursOf(screen)
                         .filter(tally -> tally.ledger().hasUnclosed())
@@ -61,14 +62,13 @@ final class HoursKeys {
         return choices.titled(Words.say("ask.who_closes"));
     }
 
-    private int days() {
-        return screen.page() == Screen.Hours.Page.WEEK ? 7 : 1;
-    }
-
     /** What has happened today is at hand; everything else is read. */
     Turn show(Screen.Hours next) {
         LocalDate today = board.expectDay().date();
         Board shown = board.with(next);
+        if (next.page() == Screen.Hours.Page.MONTH) {
+            return Turn.to(shown, new Effect.LookBack(next.from(), next.until()));
+        }
         boolean isToday = next.from().equals(today) && next.until().equals(today.plusDays(1));
         return isToday ? Turn.to(shown) : Turn.to(shown, new Effect.ReadHours(next.from(), next.until()));
     }

@@ -168,6 +168,7 @@ public final class Keys {
         keys.add(Binding.on('m', Deed.HOURS_OF_MACHINES));
         keys.add(Binding.on('w', Deed.HOURS_OF_WEEK));
         keys.add(Binding.on('r', Deed.HOURS_BY_ROW));
+        keys.add(Binding.on('b', Deed.LOOK_BACK));
         keys.add(
                 HoursKeys.isUnclosed(board, screen)
                         ? Binding.on('c', Deed.CLOSE_DAY)

@@ -9,6 +9,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.pack.story.Difference;
+import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
 /** Something that happened, told to the board. */
@@ -25,6 +26,9 @@ public sealed interface Msg {
 
     /** The hours of some days were read. */
     record HoursRead(SpanTally tally) implements Msg {}
+
+    /** Some days were looked back upon. */
+    record LookedBack(LookBack back) implements Msg {}
 
     /** How sure knock-off is on the day that was read last; empty when that says nothing. */
     record KnockOffSeen(Optional<KnockOffChance> chance) implements Msg {}

@@ -78,6 +78,7 @@ public sealed interface Screen {
             PEOPLE,
             MACHINES,
             WEEK,
+            MONTH,
             /** The rows the hours are counted from, to put one right. */
             ROWS
         }
@@ -96,12 +97,30 @@ public sealed interface Screen {
 
         /** The first of the days it shows. */
         public LocalDate from() {
-            return page == Page.WEEK ? date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)) : date;
+            return switch (page) {
+                case WEEK -> date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+                case MONTH -> date.withDayOfMonth(1);
+                case PEOPLE, MACHINES, ROWS -> date;
+            };
         }
 
         /** The day after the last one it shows. */
         public LocalDate until() {
-            return page == Page.WEEK ? from().plusWeeks(1) : date.plusDays(1);
+            return switch (page) {
+                case WEEK -> from().plusWeeks(1);
+                case MONTH -> from().plusMonths(1);
+                case PEOPLE, MACHINES, ROWS -> date.plusDays(1);
+            };
+        }
+
+        /** The same page of the day, week or month so many before or after. */
+        Hours moved(int by) {
+            return on(
+                    switch (page) {
+                        case WEEK -> date.plusWeeks(by);
+                        case MONTH -> from().plusMonths(by);
+                        case PEOPLE, MACHINES, ROWS -> date.plusDays(by);
+                    });
         }
     }
 

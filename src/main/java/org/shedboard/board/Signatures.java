@@ -10,6 +10,7 @@ import org.shedboard.day.Signing;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.shop.Person;
 import org.shedboard.tally.Ledger;
+import org.shedboard.tally.SpanTally;
 import org.shedboard.words.Words;
 
 /** Sees to it that an act that has to be signed is signed before it is carried out. */
@@ -49,8 +50,9 @@ final class Signatures {
     }
 
     private Optional<Ledger> ledgerOf(LocalDate date) {
-        return board.hours()
-                .map(read -> read.ledger())
+        return board.read()
+                .hours()
+                .map(SpanTally::ledger)
                 .filter(ledger -> ledger.from().equals(date) && ledger.until().equals(date.plusDays(1)));
     }
 

@@ -23,6 +23,9 @@ public final class Update {
         if (msg instanceof Msg.HoursRead read) {
             return Turn.to(board.withHours(read.tally()));
         }
+        if (msg instanceof Msg.LookedBack looked) {
+            return Turn.to(board.withLookBack(looked.back()));
+        }
         if (msg instanceof Msg.KnockOffSeen knockOff) {
             return Turn.to(board.seen()
                     .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
@@ -145,9 +148,11 @@ public final class Update {
         return readAgain(samePlan ? next : next.offering(Optional.empty()));
     }
 
-    /** Hours of other days that are being looked at are as old as the day was. */
+    /** Hours of other days that are being looked at are as old as the day was; a whole month is not read at every event. */
     private static Turn readAgain(Board board) {
-        return board.screen() instanceof Screen.Hours hours ? new HoursKeys(board, hours).show(hours) : Turn.to(board);
+        return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
+                ? new HoursKeys(board, hours).show(hours)
+                : Turn.to(board);
     }
 
     private static boolean isAnotherDay(Board board, Msg.Seen seen) {

@@ -12,6 +12,7 @@ import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.hours.DecimalHours;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.tally.Stamps;
 import org.shedboard.words.Words;
 
 /** The hours of a day or a week: its people, its machines, or day by day. */
@@ -36,6 +37,13 @@ final class HoursView {
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, title());
         Region body = page.below(2).inside(1, 0).left(WIDEST);
+        if (screen.page() == Screen.Hours.Page.MONTH) {
+            board.lookBackOf(screen)
+                    .ifPresentOrElse(
+                            back -> new MonthHours(canvas, back, screen.scroll()).draw(body),
+                            () -> canvas.text(body, Words.say("tally.reading"), Style.QUIET));
+            return;
+        }
         Optional<SpanTally> tally = board.hoursOf(screen);
         if (tally.isEmpty()) {
             canvas.text(body, Words.say("tally.reading"), Style.QUIET);
@@ -52,25 +60,19 @@ final class HoursView {
             case PEOPLE -> new PeopleHours(canvas, tally).draw(body);
             case MACHINES -> new MachineHours(canvas, tally, screen.scroll()).draw(body);
             case WEEK -> new WeekHours(canvas, tally).draw(body);
+            case MONTH -> throw new IllegalStateException("a month is looked back upon");
             case ROWS -> new HoursRows(canvas, tally, screen.scroll()).draw(body);
         }
     }
 
     private String title() {
         String from = DATE.format(screen.from());
+        String last = DATE.format(screen.until().minusDays(1));
         return switch (screen.page()) {
             case PEOPLE, MACHINES, ROWS -> Words.say("tally.title", from);
-            case WEEK ->
-                Words.say(
-                        "tally.week_title",
-                        week(),
-                        from,
-                        DATE.format(screen.until().minusDays(1)));
+            case MONTH -> Words.say("back.title", from, last);
+            case WEEK -> Words.say("tally.week_title", Stamps.week(screen.from()), from, last);
         };
-    }
-
-    private String week() {
-        return DateTimeFormatter.ISO_WEEK_DATE.format(screen.from()).substring(0, 8);
     }
 
     static String date(LocalDate date) {

@@ -25,12 +25,17 @@ final class PeopleHours {
         this.tally = tally;
     }
 
-    void draw(Region body) {
+    /** The table alone; gives the rows left below it. */
+    Region table(Region body) {
         List<PersonHours> people = tally.hours().people();
-        Region rest =
-                canvas.columns(body, columns(), people.stream().map(this::row).toList(), Style.NORMAL);
+        List<List<String>> rows = people.stream().map(this::row).toList();
+        Region rest = canvas.columns(body, columns(), rows, Style.NORMAL);
         canvas.entry(rest.row(0), columns(), together(people), Style.STRONG);
-        rest = bars(rest.below(2));
+        return rest.below(1);
+    }
+
+    void draw(Region body) {
+        Region rest = bars(table(body).below(1));
         rest = HoursView.lines(canvas, rest, TallyWords.open(tally), Style.LATE);
         HoursView.lines(canvas, rest, TallyWords.shop(tally), Style.NORMAL);
     }

@@ -1,5 +1,6 @@
 package org.shedboard.store;
 
+import java.time.Instant;
 import java.util.List;
 
 /** The journal: one row a change, never altered. */
@@ -41,6 +42,20 @@ final class Journal {
 
     static List<JournalRow> from(Sql sql, long id) {
         return sql.select(ROW, "WHERE id >= ? ORDER BY id", id).stream()
+                .map(row -> row.map(Journal::toRow))
+                .toList();
+    }
+
+    /** The changes of these names from one moment to another, in order. */
+    static List<JournalRow> of(Sql sql, List<String> what, Instant from, Instant to) {
+        return sql
+                .select(
+                        ROW,
+                        "WHERE happened_at >= ? AND happened_at < ? AND what = ANY (?) ORDER BY id",
+                        from,
+                        to,
+                        what)
+                .stream()
                 .map(row -> row.map(Journal::toRow))
                 .toList();
     }

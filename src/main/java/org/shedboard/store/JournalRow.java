@@ -1,6 +1,10 @@
 package org.shedboard.store;
 
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One change as the journal tells it.
@@ -9,4 +13,31 @@ import java.time.Instant;
  * @param before what was there of the things that changed, a line each; empty where they are new
  * @param after what is there now, a line each; empty where they are gone
  */
-public record JournalRow(long id, Instant at, String who, String terminal, String what, String before, String after) {}
+public record JournalRow(long id, Instant at, String who, String terminal, String what, String before, String after) {
+    /**
+     * A row that a change touched.
+     *
+     * @param key what tells it apart in its table
+     * @param columns the names of the columns that are news
+     */
+    public record Touched(String table, List<String> key, Set<String> columns) {
+        /** A line as {@link Cells#toLine} writes it. Keys of what is asked for here are ids, which have no blanks. */
+        private static Touched of(String line) {
+            String[] parts = line.split("; ");
+            List<String> head = List.of(parts[0].split(" "));
+            Set<String> columns = Arrays.stream(parts)
+                    .skip(1)
+                    .map(part -> part.split(" ", 2)[0])
+                    .collect(Collectors.toSet());
+            return new Touched(head.get(0), head.subList(1, head.size()), columns);
+        }
+    }
+
+    /** The rows of a table that are there after it, as far as they are told one by one. */
+    public List<Touched> touched(String table) {
+        return after.lines()
+                .filter(line -> line.startsWith(table + " "))
+                .map(Touched::of)
+                .toList();
+    }
+}

@@ -138,6 +138,11 @@ public sealed class Reader permits Tx {
         return Journal.newest(sql);
     }
 
+    /** The changes of these names that the journal tells from one moment to another, in order. */
+    public List<JournalRow> journal(List<String> what, Instant from, Instant to) {
+        return Journal.of(sql, what, from, to);
+    }
+
     /** The journal from this row on. */
     public List<JournalRow> journal(long from) {
         return Journal.from(sql, from);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +95,15 @@ public record Ledger(
     /** Whether one of its days was opened and never closed. */
     public boolean hasUnclosed() {
         return openings.stream().anyMatch(opening -> opening.closed().isEmpty());
+    }
+
+    /** The first date of which there is an entry; that of the span where there is none before it. */
+    LocalDate firstDate() {
+        return rows().stream()
+                .map(row -> dateOf(row.from()))
+                .filter(from::isAfter)
+                .min(Comparator.naturalOrder())
+                .orElse(from);
     }
 
     boolean isWithin(Instant at) {

@@ -26,6 +26,11 @@ public final class Stamps {
         return TIME.format(at.atZone(ledger.books().shop().zone()));
     }
 
+    /** The ISO 8601 week a day is of: {@code 2026-W20}. */
+    public static String week(LocalDate date) {
+        return DateTimeFormatter.ISO_WEEK_DATE.format(date).substring(0, 8);
+    }
+
     public static String date(LocalDate date) {
         return DATE.format(date);
     }

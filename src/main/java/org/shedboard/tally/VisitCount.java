@@ -30,10 +30,7 @@ final class VisitCount {
     VisitCount(Ledger ledger, Tally hours, TimeBook book) {
         this.ledger = ledger;
         this.inSpan = byVisit(hours);
-        LocalDate first = book.rows().stream()
-                .map(row -> ledger.dateOf(row.from()))
-                .min(Comparator.naturalOrder())
-                .orElse(ledger.from());
+        LocalDate first = ledger.firstDate();
         this.inAll = first.isBefore(ledger.from()) ? byVisit(book.tally(first, ledger.until(), ledger.now())) : inSpan;
     }
 

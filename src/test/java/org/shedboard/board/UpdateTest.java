@@ -20,6 +20,7 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.pack.story.Differences;
+import org.shedboard.tally.LookBack;
 import org.shedboard.words.Words;
 
 /** Every message is answered, and every key of every screen says what it is. */
@@ -45,6 +46,7 @@ class UpdateTest {
                 new Msg.Pressed(Key.OTHER, Instant.EPOCH),
                 new Msg.Seen(seen.outlook(), seen.tally()),
                 new Msg.HoursRead(seen.tally()),
+                new Msg.LookedBack(LookBack.of(seen.tally().ledger(), List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),

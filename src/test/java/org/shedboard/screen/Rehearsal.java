@@ -29,6 +29,7 @@ import org.shedboard.grid.Size;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Shop;
 import org.shedboard.tally.Ledger;
+import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
 /**
@@ -175,18 +176,20 @@ final class Rehearsal {
                 told(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
             }
         } else if (effect instanceof Effect.ReadHours read) {
-            told(new Msg.HoursRead(SpanTally.of(ledger(read))));
+            told(new Msg.HoursRead(SpanTally.of(ledger(read.from(), read.until()))));
+        } else if (effect instanceof Effect.LookBack back) {
+            told(new Msg.LookedBack(LookBack.of(ledger(back.from(), back.until()), List.of())));
         } else if (effect instanceof Effect.MakeShop make) {
             makeShop(make.shop());
         }
     }
 
     /** As if nothing were known of other days. */
-    private Ledger ledger(Effect.ReadHours read) {
+    private Ledger ledger(LocalDate from, LocalDate until) {
         return new Ledger(
                 day().books(),
-                read.from(),
-                read.until(),
+                from,
+                until,
                 day().opening().stream().toList(),
                 day().visits(),
                 List.of(),

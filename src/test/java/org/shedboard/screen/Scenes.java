@@ -54,6 +54,7 @@ final class Scenes {
         add("hours", "morning", () -> demonstration().type("l"));
         add("hours", "machines", () -> closed().type("lm"));
         add("hours", "rows", () -> closed().type("lr").press(Key.DOWN, Key.DOWN, Key.DOWN));
+        add("hours", "month", () -> closed().type("lb"));
         add("hours", "week", () -> closed().type("lw"));
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));

@@ -40,6 +40,7 @@ import org.shedboard.shop.Step;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WorkKind;
 import org.shedboard.tally.ClosingItem;
+import org.shedboard.tally.Overrun;
 
 /** Whether the program's sources and the text bundle agree: every name said is there, and nothing is there that is never said. */
 class WordsTest {
@@ -100,6 +101,7 @@ class WordsTest {
                 new Said("otherWork", Activity.OtherWork.Kind.values()),
                 new Said("break", Activity.Break.Kind.values()),
                 new Said("basis", HoursRules.Basis.values()),
+                new Said("cause", Overrun.Cause.Kind.values()),
                 new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),

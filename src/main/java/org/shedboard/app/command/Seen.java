@@ -8,6 +8,7 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
 import org.shedboard.tally.Ledger;
+import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
 /** A day as one command sees it, at one moment. How it looks from there is worked out only
@@ -16,21 +17,23 @@ public final class Seen {
     private final Day day;
     private final Instant now;
     private final Quoting.Repacking repacking;
-    private final Ledgers ledgers;
+    private final Records records;
     private Optional<Outlook> outlook = Optional.empty();
     private Optional<Optional<KnockOffChance>> knockOff = Optional.empty();
 
-    /** Reads the hours of the days from one date until another. */
-    public interface Ledgers {
-        Ledger between(LocalDate from, LocalDate until);
+    /** Reads from the records what a command may ask of other days; each span is from one date until another. */
+    public interface Records {
+        Ledger ledger(LocalDate from, LocalDate until);
+
+        LookBack lookBack(LocalDate from, LocalDate until);
     }
 
     /** @param repacking how a quote has the day packed anew */
-    public Seen(Day day, Instant now, Quoting.Repacking repacking, Ledgers ledgers) {
+    public Seen(Day day, Instant now, Quoting.Repacking repacking, Records records) {
         this.day = day;
         this.now = now;
         this.repacking = repacking;
-        this.ledgers = ledgers;
+        this.records = records;
     }
 
     /**
@@ -39,7 +42,12 @@ public final class Seen {
      * @param until the day after the last
      */
     SpanTally tally(LocalDate from, LocalDate until) {
-        return SpanTally.of(ledgers.between(from, until));
+        return SpanTally.of(records.ledger(from, until));
+    }
+
+    /** The same days looked back upon. */
+    LookBack lookBack(LocalDate from, LocalDate until) {
+        return records.lookBack(from, until);
     }
 
     /** The tally of the day. */
