@@ -27,12 +27,12 @@ import org.shedboard.shop.VisitState;
 /**
  * Goes over a day that is to be closed: what is open, what stands where it should not, whom nobody told, what goes over.
  *
- * <p>A machine was drained and not filled when a task {@code drain-x} of it is done and its {@code fill-x} is not; catalogues name
- * such pairs alike.
+ * <p>A machine was drained and not filled when a task {@code drain} of it is done and its {@code fill} is not, or {@code drain-oil} and
+ * {@code fill-oil}: catalogues name such pairs alike.
  */
 public final class ClosingList {
-    private static final String DRAIN = "drain-";
-    private static final String FILL = "fill-";
+    private static final String DRAIN = "drain";
+    private static final String FILL = "fill";
 
     private final Outlook outlook;
     private final Day day;

@@ -49,10 +49,10 @@ import org.shedboard.shop.WorkKind;
  * A small invented shop on one Tuesday: a wash pad, a light and a heavy hoist, one floor bay; Ada, Bo and the apprentice Cy; three
  * quads and a tractor; an oil change, and brakes that somebody else must check.
  */
-final class Shed {
+public final class Shed {
     static final LocalDate DATE = LocalDate.of(2026, 5, 12);
     static final ZoneId ZONE = ZoneId.of("Pacific/Auckland");
-    static final Mud CLEAN = Mud.CLEAN;
+    public static final Mud CLEAN = Mud.CLEAN;
 
     private Day day;
     private Instant now;
@@ -63,19 +63,19 @@ final class Shed {
     }
 
     /** Nobody has opened the day yet. */
-    static Shed closed() {
+    public static Shed closed() {
         return of(Shed.ada(), bo(), cy());
     }
 
     /** Everybody is here until four and both hoists are checked. */
-    static Shed open() {
+    public static Shed open() {
         Shed shed = closed();
         shed.does(shed.openDay());
         return shed;
     }
 
     /** Ada works alone. */
-    static Shed adasOwn() {
+    public static Shed adasOwn() {
         Shed shed = of(ada());
         shed.does(new Act.OpenDay("ada", List.of(here("ada", "07:00", "16:00")), shed.bothChecked()));
         return shed;
@@ -204,33 +204,39 @@ final class Shed {
         return new Work.WorkTask(id, id, step, skill, List.of(), handsOn, unattended, after, checked, "");
     }
 
-    Day day() {
+    public Day day() {
         return day;
     }
 
-    Instant now() {
+    public Instant now() {
         return now;
     }
 
-    static Instant time(String time) {
+    public static Instant time(String time) {
         return DATE.atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
     }
 
     /** It is that time now. */
-    Shed at(String time) {
+    public Shed at(String time) {
         now = time(time);
         return this;
     }
 
+    /** It is so many minutes later. */
+    public Shed later(int minutes) {
+        now = now.plusSeconds(60L * minutes);
+        return this;
+    }
+
     /** Another day begins at that time, with what stayed from the one before. */
-    Shed on(LocalDate date, String time) {
+    public Shed on(LocalDate date, String time) {
         day = day.on(date);
         now = date.atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
         return this;
     }
 
     /** Carries out what must be possible; the visit it was about, where it was about one. */
-    Optional<String> does(Act act) {
+    public Optional<String> does(Act act) {
         Outcome outcome = Planning.carryOut(day, act, now);
         if (!(outcome instanceof Outcome.Done done)) {
             throw new AssertionError(act + " is refused: " + outcome);
@@ -240,7 +246,7 @@ final class Shed {
     }
 
     /** The name of the reason why this cannot be; nothing is changed by it. */
-    Refusal refuses(Act act) {
+    public Refusal refuses(Act act) {
         Outcome outcome = Planning.carryOut(day, act, now);
         if (!(outcome instanceof Outcome.Refused refused)) {
             throw new AssertionError(act + " is carried out");
@@ -248,38 +254,38 @@ final class Shed {
         return refused.refusal();
     }
 
-    void assertRefused(String name, Act act) {
+    public void assertRefused(String name, Act act) {
         assertEquals(name, refuses(act).name());
     }
 
-    Act.OpenDay openDay() {
+    public Act.OpenDay openDay() {
         return new Act.OpenDay(
                 "ada",
                 List.of(here("ada", "07:00", "16:00"), here("bo", "07:00", "16:00"), here("cy", "07:00", "16:00")),
                 bothChecked());
     }
 
-    List<Act.OpenDay.Checked> bothChecked() {
+    public List<Act.OpenDay.Checked> bothChecked() {
         return List.of(checked("H1"), checked("H2"));
     }
 
-    static Act.OpenDay.Here here(String person, String from, String until) {
+    public static Act.OpenDay.Here here(String person, String from, String until) {
         return new Act.OpenDay.Here(person, time(from), time(until));
     }
 
-    static Act.OpenDay.Checked checked(String hoist) {
+    public static Act.OpenDay.Checked checked(String hoist) {
         return new Act.OpenDay.Checked(hoist, "ada", Optional.empty());
     }
 
-    static Act.OpenDay.Checked lockedOut(String hoist) {
+    public static Act.OpenDay.Checked lockedOut(String hoist) {
         return new Act.OpenDay.Checked(hoist, "ada", Optional.of("the arm creaks"));
     }
 
-    static Act.TakeIn takeIn(String machine, Mud mud, String... works) {
+    public static Act.TakeIn takeIn(String machine, Mud mud, String... works) {
         return takeIn(Act.TakeIn.Which.known(machine), nobodyNew(), mud, OptionalInt.empty(), Optional.empty(), works);
     }
 
-    static Act.TakeIn booking(String machine, String expected, String... works) {
+    public static Act.TakeIn booking(String machine, String expected, String... works) {
         return takeIn(
                 Act.TakeIn.Which.known(machine),
                 nobodyNew(),
@@ -289,11 +295,11 @@ final class Shed {
                 works);
     }
 
-    static Act.TakeIn.Whose nobodyNew() {
+    public static Act.TakeIn.Whose nobodyNew() {
         return new Act.TakeIn.Whose(Optional.empty(), "", "");
     }
 
-    static Act.TakeIn takeIn(
+    public static Act.TakeIn takeIn(
             Act.TakeIn.Which which,
             Act.TakeIn.Whose whose,
             Mud mud,
@@ -319,36 +325,36 @@ final class Shed {
     }
 
     /** A clean quad that came for its oil. */
-    String quad() {
+    public String quad() {
         return does(takeIn("quad-1", CLEAN, "oil")).orElseThrow();
     }
 
-    static Act start(String person, String visit, String task) {
+    public static Act start(String person, String visit, String task) {
         return new Act.Start(person, visit, task, Optional.empty());
     }
 
-    static Act startIn(String place, String person, String visit, String task) {
+    public static Act startIn(String place, String person, String visit, String task) {
         return new Act.Start(person, visit, task, Optional.of(place));
     }
 
-    static Act finish(String person, String visit, String task) {
+    public static Act finish(String person, String visit, String task) {
         return new Act.Finish(person, visit, task, Optional.of(Mark.GOOD));
     }
 
-    static Act tick(String visit, String point, Mark mark) {
+    public static Act tick(String visit, String point, Mark mark) {
         return new Act.Tick("ada", visit, point, mark, OptionalDouble.empty(), "");
     }
 
-    static Act promise(String visit, String at, String why, boolean ownersWish) {
+    public static Act promise(String visit, String at, String why, boolean ownersWish) {
         return new Act.SayPromise(visit, time(at), "ada", "Tarn", why, ownersWish);
     }
 
-    static Act hold(String visit) {
+    public static Act hold(String visit) {
         return new Act.HoldVisit(visit, Hold.Reason.PARTS, "a plug", Optional.of(time("14:00")));
     }
 
     /** One after the other, each is started and finished a minute later. */
-    Shed works(String person, String visit, String... tasks) {
+    public Shed works(String person, String visit, String... tasks) {
         for (String task : tasks) {
             does(start(person, visit, task));
             now = now.plusSeconds(60);
@@ -358,7 +364,7 @@ final class Shed {
     }
 
     /** Everything up to the signature of a visit for oil is done by this person. */
-    Shed worksThrough(String person, String visit) {
+    public Shed worksThrough(String person, String visit) {
         for (Task task : visit(visit).tasks()) {
             if (!task.isDone() && task.kind() != WorkKind.SIGN_OFF) {
                 works(person, visit, task.id());
@@ -367,20 +373,20 @@ final class Shed {
         return this;
     }
 
-    Visit visit(String id) {
+    public Visit visit(String id) {
         return day.expectVisit(id);
     }
 
-    Task task(String visit, String task) {
+    public Task task(String visit, String task) {
         return visit(visit).findTask(task).orElseThrow();
     }
 
     /** What a person is clocked on at the moment. */
-    Optional<Activity> on(String person) {
+    public Optional<Activity> on(String person) {
         return day.openEntryOf(person).map(ClockEntry::activity);
     }
 
-    Outlook outlook() {
+    public Outlook outlook() {
         return Outlook.of(day, now);
     }
 }
