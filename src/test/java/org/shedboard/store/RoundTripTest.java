@@ -1,11 +1,14 @@
 package org.shedboard.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.shedboard.store.Samples.STAMP;
 import static org.shedboard.store.Samples.at;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -18,14 +21,22 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.hours.Activity;
 import org.shedboard.hours.Activity.OnStay;
 import org.shedboard.hours.Activity.OtherWork;
+import org.shedboard.hours.BreakRule;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.hours.Correction;
+import org.shedboard.hours.Errand;
+import org.shedboard.hours.HoursRules;
+import org.shedboard.hours.Rounding;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.KeptPin;
+import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.Payer;
 import org.shedboard.shop.PinHash;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Step;
@@ -284,5 +295,131 @@ class RoundTripTest {
             Samples.base(tx);
             tx.saveVisits(List.of(visits));
         });
+    }
+
+    private static ClockEntry entry(String id, Activity activity, int from, int to) {
+        return new ClockEntry(id, "abe", activity, at(from), Optional.of(at(to)));
+    }
+
+    private static ClockEntry correction(String id, Optional<String> replaces, boolean struck, int from, int to) {
+        Correction why = new Correction(replaces, struck, "kea", at(700), "forgot; as told \\ by hand");
+        return new ClockEntry(id, "abe", otherWork(), at(from), Optional.of(at(to)), Optional.of(why));
+    }
+
+    @Test
+    void whatever_people_are_on_comes_back_as_it_was() {
+        saveVisits(Samples.fullVisit("v1", 1));
+        OnStay own = new OnStay("v1", Step.UNDERSIDE, Optional.of("boot"));
+        List<ClockEntry> all = List.of(
+                entry("c1", new Activity.AtWork(), 0, 10),
+                entry("c2", own, 10, 20),
+                entry("c3", new Activity.Lent(new OnStay("v1", Step.WASH), own), 20, 30),
+                entry("c4", new Activity.Break(Activity.Break.Kind.REST), 30, 40),
+                entry("c5", new Activity.Break(Activity.Break.Kind.OFF_DUTY), 40, 50),
+                correction("c6", Optional.empty(), false, 50, 60));
+        save(tx -> tx.saveEntries(all));
+        assertEquals(all, reread(reader -> reader.entries(at(0), at(60))));
+    }
+
+    @Test
+    void a_span_brings_what_stands_for_its_rows_wherever_that_was_moved() {
+        ClockEntry old = entry("c1", otherWork(), 100, 130);
+        ClockEntry moved = correction("c2", Optional.of("c1"), false, 3000, 3030);
+        ClockEntry far = entry("c3", otherWork(), 5000, 5030);
+        save(tx -> tx.saveEntries(List.of(old, moved, far)));
+        assertEquals(List.of(old, moved), reread(reader -> reader.entries(at(90), at(140))));
+        assertEquals(List.of(moved), reread(reader -> reader.entries(at(2990), at(3040))));
+    }
+
+    @Test
+    void a_span_brings_what_stands_for_the_presences_of_its_days() {
+        ClockEntry right = correction("c1", Optional.of("A" + TODAY + ".1"), false, 90_000, 90_010);
+        ClockEntry other = correction("c2", Optional.of("A" + TODAY.plusDays(40) + ".1"), false, 90_020, 90_030);
+        save(tx -> tx.saveEntries(List.of(right, other)));
+        assertEquals(List.of(right), reread(reader -> reader.entries(at(0), at(60))));
+    }
+
+    @Test
+    void errands_are_found_while_they_are_open() {
+        Errand planned =
+                new Errand("e1", "abe", OtherWork.Kind.FETCHING, at(60), 30, "the quad at Tarn", Errand.State.PLANNED);
+        Errand begun = new Errand("e2", "kea", OtherWork.Kind.TRAINING, at(10), 20, "", Errand.State.BEGUN);
+        save(tx -> tx.saveErrands(List.of(planned, begun)));
+        assertEquals(List.of(begun, planned), reread(Reader::openErrands));
+        save(tx -> tx.saveErrands(List.of(planned.with(Errand.State.DONE), begun.with(Errand.State.DROPPED))));
+        assertEquals(List.of(), reread(Reader::openErrands));
+    }
+
+    @Test
+    void the_rules_for_hours_are_as_usual_until_others_are_saved() {
+        assertEquals(HoursRules.USUAL, reread(Reader::hoursRules));
+        HoursRules rules = new HoursRules(
+                new Rounding(Rounding.Unit.QUARTER, Rounding.Direction.UP),
+                new Rounding(Rounding.Unit.FIVE, Rounding.Direction.NEAREST),
+                HoursRules.Basis.AGREED,
+                new BreakRule(10, 25, false),
+                15);
+        save(tx -> tx.saveHoursRules(rules));
+        assertEquals(rules, reread(Reader::hoursRules));
+    }
+
+    @Test
+    void what_was_agreed_for_a_line_comes_back() {
+        Visit visit = Samples.fullVisit("v1", 1);
+        Visit agreed = visit.withLines(
+                List.of(visit.lines().get(0).agreedAt(90), visit.lines().get(1)));
+        saveVisits(agreed);
+        assertEquals(Optional.of(agreed), reread(reader -> reader.findVisit("v1")));
+    }
+
+    @Test
+    void visits_are_found_by_the_days_they_were_with_us_and_were_promised_for() {
+        Visit here = Samples.fullVisit("v1", 1);
+        Visit gone = Samples.fullVisit("v2", 2).finishedAt(at(100)).withState(VisitState.GONE);
+        saveVisits(here, gone);
+        List<Visit> early = store.read(reader -> reader.visitsDuring(at(0), at(90)));
+        assertTrue(early.contains(here) && early.contains(gone), early.toString());
+        List<Visit> late = store.read(reader -> reader.visitsDuring(at(5000), at(6000)));
+        assertEquals(List.of(here), late);
+        Instant promised = here.promise().orElseThrow().at();
+        Visit left = here.finishedAt(at(200)).withTag(OptionalInt.empty()).withState(VisitState.GONE);
+        saveVisits(left);
+        List<Visit> due =
+                store.read(reader -> reader.visitsDuring(promised.minusSeconds(60), promised.plusSeconds(60)));
+        assertTrue(due.contains(left), due.toString());
+    }
+
+    @Test
+    void days_that_nobody_closed_are_found() {
+        Opening.Closed closed = new Opening.Closed(at(500), "kea");
+        save(tx -> tx.saveOpening(Samples.opening(TODAY.minusDays(2))));
+        save(tx -> tx.saveOpening(Samples.opening(TODAY.minusDays(1)).closed(closed)));
+        save(tx -> tx.saveOpening(Samples.opening(TODAY)));
+        assertEquals(Optional.of(TODAY.minusDays(2)), reread(reader -> reader.unclosedBefore(TODAY)));
+        assertEquals(
+                List.of(TODAY.minusDays(1), TODAY),
+                store.read(reader -> reader.openings(TODAY.minusDays(1), TODAY.plusDays(1))).stream()
+                        .map(Opening::date)
+                        .toList());
+    }
+
+    @Test
+    void the_journal_is_asked_for_changes_of_a_name_and_what_they_touched() {
+        saveVisits(Samples.fullVisit("v1", 1));
+        Visit visit = Samples.fullVisit("v1", 1);
+        List<Line> lines = new ArrayList<>(visit.lines());
+        lines.add(new Line("3", "boot", "Another boot; see note", Payer.OWNER, List.of()));
+        Stamp stamp = new Stamp(at(50), "kea", "bench");
+        store.save(stamp, "AddWork", tx -> tx.saveVisit(visit.withLines(lines)));
+        store.save(new Stamp(at(60), "kea", "bench"), "Release", tx -> tx.saveSetting("x", "y"));
+        List<JournalRow> rows = store.read(reader -> reader.journal(List.of("AddWork", "HoldVisit"), at(0), at(100)));
+        assertEquals(1, rows.size());
+        assertEquals(
+                List.of(List.of("v1", "3")),
+                rows.get(0).touched("visit_line").stream()
+                        .map(JournalRow.Touched::key)
+                        .toList());
+        assertTrue(rows.get(0).touched("visit_line").get(0).columns().contains("payer"));
+        assertEquals(List.of(), rows.get(0).touched("visit"));
     }
 }
