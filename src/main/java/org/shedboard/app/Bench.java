@@ -136,7 +136,7 @@ final class Bench {
                 .orElseGet(
                         () -> workshop.orElseThrow().carryOut(act, Actor.of(act, who), carry.date(), Optional.empty()));
         if (outcome instanceof Outcome.Refused refused) {
-            tell.accept(new Msg.NotDone(act, refused.refusal()));
+            tell.accept(new Msg.NotDone(act, carry.date(), refused.refusal()));
         } else {
             Optional<String> subject = ((Outcome.Done) outcome).subject();
             look();

@@ -1,6 +1,7 @@
 package org.shedboard.board;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.KnockOffChance;
@@ -40,8 +41,16 @@ public sealed interface Msg {
      */
     record Saved(Act act, Optional<String> subject) implements Msg {}
 
-    /** An act cannot be; nothing was changed. */
-    record NotDone(Act act, Refusal refusal) implements Msg {}
+    /**
+     * An act cannot be; nothing was changed.
+     *
+     * @param date the day it was about; today when empty
+     */
+    record NotDone(Act act, Optional<LocalDate> date, Refusal refusal) implements Msg {
+        public NotDone(Act act, Refusal refusal) {
+            this(act, Optional.empty(), refusal);
+        }
+    }
 
     /**
      * A quote that was asked for.

@@ -28,6 +28,14 @@ final class Signatures {
                 .orElseGet(() -> carried(new Effect.CarryOut(act, another(date), Optional.empty())));
     }
 
+    /** Asks for the PIN of an act once more, with whatever else is said left standing. */
+    Board again(Act act, Optional<LocalDate> date) {
+        LocalDate about = date.orElse(board.expectDay().date());
+        return signerOf(act, about)
+                .map(signer -> board.asking(pin(act, about, signer)))
+                .orElse(board);
+    }
+
     /** The date, unless it is today's. */
     private Optional<LocalDate> another(LocalDate date) {
         return Optional.of(date).filter(other -> !other.equals(board.expectDay().date()));

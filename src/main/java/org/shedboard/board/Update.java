@@ -2,6 +2,7 @@ package org.shedboard.board;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
 import org.shedboard.day.Act;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.words.Words;
@@ -10,6 +11,9 @@ import org.shedboard.words.Words;
 public final class Update {
     /** On the screen for wet hands, a second press this soon after another is a bounce. */
     private static final Duration BOUNCE = Duration.ofMillis(300);
+
+    /** What is said of a PIN that can be typed once more. */
+    private static final Set<String> PIN_REFUSALS = Set.of("pin_wrong", "pin_wrong_wait", "pin_wait", "pin_form");
 
     private Update() {}
 
@@ -35,8 +39,7 @@ public final class Update {
             return saved(board.saving(-1), saved);
         }
         if (msg instanceof Msg.NotDone not) {
-            String why = Words.say(not.refusal().name(), not.refusal().values());
-            return Turn.to(board.saving(-1).noting(Note.refused(why)));
+            return notDone(board.saving(-1), not);
         }
         if (msg instanceof Msg.Quoted quoted) {
             return board.screen() instanceof Screen.TakeIn in
@@ -53,6 +56,15 @@ public final class Update {
             return Turn.to(board.onlyOn(new Screen.FirstRun()));
         }
         throw new IllegalArgumentException("nothing is done about " + msg);
+    }
+
+    /** Who mistyped their PIN is asked for it again, so that what was to be signed is not lost. */
+    private static Turn notDone(Board board, Msg.NotDone not) {
+        Board noted = board.noting(
+                Note.refused(Words.say(not.refusal().name(), not.refusal().values())));
+        return PIN_REFUSALS.contains(not.refusal().name())
+                ? Turn.to(new Signatures(noted).again(not.act(), not.date()))
+                : Turn.to(noted);
     }
 
     private static Turn pressed(Board board, Msg.Pressed pressed) {

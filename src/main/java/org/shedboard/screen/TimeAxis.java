@@ -22,6 +22,7 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
     private static final int AT_LEAST = 8 * 60;
 
     private static final int HALF_HOUR = 30;
+    private static final int HOUR_DIGITS = 2;
 
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH", Locale.ROOT);
 
@@ -79,7 +80,9 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
         int hour = Math.floorDiv(from + 59, 60) * 60;
         while (hour < to()) {
             Region at = new Region(columns.left() + columnOf(hour), row.top(), 5, 1).intersect(columns(row));
-            canvas.text(at, HOUR.format(LocalTime.of(Math.floorMod(hour / 60, 24), 0)), Style.QUIET);
+            if (at.width() >= HOUR_DIGITS) {
+                canvas.text(at, HOUR.format(LocalTime.of(Math.floorMod(hour / 60, 24), 0)), Style.QUIET);
+            }
             hour += 60;
         }
         canvas.fill(columnAt(row, now), Glyphs.DOWN, Style.NOW);

@@ -638,4 +638,25 @@ class KeyFlowsTest {
         LocalDate monday = LocalDate.of(2026, 5, 11);
         assertEquals(new Effect.ReadHours(monday, monday.plusWeeks(1)), shell.effects.get(shell.effects.size() - 1));
     }
+
+    @Test
+    void who_mistypes_their_pin_is_asked_again_and_what_was_to_be_signed_is_not_lost() {
+        shell.types("lr")
+                .press(Key.DOWN, Key.DOWN)
+                .types("xnever was")
+                .press(Key.ENTER)
+                .types("2");
+        Overlay asked = shell.board().overlay().orElseThrow();
+        Act act = ((Overlay.Purpose.Sign) ((Overlay.TypeIn) asked).purpose()).act();
+        shell.tell(new Msg.NotDone(act, new Refusal("pin_wrong", List.of())));
+        assertEquals(Optional.of(asked), shell.board().overlay());
+        shell.assertRefused(Words.say("pin_wrong"));
+    }
+
+    @Test
+    void a_refusal_that_is_not_of_a_pin_asks_for_none() {
+        Act act = new Act.CloseDay("P1");
+        shell.tell(new Msg.NotDone(act, new Refusal("still_here", List.of("Wren"))));
+        assertEquals(Optional.empty(), shell.board().overlay());
+    }
 }
