@@ -70,9 +70,25 @@ final class Asks {
                 .filter(NextTask::isRunning)
                 .map(on -> Words.say(
                         "ask.person_on", Names.of(day, on.visit()), on.task().name()))
+                .or(() -> day.openEntryOf(person.id()).map(entry -> besides(entry.activity())))
                 .orElse(Words.say("ask.person_free"));
         String plan = planned.filter(person.id()::equals).isPresent() ? Words.say("ask.person_planned") : "";
         return Words.say("ask.person", person.name(), doing, plan).strip();
+    }
+
+    /** What somebody is on that is no task of their own. */
+    private String besides(Activity activity) {
+        if (activity instanceof Activity.Break pause) {
+            return Words.say("ask.person_break", Words.say("break." + pause.kind()));
+        }
+        if (activity instanceof Activity.OtherWork work) {
+            return Words.say("ask.person_other", Words.say("otherWork." + work.kind()));
+        }
+        String visitId =
+                activity instanceof Activity.Lent lent ? lent.to().visitId() : ((Activity.OnStay) activity).visitId();
+        return Words.say(
+                "ask.person_lent",
+                day.findVisit(visitId).map(visit -> Names.of(day, visit)).orElse(visitId));
     }
 
     private Optional<String> off(Person person, Task task) {

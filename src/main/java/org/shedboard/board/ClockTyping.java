@@ -83,6 +83,13 @@ public final class ClockTyping {
                 : Read.of(new FromTo(from.value().get(), to.value().get()));
     }
 
+    /** When something ended that began at a moment: a time of the day on which it began, or of the next one where that is earlier. */
+    public static Read<Instant> ended(String typed, Instant began, ZoneId zone) {
+        LocalDate date = LocalDate.ofInstant(began, zone);
+        Read<Instant> same = at(typed, date, zone);
+        return same.value().filter(at -> at.isBefore(began)).isPresent() ? at(typed, date.plusDays(1), zone) : same;
+    }
+
     /** A time of that date. */
     public static Read<Instant> at(String typed, LocalDate date, ZoneId zone) {
         String text = typed.strip().toLowerCase(Locale.ROOT);

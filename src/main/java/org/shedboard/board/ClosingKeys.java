@@ -72,7 +72,7 @@ public final class ClosingKeys {
                 new Overlay.TypeIn(
                         Words.say("ask.when_ended", day.nameOf(person)),
                         Typing.EMPTY,
-                        new Purpose.WentOff(person, leaves)));
+                        new Purpose.WentOff(person, leaves, entry.from())));
         return choices.titled(Words.say(leaves ? "ask.when_left" : "ask.when_off", day.nameOf(person)));
     }
 

@@ -79,8 +79,12 @@ public sealed interface Overlay {
         /** The value read off at a point whose finding is recorded already. */
         record Measured(Act.Tick tick) implements Purpose {}
 
-        /** When a person went off what they are on, and whether they left with that. */
-        record WentOff(String personId, boolean leaves) implements Purpose {}
+        /**
+         * When a person went off what they are on, and whether they left with that.
+         *
+         * @param began when they went on it, or came
+         */
+        record WentOff(String personId, boolean leaves, Instant began) implements Purpose {}
 
         /**
          * From when to when a row of the hours ought to be.

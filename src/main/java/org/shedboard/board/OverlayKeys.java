@@ -108,6 +108,9 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.RightWhy why) {
             return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : whoAnswers(why, text);
         }
+        if (purpose instanceof Purpose.WentOff off) {
+            return wentOff(off, text);
+        }
         if (purpose instanceof Purpose.Errand errand) {
             return errand(errand, text);
         }
@@ -131,12 +134,23 @@ final class OverlayKeys {
                         typed.group(3).strip()));
     }
 
+    private Turn wentOff(Purpose.WentOff off, String text) {
+        ClockTyping.Read<Instant> read =
+                ClockTyping.ended(text, off.began(), board.expectDay().zone());
+        return read.value().isPresent()
+                ? carry(new Act.Stop(off.personId(), off.leaves(), read.value()))
+                : refuse(read.fault().orElseThrow());
+    }
+
+    private Turn refuse(Refusal fault) {
+        return refuse(Words.say(fault.name(), fault.values()));
+    }
+
     private Turn rightTimes(Purpose.RightTimes right, String text) {
         ClockTyping.Read<ClockTyping.FromTo> read =
                 ClockTyping.fromTo(text, right.date(), board.expectDay().zone());
         if (read.value().isEmpty()) {
-            Refusal fault = read.fault().orElseThrow();
-            return refuse(Words.say(fault.name(), fault.values()));
+            return refuse(read.fault().orElseThrow());
         }
         Act.Correct.Written written = new Act.Correct.Written(
                 right.personId(),
@@ -164,9 +178,6 @@ final class OverlayKeys {
         }
         if (purpose instanceof Purpose.OpenUntil until) {
             return openUntil(until, at.get());
-        }
-        if (purpose instanceof Purpose.WentOff off) {
-            return carry(new Act.Stop(off.personId(), off.leaves(), at));
         }
         Purpose.PromiseTime promise = (Purpose.PromiseTime) purpose;
         Visit visit = day.expectVisit(promise.visitId());

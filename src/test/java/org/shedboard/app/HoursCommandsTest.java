@@ -253,4 +253,57 @@ class HoursCommandsTest {
         String row = done("tally", "--rows").out();
         assertTrue(row.contains("rest"), row);
     }
+
+    @Test
+    void what_was_left_open_yesterday_is_said_first_thing_and_counts_nothing_until_it_is_settled() {
+        String morning = "2026-05-13T06:50";
+        List<String> day = room.at(morning, "day").out().lines().toList();
+        int needs = day.indexOf("Needs you");
+        assertTrue(day.get(needs + 1).contains("Tobin is still clocked on since Tue 09:02"), day.get(needs + 1));
+        assertTrue(day.get(needs + 4).contains("2026-05-12 was never closed"), day.get(needs + 4));
+        JsonNode before =
+                room.at(morning, "tally", "--date", "2026-05-12", "--json").json();
+        assertEquals(7, before.get("unsettled").size());
+        int worked = of(before, "Tobin").get("onMachines").asInt();
+        assertEquals("", room.at(morning, "stop", "Tobin", "--when", "10:02").err());
+        JsonNode after =
+                room.at(morning, "tally", "--date", "2026-05-12", "--json").json();
+        // from 9:02, less the rest from ten o'clock on, in which they went off
+        assertEquals(worked + 60, of(after, "Tobin").get("onMachines").asInt());
+    }
+
+    @Test
+    void a_day_that_nobody_closed_is_put_right_and_closed_the_next_morning() {
+        String morning = "2026-05-13T06:50";
+        String[] close = {"close", "--date", "2026-05-12", "--by", "Marnie", "--demo", "--at", morning};
+        assertTrue(room.piped(PIN, close).err().startsWith("Still clocked on"), "somebody is");
+        for (String name : new String[] {"Tobin", "Wren", "Jory"}) {
+            assertEquals("", room.at(morning, "stop", name, "--when", "10:00").err());
+        }
+        assertTrue(room.piped(PIN, close).err().startsWith("Marnie, Tobin, Wren, Jory did not say"), "nobody has");
+        for (int i = 1; i <= 4; i++) {
+            String[] right = {
+                "correct",
+                "A2026-05-12." + i,
+                "--date",
+                "2026-05-12",
+                "--by",
+                "Marnie",
+                "--time",
+                "07:00-16:30",
+                "--why",
+                "asked them",
+                "--demo",
+                "--at",
+                morning
+            };
+            assertEquals("", room.piped(PIN, right).err());
+        }
+        assertEquals("", room.piped(PIN, close).err());
+        JsonNode tally =
+                room.at(morning, "tally", "--date", "2026-05-12", "--json").json();
+        assertEquals("closed", tally.get("state").asString());
+        assertEquals(9 * 60, of(tally, "Wren").get("attended").asInt());
+        assertEquals(0, tally.get("unsettled").size());
+    }
 }

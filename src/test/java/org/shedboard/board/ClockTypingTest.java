@@ -93,4 +93,15 @@ class ClockTypingTest {
                 name,
                 ClockTyping.fromTo(typed, PLAIN, NEW_YORK).fault().orElseThrow().name());
     }
+
+    @Test
+    void an_end_is_of_the_day_on_which_it_began_or_of_the_next() {
+        Instant began = PLAIN.atTime(15, 0).atZone(NEW_YORK).toInstant();
+        assertEquals(
+                Optional.of(PLAIN.atTime(16, 30).atZone(NEW_YORK).toInstant()),
+                ClockTyping.ended("16:30", began, NEW_YORK).value());
+        assertEquals(
+                Optional.of(PLAIN.plusDays(1).atTime(1, 0).atZone(NEW_YORK).toInstant()),
+                ClockTyping.ended("1:00", began, NEW_YORK).value());
+    }
 }

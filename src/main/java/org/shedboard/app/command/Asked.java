@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.shedboard.board.ClockTyping;
 import org.shedboard.board.Found;
 import org.shedboard.board.Times;
 import org.shedboard.day.Day;
 import org.shedboard.day.Names;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
+import org.shedboard.hours.ClockEntry;
+import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -142,6 +145,18 @@ final class Asked {
                 .filter(task -> task.progress().isRunning())
                 .findFirst()
                 .orElseThrow(() -> new CannotDo("command.nobody_on", Names.of(day, visit)));
+    }
+
+    /** When somebody went off what they are on; of who is on nothing, when they left. */
+    Instant ended(Person person, String typed) {
+        Instant began = day.openEntryOf(person.id())
+                .map(ClockEntry::from)
+                .or(() -> day.opening()
+                        .flatMap(opened -> opened.attendanceOf(person.id()))
+                        .map(Attendance::from))
+                .orElse(now);
+        ClockTyping.Read<Instant> read = ClockTyping.ended(typed, began, day.zone());
+        return read.value().orElseThrow(() -> new CannotDo(read.fault().orElseThrow()));
     }
 
     Instant time(String typed) {

@@ -171,7 +171,7 @@ final class FloorCommands {
 
         @Override
         Act act(Seen seen, Person person) {
-            return new Act.Stop(person.id(), false, ended.map(new Asked(seen)::time));
+            return new Act.Stop(person.id(), false, ended.map(typed -> new Asked(seen).ended(person, typed)));
         }
     }
 
@@ -182,7 +182,7 @@ final class FloorCommands {
 
         @Override
         Act act(Seen seen, Person person) {
-            return new Act.Stop(person.id(), true, ended.map(new Asked(seen)::time));
+            return new Act.Stop(person.id(), true, ended.map(typed -> new Asked(seen).ended(person, typed)));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.shedboard.app.command;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,6 +149,14 @@ final class OpeningCommands {
     static final class Close implements Wish.OnTheDay {
         @Option(names = "--by", paramLabel = "NAME", required = true)
         private String by;
+
+        @Option(names = "--date", paramLabel = "DATE")
+        private Optional<LocalDate> date;
+
+        @Override
+        public Optional<LocalDate> date() {
+            return date;
+        }
 
         @Override
         public Reply reply(Seen seen) {
