@@ -172,7 +172,7 @@ public final class Keys {
         keys.add(
                 HoursKeys.isUnclosed(board, screen)
                         ? Binding.on('c', Deed.CLOSE_DAY)
-                        : Binding.when(isRunning(day), 'c', Deed.GO_OVER_DAY, whyNotRunning(day)));
+                        : Binding.when(isRunning(day) || isLeftOpen(day), 'c', Deed.GO_OVER_DAY, whyNotRunning(day)));
         keys.add(Binding.on(Key.LEFT, Deed.EARLIER));
         keys.add(Binding.on(Key.RIGHT, Deed.LATER));
         keys.add(Binding.on(Key.UP, Deed.UP));
@@ -190,7 +190,8 @@ public final class Keys {
         String why = isRunning(day) ? "off.closing_blocked" : whyNotRunning(day);
         return List.of(
                 Binding.when(
-                        isRunning(day) && item.filter(ClosingKeys::canSettle).isPresent(),
+                        (isRunning(day) || isLeftOpen(day))
+                                && item.filter(ClosingKeys::canSettle).isPresent(),
                         Key.ENTER,
                         Deed.SETTLE,
                         "off.nothing_to_settle"),
@@ -199,6 +200,11 @@ public final class Keys {
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),
                 Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    /** Whether somebody forgot to clock off before today: that can be settled before the day is opened. */
+    private static boolean isLeftOpen(Day day) {
+        return !day.unsettled().isEmpty();
     }
 
     private static boolean isRunning(Day day) {
