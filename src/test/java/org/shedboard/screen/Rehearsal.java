@@ -26,6 +26,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
+import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Shop;
 import org.shedboard.tally.Ledger;
@@ -154,6 +155,26 @@ final class Rehearsal {
     /** It is so much later, and the board has seen it. */
     Rehearsal later(int minutes) {
         now = now.plusSeconds(60L * minutes);
+        return seen();
+    }
+
+    /** It is the next morning, and nobody has closed the day before. */
+    Rehearsal nextMorning() {
+        Day before = day();
+        LocalDate date = before.date().plusDays(1);
+        day = Optional.of(new Day(
+                before.books(),
+                date,
+                Optional.empty(),
+                before.visits().stream()
+                        .filter(visit -> visit.state().isOpen() || visit.state().isHere())
+                        .toList(),
+                before.entries().stream().filter(ClockEntry::isOpen).toList(),
+                before.errands(),
+                Optional.of(before.date()),
+                before.posted(),
+                before.nextNumber()));
+        now = date.atTime(6, 50).atZone(before.zone()).toInstant();
         return seen();
     }
 

@@ -173,6 +173,12 @@ final class Scenes {
         add("questions", "which-work", () -> demonstration().type("9a"));
         add("questions", "who-checked", () -> demonstration().type("k1"));
         add("questions", "measured", () -> atMeasuredPoint(tobin()).type("1"));
+        add("board", "left-open", () -> demonstration().nextMorning());
+        add("opening", "left-open", () -> demonstration().nextMorning().type("o"));
+        add(
+                "closing",
+                "left-open",
+                () -> demonstration().nextMorning().type("lc").press(Key.ENTER));
         add("closing", "morning", () -> demonstration().type("lc"));
         add("closing", "evening", () -> demonstration().later(415).type("lc"));
         add("questions", "when-off", () -> demonstration().later(415).type("lc").press(Key.ENTER));
