@@ -8,6 +8,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.shedboard.files.TallySheet;
 import org.shedboard.files.TallyTable;
 import org.shedboard.tally.SpanTally;
 import picocli.CommandLine.ArgGroup;
@@ -58,6 +59,9 @@ final class TallyCommand implements Wish.OnTheDay {
     @Option(names = "--csv", paramLabel = "TABLE", arity = "0..1", fallbackValue = "people")
     private Optional<TallyTable> csv = Optional.empty();
 
+    @Option(names = "--html")
+    private boolean html;
+
     @Option(names = "--bom")
     private boolean bom;
 
@@ -73,11 +77,14 @@ final class TallyCommand implements Wish.OnTheDay {
             return new Reply.Print(
                     (bom ? BYTE_ORDER_MARK : "") + csv.get().of(tally).text());
         }
+        if (html) {
+            return new Reply.Print(new TallySheet(tally).text());
+        }
         return new Reply.Tell(rows ? RowsAnswer.of(tally) : TallyAnswer.of(tally));
     }
 
     private void expectOneWayOut() {
-        long ways = Stream.of(rows, csv.isPresent(), root.globals().json())
+        long ways = Stream.of(rows, html, csv.isPresent(), root.globals().json())
                 .filter(way -> way)
                 .count();
         // the rows have always been there as JSON too

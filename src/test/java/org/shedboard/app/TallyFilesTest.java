@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,8 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
-/** Tables of the tally by the commands, read back by another library and set beside the same tally as JSON. */
-class TallyTablesTest {
+/** The tally as files for other programs: its tables are read back by another library and set beside the same tally as JSON. */
+class TallyFilesTest {
     private static final String EVENING = "2026-05-12T16:40";
     private static final CSVFormat WITH_NAMES =
             CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
@@ -230,7 +231,15 @@ class TallyTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--csv --json", "--csv lines --rows", "--csv --rows --json"})
+    @ValueSource(
+            strings = {
+                "--csv --json",
+                "--csv lines --rows",
+                "--csv --rows --json",
+                "--html --csv",
+                "--html --json",
+                "--html --rows"
+            })
     void ways_out_that_do_not_go_together_are_refused_in_a_sentence(String options) {
         Said said = room.at(EVENING, ("tally " + options).split(" "));
         assertEquals(2, said.status());
@@ -238,6 +247,34 @@ class TallyTablesTest {
         assertEquals(
                 "Say only one of --csv, --html, --json and --rows; only --rows and --json go together.",
                 said.complaints().get(0));
+    }
+
+    @Test
+    void the_sheet_is_a_whole_page_with_the_shop_the_day_and_everybody() {
+        String page = said("tally", "--html");
+        assertTrue(page.startsWith("<!doctype html>\n<html lang=\"en\">"), page);
+        assertTrue(page.endsWith("</html>\n"));
+        assertTrue(page.contains("<title>Tussock Flat Machinery: Hours of Tue 12 May 2026</title>"));
+        for (String name : List.of("Marnie", "Tobin", "Wren", "Jory")) {
+            assertTrue(page.contains("<bdi>" + name + "</bdi>"), name);
+        }
+    }
+
+    @Test
+    void what_steers_a_terminal_is_not_in_a_file_but_names_are_whole() throws IOException {
+        Path file = directory.resolve("shop.json");
+        String name = "\u05d0\u05d1 \u202e<b>&\"'\u00e9";
+        Files.writeString(
+                file,
+                LoadCommandTest.SMALL_SHOP.replace("\"Ash\"", "\"\\u05d0\\u05d1 \\u202e<b>&\\\"'\\u00e9\\u001b\""));
+        CommandRoom small = CommandRoom.empty(directory.resolve("small"));
+        assertEquals(0, small.run("load", file.toString()).status());
+        assertEquals(0, small.run("open", "--by", "P1").status());
+        try (var parser = WITH_NAMES.parse(
+                new StringReader(small.run("tally", "--csv", "--ascii").out()))) {
+            assertEquals(name + "\uFFFD", parser.getRecords().get(0).get("name"));
+        }
+        assertFalse(small.run("tally", "--html").out().contains("\u001b"));
     }
 
     @Test
