@@ -3,6 +3,7 @@ package org.shedboard.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -35,7 +36,7 @@ class DayAxisTest {
     void hours_of_work_stand_under_their_names_when_the_clocks_were_changed_in_the_night() {
         assertEquals(
                 23,
-                java.time.Duration.between(at(SHORT, "00:00"), at(SHORT.plusDays(1), "00:00"))
+                Duration.between(at(SHORT, "00:00"), at(SHORT.plusDays(1), "00:00"))
                         .toHours());
         assertEquals(x(USUAL, "07:15"), x(SHORT, "07:15"), 1e-9);
         assertEquals(x(USUAL, "16:30"), x(SHORT, "16:30"), 1e-9);

@@ -48,6 +48,7 @@ import picocli.CommandLine.ScopeType;
             HoursCommands.Rules.class,
             CorrectCommand.class,
             TallyCommand.class,
+            CalendarCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,
