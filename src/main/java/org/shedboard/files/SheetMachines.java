@@ -71,8 +71,13 @@ record SheetMachines(SpanTally tally) {
         name.add(Cells.typed(owner).with("class", "owner"));
         name.add(Element.of("small")
                 .add(Cells.typed(books().machineOf(visit).label()))
-                .text(": " + TallyWords.who(tally, tallied)));
+                .text(who(tallied)));
         return name;
+    }
+
+    private String who(VisitTally visit) {
+        String who = TallyWords.who(tally, visit);
+        return who.isEmpty() ? "" : ": " + who;
     }
 
     private static List<Element> line(LineTally line) {

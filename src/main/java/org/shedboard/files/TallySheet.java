@@ -29,21 +29,27 @@ public record TallySheet(SpanTally tally) {
             table { border-collapse: collapse; width: 100% }
             th, td { padding: 0.2mm 0.8mm; text-align: left; vertical-align: top; overflow-wrap: anywhere }
             thead { display: table-header-group }
-            thead th { border-bottom: 0.3mm solid #000; vertical-align: bottom }
+            thead th { border-bottom: 0.3mm solid #000; vertical-align: bottom; overflow-wrap: normal }
             tbody th { font-weight: normal }
             tr { break-inside: avoid }
             .people tbody tr, .machines tbody, .charges tbody tr, .corrections tbody tr { border-bottom: 0.1mm solid #999 }
             .machines tbody { break-inside: avoid }
             tfoot { display: table-row-group; font-weight: bold }
             tfoot th { font-weight: bold }
-            .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; overflow-wrap: normal }
+            .figure { text-align: right; font-variant-numeric: tabular-nums }
+            td.figure { white-space: nowrap; overflow-wrap: normal }
             small { display: block; font-size: 6.2pt }
-            .people, .machines { table-layout: fixed }
-            .people thead th:first-child { width: 30mm }
+            .people, .machines, .charges, .corrections { table-layout: fixed }
+            .people thead th:first-child, .people thead th:last-child { width: 24mm }
+            .charges thead th:nth-child(1) { width: 48mm }
+            .corrections thead th:nth-child(1) { width: 20mm }
+            .corrections thead th:nth-child(2), .corrections thead th:nth-child(3) { width: 46mm }
+            .corrections thead th:nth-child(5) { width: 28mm }
             .machines thead th { width: 13mm }
             .machines thead th:nth-child(1) { width: 57mm }
-            .machines thead th:nth-child(2) { width: 52mm }
-            .machines thead th:nth-child(3), .machines thead th:nth-child(6) { width: 15mm }
+            .machines thead th:nth-child(2) { width: 50mm }
+            .machines thead th:nth-child(3) { width: 15mm }
+            .machines thead th:nth-child(6) { width: 17mm }
             .machines thead th:nth-child(7) { width: 21mm; padding-left: 2mm }
             .machines .bar { padding-left: 2mm }
             .days { margin-top: 1.5mm }
