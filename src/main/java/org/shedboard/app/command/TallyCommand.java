@@ -83,13 +83,10 @@ final class TallyCommand implements Wish.OnTheDay {
         return new Reply.Tell(rows ? RowsAnswer.of(tally) : TallyAnswer.of(tally));
     }
 
+    /** The rows can be told as JSON, and that is one way; no other two go together. */
     private void expectOneWayOut() {
-        long ways = Stream.of(rows, html, csv.isPresent(), root.globals().json())
-                .filter(way -> way)
-                .count();
-        // the rows have always been there as JSON too
-        boolean rowsAsJson = ways == 2 && rows && root.globals().json();
-        if (ways > 1 && !rowsAsJson) {
+        boolean rowsOrJson = rows || root.globals().json();
+        if (Stream.of(rowsOrJson, html, csv.isPresent()).filter(way -> way).count() > 1) {
             throw new WrongUse("command.tally.ways");
         }
         if (bom && csv.isEmpty()) {
