@@ -69,7 +69,7 @@ class ArchitectureTest {
         board.addAll(List.of("board", "grid"));
         map.put("screen", List.copyOf(board));
         map.put("store", List.of("shop", "estimate", "hours", "pack"));
-        map.put("files", List.of("shop", "estimate", "hours", "pack", "pack.fault", "day"));
+        map.put("files", List.of("words", "shop", "estimate", "hours", "pack", "pack.fault", "day", "tally"));
         map.put("term", List.of("grid", "board"));
         return map;
     }

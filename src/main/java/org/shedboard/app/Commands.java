@@ -84,6 +84,10 @@ final class Commands {
             if (reply instanceof Reply.Tell tell) {
                 return program.answer(tell.answer());
             }
+            if (reply instanceof Reply.Print print) {
+                program.voice().sayFile(print.text());
+                return Shedboard.DONE;
+            }
             return carryOut(workshop, seen.day(), (Reply.Carry) reply, wish.date());
         }
     }

@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.shedboard.files.JsonText;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.TextWidth;
@@ -10,6 +11,9 @@ import org.shedboard.grid.TextWidth;
 /** Everything that is said outside the full screen goes through here, so that no text can steer the terminal. */
 final class Voice {
     private static final char LAST_ASCII = '~';
+
+    /** All control characters but those that part lines and cells. */
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\t\r\n]]");
 
     private final PrintStream out;
     private final PrintStream err;
@@ -42,6 +46,15 @@ final class Voice {
     /** Text that is JSON already: outside its strings there is nothing but ASCII. */
     void sayJson(String json) {
         out.print(json.chars().collect(StringBuilder::new, this::escaped, StringBuilder::append));
+        out.flush();
+    }
+
+    /**
+     * A file for another program, with the line ends it has. Nothing in it is put into ASCII, for that would change names; but a
+     * control character belongs into no such file, and could steer the terminal that it is looked at in.
+     */
+    void sayFile(String text) {
+        out.print(CONTROL.matcher(text).replaceAll("\uFFFD"));
         out.flush();
     }
 

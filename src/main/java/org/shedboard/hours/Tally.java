@@ -42,6 +42,11 @@ public record Tally(List<PersonDay> days, List<ClockEntry> unsettled, List<Clock
             other = new LinkedHashMap<>(other);
         }
 
+        /** What one day comes to. */
+        public static PersonHours of(PersonDay day) {
+            return personHours(day.personId(), List.of(day));
+        }
+
         public int onMachines() {
             return sum(onStays);
         }

@@ -3,7 +3,6 @@ package org.shedboard.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.shedboard.day.Names;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
@@ -58,13 +57,20 @@ final class MachineHours {
         int first = Math.max(0, Math.min(scroll, rows.size() - 1));
         Region rest = table.below(1);
         for (Row row : rows.subList(first, rows.size())) {
-            canvas.entry(rest.row(0), columns, row.texts(), row.style());
-            if (row.visit().isPresent()) {
-                bar(Canvas.parts(rest.row(0), columns).get(5), row.visit().get());
-            }
+            draw(rest.row(0), columns, row);
             rest = rest.below(1);
         }
         HoursView.lines(canvas, body.bottom(notes.size()), notes, Style.QUIET);
+    }
+
+    /** What is no row of figures may use the whole width. */
+    private void draw(Region at, List<Column> columns, Row row) {
+        if (row.texts().size() == 1) {
+            canvas.text(at, row.texts().get(0), row.style());
+            return;
+        }
+        canvas.entry(at, columns, row.texts(), row.style());
+        row.visit().ifPresent(visit -> bar(Canvas.parts(at, columns).get(columns.size() - 1), visit));
     }
 
     private List<String> notes() {
@@ -85,7 +91,6 @@ final class MachineHours {
     }
 
     private void add(List<Row> rows, VisitTally visit) {
-        String lent = visit.lent() > 0 ? " " + Words.say("tally.of_which_lent", visit.lent()) : "";
         rows.add(new Row(
                 List.of(
                         Names.of(tally.ledger().books(), visit.visit()),
@@ -98,11 +103,7 @@ final class MachineHours {
         for (LineTally line : visit.lines()) {
             rows.add(line(line));
         }
-        rows.add(Row.of("  " + who(visit) + lent, Style.QUIET));
-        String comesBack = TallyWords.comesBack(tally, visit);
-        if (!comesBack.isEmpty()) {
-            rows.add(Row.of("  " + comesBack, Style.LATE));
-        }
+        rows.add(Row.of("  " + TallyWords.who(tally, visit), Style.QUIET));
     }
 
     private static Row line(LineTally line) {
@@ -118,12 +119,6 @@ final class MachineHours {
                         charged),
                 Style.NORMAL,
                 Optional.empty());
-    }
-
-    private String who(VisitTally visit) {
-        return visit.people().entrySet().stream()
-                .map(entry -> tally.ledger().books().nameOf(entry.getKey()) + " " + entry.getValue())
-                .collect(Collectors.joining(", "));
     }
 
     private static String minutes(int minutes) {

@@ -3,7 +3,6 @@ package org.shedboard.screen;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -13,6 +12,7 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.PersonDay;
 import org.shedboard.hours.Stretch;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.tally.TallyWords;
 import org.shedboard.words.Words;
 
 /** One person's day on the time axis: a glyph for each sort of time, and over machines their tags. */
@@ -77,17 +77,8 @@ record PersonBar(Canvas canvas, SpanTally tally, TimeAxis axis) {
         }
     }
 
-    /** The tag of the machine, or the owner's name where it has none any more; nothing for other times. */
     private String tagOf(Stretch stretch) {
-        Optional<String> visit =
-                stretch.on().filter(Activity.OnStay.class::isInstance).map(on -> ((Activity.OnStay) on).visitId());
-        return visit.flatMap(id -> tally.ledger().visits().stream()
-                        .filter(each -> each.id().equals(id))
-                        .findFirst())
-                .map(each -> each.tag().isPresent()
-                        ? PlaceStatus.tagOf(each)
-                        : tally.ledger().books().ownerOf(each).name().split(",", 2)[0])
-                .orElse("");
+        return TallyWords.tag(tally, stretch);
     }
 
     private static char glyph(Stretch stretch) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.shedboard.day.Books;
 import org.shedboard.day.Names;
 import org.shedboard.hours.Activity;
@@ -12,13 +13,56 @@ import org.shedboard.hours.Correction;
 import org.shedboard.hours.DecimalHours;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.hours.Stretch;
 import org.shedboard.hours.Tally.PersonHours;
+import org.shedboard.shop.Opening;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
 /** What is said of a tally in sentences, alike on the screen, in commands and on paper. */
 public final class TallyWords {
     private TallyWords() {}
+
+    /** Of which days it is. */
+    public static String title(SpanTally tally) {
+        String first = Stamps.date(tally.ledger().from());
+        String last = Stamps.date(tally.ledger().until().minusDays(1));
+        return first.equals(last) ? Words.say("tally.title", first) : Words.say("tally.span_title", first, last);
+    }
+
+    /** Who closed a day, and when. */
+    public static String closed(SpanTally tally, Opening.Closed closed) {
+        return Words.say(
+                "tally.closed_by", tally.ledger().books().nameOf(closed.by()), Stamps.of(tally.ledger(), closed.at()));
+    }
+
+    /** Who worked on a machine and for how long, how much of it elsewhere, and what the machine comes back from. */
+    public static String who(SpanTally tally, VisitTally visit) {
+        String people = visit.people().entrySet().stream()
+                .map(entry -> tally.ledger().books().nameOf(entry.getKey()) + " " + entry.getValue())
+                .collect(Collectors.joining(", "));
+        String lent = visit.lent() > 0 ? " " + Words.say("tally.of_which_lent", visit.lent()) : "";
+        return (people + lent + " " + comesBack(tally, visit)).strip();
+    }
+
+    /** What a time on a machine is marked with in a drawing: its tag, or what its owner is called where it has none any more. */
+    public static String tag(SpanTally tally, Stretch stretch) {
+        return visitOf(tally, stretch)
+                .map(visit -> visit.tag().isPresent()
+                        ? String.valueOf(visit.tag().getAsInt())
+                        : tally.ledger().books().ownerOf(visit).name().split(",", 2)[0])
+                .orElse("");
+    }
+
+    /** The machine a time was spent on. */
+    public static Optional<Visit> visitOf(SpanTally tally, Stretch stretch) {
+        return stretch.on()
+                .filter(Activity.OnStay.class::isInstance)
+                .map(on -> ((Activity.OnStay) on).visitId())
+                .flatMap(id -> tally.ledger().visits().stream()
+                        .filter(each -> each.id().equals(id))
+                        .findFirst());
+    }
 
     /** What somebody still has to say something to, or that does not fit together. */
     public static List<String> open(SpanTally tally) {

@@ -9,6 +9,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.shedboard.files.TallyTable;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -98,6 +99,7 @@ public final class CommandLines {
         named(line, Rounding.Unit.class);
         named(line, Rounding.Direction.class);
         named(line, HoursRules.Basis.class);
+        named(line, TallyTable.class);
         return line;
     }
 

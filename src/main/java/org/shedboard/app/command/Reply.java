@@ -3,10 +3,13 @@ package org.shedboard.app.command;
 import java.util.Optional;
 import org.shedboard.day.Act;
 
-/** What a command comes to on the day it is given: something to say, or an act to carry out. */
+/** What a command comes to on the day it is given: something to say or print, or an act to carry out. */
 public sealed interface Reply {
     /** Only said. */
     record Tell(Answer answer) implements Reply {}
+
+    /** A file for another program, such as a table, a page or a calendar: printed to its last character as it is. */
+    record Print(String text) implements Reply {}
 
     /**
      * Carried out, then told with {@link Told}.

@@ -49,6 +49,7 @@ import picocli.CommandLine.ScopeType;
             CorrectCommand.class,
             TallyCommand.class,
             MonthCommand.class,
+            CalendarCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,

@@ -3,7 +3,6 @@ package org.shedboard.app.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.shedboard.day.Names;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.DecimalHours;
@@ -12,7 +11,6 @@ import org.shedboard.hours.Tally.PersonHours;
 import org.shedboard.shop.WorkKind;
 import org.shedboard.tally.LineTally;
 import org.shedboard.tally.SpanTally;
-import org.shedboard.tally.Stamps;
 import org.shedboard.tally.TallyWords;
 import org.shedboard.tally.VisitTally;
 import org.shedboard.words.Words;
@@ -49,7 +47,7 @@ final class TallyAnswer {
 
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add(title());
+        lines.add(TallyWords.title(tally));
         if (tally.ledger().openings().isEmpty() && tally.hours().days().isEmpty()) {
             lines.add(Words.say("command.tally.empty"));
             return lines;
@@ -67,21 +65,12 @@ final class TallyAnswer {
         return lines;
     }
 
-    private String title() {
-        String first = Stamps.date(tally.ledger().from());
-        String last = Stamps.date(tally.ledger().until().minusDays(1));
-        return first.equals(last) ? Words.say("tally.title", first) : Words.say("tally.span_title", first, last);
-    }
-
     private String closed() {
         return tally.ledger().openings().stream()
                 .filter(opening ->
                         opening.date().plusDays(1).equals(tally.ledger().until()))
                 .flatMap(opening -> opening.closed().stream())
-                .map(closed -> Words.say(
-                        "tally.closed_by",
-                        tally.ledger().books().nameOf(closed.by()),
-                        Stamps.of(tally.ledger(), closed.at())))
+                .map(closed -> TallyWords.closed(tally, closed))
                 .findFirst()
                 .orElse(Words.say("tally.closed"));
     }
@@ -170,7 +159,7 @@ final class TallyAnswer {
                 minutes(visit.worked()),
                 minutes(visit.cleaning()),
                 "",
-                who(visit));
+                TallyWords.who(tally, visit));
         for (LineTally line : visit.lines()) {
             table.row(
                     "  " + line.line().name() + ", " + Words.say(line.line().payer()),
@@ -180,14 +169,6 @@ final class TallyAnswer {
                     line.chargeable().isPresent() ? hours(line.chargeable().getAsInt()) : "",
                     "");
         }
-    }
-
-    private String who(VisitTally visit) {
-        String people = visit.people().entrySet().stream()
-                .map(entry -> tally.ledger().books().nameOf(entry.getKey()) + " " + entry.getValue())
-                .collect(Collectors.joining(", "));
-        String lent = visit.lent() > 0 ? " " + Words.say("tally.of_which_lent", visit.lent()) : "";
-        return (people + lent + " " + TallyWords.comesBack(tally, visit)).strip();
     }
 
     private static String hours(int minutes) {

@@ -2,14 +2,13 @@ package org.shedboard.app.command;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.day.Day;
 import org.shedboard.files.Fields;
+import org.shedboard.files.WrittenTime;
 
 /** A JSON object being put together: keys keep their order, and what is absent is there as null. */
 final class Tree {
@@ -42,7 +41,6 @@ final class Tree {
     }
 
     static String time(ZoneId zone, Instant at) {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
-                at.truncatedTo(ChronoUnit.SECONDS).atZone(zone));
+        return WrittenTime.of(zone, at);
     }
 }
