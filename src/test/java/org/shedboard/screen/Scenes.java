@@ -175,12 +175,12 @@ final class Scenes {
         add("questions", "measured", () -> atMeasuredPoint(tobin()).type("1"));
         add("board", "left-open", () -> demonstration().nextMorning());
         add("opening", "left-open", () -> demonstration().nextMorning().type("o"));
+        add("closing", "morning", () -> demonstration().type("lc"));
+        add("closing", "evening", () -> demonstration().later(415).type("lc"));
         add(
                 "closing",
                 "left-open",
                 () -> demonstration().nextMorning().type("lc").press(Key.ENTER));
-        add("closing", "morning", () -> demonstration().type("lc"));
-        add("closing", "evening", () -> demonstration().later(415).type("lc"));
         add("questions", "when-off", () -> demonstration().later(415).type("lc").press(Key.ENTER));
         add("questions", "right-times", () -> closed().type("lr").press(Key.DOWN, Key.ENTER));
         add("questions", "pin", () -> gone().type("lcc124"));
