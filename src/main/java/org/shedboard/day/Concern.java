@@ -24,6 +24,7 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         HOIST_LOCKED_OUT,
         BOOKING_LATE,
         RUNS_OVER,
+        ON_AFTER_KNOCK_OFF,
         OWNER_TO_RING,
         PROMISE_AT_RISK,
         NO_PROMISE

@@ -39,6 +39,7 @@ public final class Concerns {
         outlook.day().visits().forEach(concerns::lookAt);
         concerns.lookAtHoists();
         concerns.lookBack();
+        concerns.lookAtKnockOff();
         return concerns.found.stream()
                 .sorted(Comparator.comparing(Concern::kind))
                 .toList();
@@ -119,6 +120,19 @@ public final class Concerns {
         if (over > 0) {
             add(Concern.Kind.RUNS_OVER, visit, task.name(), person.name(), over);
         }
+    }
+
+    /** Who is clocked on after they meant to leave works longer, or forgot: that is asked, not guessed. */
+    private void lookAtKnockOff() {
+        day.opening().stream()
+                .flatMap(opening -> opening.here().stream())
+                .forEach(presence -> day.openEntryOf(presence.personId())
+                        .filter(entry -> presence.until().isBefore(outlook.at()))
+                        .filter(entry -> !entry.from().isAfter(presence.until()))
+                        .ifPresent(entry -> found.add(new Concern(
+                                Concern.Kind.ON_AFTER_KNOCK_OFF,
+                                Optional.empty(),
+                                List.of(day.nameOf(entry.personId()), clock(presence.until()))))));
     }
 
     /** What was left open on an earlier day comes before everything of today. */

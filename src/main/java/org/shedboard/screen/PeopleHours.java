@@ -37,7 +37,8 @@ final class PeopleHours {
     void draw(Region body) {
         Region rest = bars(table(body).below(1));
         rest = HoursView.lines(canvas, rest, TallyWords.open(tally), Style.LATE);
-        HoursView.lines(canvas, rest, TallyWords.shop(tally), Style.NORMAL);
+        rest = HoursView.lines(canvas, rest, TallyWords.shop(tally), Style.NORMAL);
+        HoursView.lines(canvas, rest.below(1), TallyWords.kinds(tally), Style.QUIET);
     }
 
     private static List<Column> columns() {

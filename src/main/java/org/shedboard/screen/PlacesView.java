@@ -135,6 +135,7 @@ final class PlacesView {
                     HOIST_LOCKED_OUT,
                     BOOKING_LATE,
                     RUNS_OVER,
+                    ON_AFTER_KNOCK_OFF,
                     PROMISE_AT_RISK -> Style.LATE;
             case OWNER_TO_RING, NO_PROMISE -> Style.NORMAL;
         };

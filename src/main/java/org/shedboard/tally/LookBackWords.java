@@ -23,10 +23,7 @@ public final class LookBackWords {
     public static String kinds(LookBack back) {
         List<String> kinds = new ArrayList<>();
         back.byKind()
-                .forEach((kind, minutes) -> kinds.add(Words.say(
-                        "tally.kind",
-                        kind.map(each -> Words.say(each)).orElse(Words.say("tally.kind_untold")),
-                        hours(minutes))));
+                .forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", TallyWords.kind(kind), hours(minutes))));
         back.other()
                 .forEach((kind, minutes) ->
                         kinds.add(Words.say("tally.kind", Words.say("otherWork." + kind), hours(minutes))));

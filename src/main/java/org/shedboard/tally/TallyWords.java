@@ -17,6 +17,7 @@ import org.shedboard.hours.Stretch;
 import org.shedboard.hours.Tally.PersonHours;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.WorkKind;
 import org.shedboard.words.Words;
 
 /** What is said of a tally in sentences, alike on the screen, in commands and on paper. */
@@ -148,6 +149,29 @@ public final class TallyWords {
                                 .map(task -> task.name())
                                 .orElse(Words.say(on.step())))
                 .orElse(on.visitId());
+    }
+
+    /** What each person did on machines and besides, by kind of work, in hours. */
+    public static List<String> kinds(SpanTally tally) {
+        List<String> lines = new ArrayList<>();
+        for (PersonHours person : tally.hours().people()) {
+            List<String> kinds = new ArrayList<>();
+            tally.byKind(person.onStays())
+                    .forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", kind(kind), hours(minutes))));
+            person.other()
+                    .forEach((kind, minutes) ->
+                            kinds.add(Words.say("tally.kind", Words.say("otherWork." + kind), hours(minutes))));
+            if (!kinds.isEmpty()) {
+                String name = tally.ledger().books().nameOf(person.personId());
+                lines.add(Words.say("tally.kinds", name, String.join(", ", kinds)));
+            }
+        }
+        return lines;
+    }
+
+    /** What a kind of work is called; what no record tells apart is called that. */
+    static String kind(Optional<WorkKind> kind) {
+        return kind.map(each -> Words.say(each)).orElse(Words.say("tally.kind_untold"));
     }
 
     /** How the shop did: hoists, promises, and the two ratios of the trade with what they mean. */

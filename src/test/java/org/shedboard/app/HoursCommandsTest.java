@@ -306,4 +306,16 @@ class HoursCommandsTest {
         assertEquals(9 * 60, of(tally, "Wren").get("attended").asInt());
         assertEquals(0, tally.get("unsettled").size());
     }
+
+    @Test
+    void what_a_line_will_be_charged_as_is_agreed_by_its_number() {
+        done("rules", "--basis", "agreed", "--charge", "exact", "--by", "Marnie");
+        done("agree", "5", "1", "--minutes", "95");
+        JsonNode visit = StreamSupport.stream(tally().get("visits").spliterator(), false)
+                .filter(each -> each.get("name").asString().startsWith("5 "))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(95, visit.get("lines").get(0).get("chargeable").asInt());
+        refused("There is no line 2 on 5 (Ostlewick, Lower Tussock).", PIN, "agree", "5", "2", "--minutes", "95");
+    }
 }

@@ -181,4 +181,37 @@ class HoursActsTest {
                 shed.day().unsettled().stream().map(ClockEntry::from).toList());
         assertEquals(Optional.of(Shed.DATE), shed.day().unclosed());
     }
+
+    private List<List<String>> concerns(Concern.Kind kind) {
+        return Concerns.of(shed.outlook()).stream()
+                .filter(concern -> concern.kind() == kind)
+                .map(Concern::values)
+                .toList();
+    }
+
+    @Test
+    void who_is_clocked_on_after_knock_off_is_asked_about() {
+        shed.at("15:00").does(new Act.DoOther("bo", Kind.CLEANING_SHOP));
+        shed.at("16:00");
+        assertEquals(List.of(), concerns(Concern.Kind.ON_AFTER_KNOCK_OFF));
+        shed.at("16:01");
+        assertEquals(List.of(List.of("Bo", "16:00")), concerns(Concern.Kind.ON_AFTER_KNOCK_OFF));
+    }
+
+    @Test
+    void who_began_something_after_knock_off_did_not_forget() {
+        shed.at("16:10").does(new Act.DoOther("bo", Kind.CLEANING_SHOP));
+        shed.at("16:30");
+        assertEquals(List.of(), concerns(Concern.Kind.ON_AFTER_KNOCK_OFF));
+    }
+
+    @Test
+    void what_was_left_open_comes_before_all_else_that_needs_the_foreman() {
+        shed.at("15:00").does(new Act.DoOther("bo", Kind.CLEANING_SHOP));
+        shed.quad();
+        shed.on(Shed.DATE.plusDays(1), "07:00");
+        List<Concern> all = Concerns.of(shed.outlook());
+        assertEquals(Concern.Kind.UNSETTLED, all.get(0).kind());
+        assertEquals(Concern.Kind.DAY_NOT_CLOSED, all.get(1).kind());
+    }
 }

@@ -76,7 +76,15 @@ final class HoursCommands {
         @Override
         public Reply reply(Seen seen) {
             Visit visit = new Asked(seen).visit(tag);
-            return Reply.Carry.of(new Act.AgreeHours(visit.id(), line, minutes));
+            return Reply.Carry.of(new Act.AgreeHours(visit.id(), lineOf(visit), minutes));
+        }
+
+        /** The line of this id, or this place in the order of the visit's lines. */
+        private String lineOf(Visit visit) {
+            boolean isNumber = line.matches("[1-9][0-9]?");
+            return isNumber && Integer.parseInt(line) <= visit.lines().size()
+                    ? visit.lines().get(Integer.parseInt(line) - 1).id()
+                    : line;
         }
     }
 

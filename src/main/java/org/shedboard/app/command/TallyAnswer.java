@@ -2,13 +2,10 @@ package org.shedboard.app.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.shedboard.day.Names;
-import org.shedboard.hours.Activity;
 import org.shedboard.hours.DecimalHours;
 import org.shedboard.hours.Stretch.Use;
 import org.shedboard.hours.Tally.PersonHours;
-import org.shedboard.shop.WorkKind;
 import org.shedboard.tally.LineTally;
 import org.shedboard.tally.SpanTally;
 import org.shedboard.tally.TallyWords;
@@ -54,7 +51,7 @@ final class TallyAnswer {
         }
         lines.addAll(TallyWords.open(tally));
         lines.addAll(people().lines());
-        lines.addAll(kinds());
+        lines.addAll(TallyWords.kinds(tally));
         lines.addAll(machines().lines());
         lines.addAll(TallyWords.shop(tally));
         lines.add(Words.say("tally.charged_all", DecimalHours.of(tally.chargeable())));
@@ -113,30 +110,6 @@ final class TallyAnswer {
                 TallyWords.signed(hours.rounding()),
                 hours(hours.paid()),
                 hours(hours.free()));
-    }
-
-    /** What each person did, by kind. */
-    private List<String> kinds() {
-        List<String> lines = new ArrayList<>();
-        for (PersonHours person : people) {
-            List<String> kinds = new ArrayList<>();
-            tally.byKind(person.onStays())
-                    .forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", name(kind), hours(minutes))));
-            person.other().forEach((kind, minutes) -> kinds.add(Words.say("tally.kind", name(kind), hours(minutes))));
-            if (!kinds.isEmpty()) {
-                lines.add(Words.say(
-                        "tally.kinds", tally.ledger().books().nameOf(person.personId()), String.join(", ", kinds)));
-            }
-        }
-        return lines;
-    }
-
-    private static String name(Optional<WorkKind> kind) {
-        return kind.map(each -> Words.say(each)).orElse(Words.say("tally.kind_untold"));
-    }
-
-    private static String name(Activity.OtherWork.Kind kind) {
-        return Words.say("otherWork." + kind);
     }
 
     private Table machines() {
