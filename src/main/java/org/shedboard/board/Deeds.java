@@ -185,7 +185,7 @@ final class Deeds {
             return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
         }
         if (board.screen() instanceof Screen.Hours hours) {
-            return board.with(hours.scrolledTo(hours.scroll() + by));
+            return board.with(hours.scrolledTo(Math.min(HoursKeys.lastRow(board, hours), hours.scroll() + by)));
         }
         if (board.screen() instanceof Screen.Closing closing) {
             int last = Math.max(0, ClosingKeys.items(board).size() - 1);

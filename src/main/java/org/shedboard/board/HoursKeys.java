@@ -16,6 +16,8 @@ import org.shedboard.words.Words;
 
 /** What keys do while the hours are looked at. */
 final class HoursKeys {
+    private static final int MOST_LINES = 200;
+
     private final Board board;
     private final Screen.Hours screen;
 
@@ -39,6 +41,13 @@ final class HoursKeys {
             case ADD_HOURS -> Turn.to(board.asking(whose()));
             default -> throw new IllegalStateException(deed + " is no key of this screen");
         };
+    }
+
+    /** The last row that can be chosen; of other pages, as far down as lines are moved up at all. */
+    static int lastRow(Board board, Screen.Hours screen) {
+        return screen.page() == Screen.Hours.Page.ROWS
+                ? board.hoursOf(screen).map(HoursRow::of).map(List::size).orElse(1) - 1
+                : MOST_LINES;
     }
 
     /** Whether a day before today is shown that was opened and never closed. */

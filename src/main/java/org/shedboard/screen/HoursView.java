@@ -57,7 +57,7 @@ final class HoursView {
 
     private void draw(Region body, SpanTally tally) {
         switch (screen.page()) {
-            case PEOPLE -> new PeopleHours(canvas, tally).draw(body);
+            case PEOPLE -> new PeopleHours(canvas, tally, screen.scroll()).draw(body);
             case MACHINES -> new MachineHours(canvas, tally, screen.scroll()).draw(body);
             case WEEK -> new WeekHours(canvas, tally).draw(body);
             case MONTH -> throw new IllegalStateException("a month is looked back upon");

@@ -23,7 +23,7 @@ final class MonthHours {
     }
 
     void draw(Region body) {
-        Region rest = new PeopleHours(canvas, back.tally()).table(body).below(1);
+        Region rest = new PeopleHours(canvas, back.tally(), 0).table(body).below(1);
         List<String> lines = new ArrayList<>();
         for (String line : all()) {
             lines.addAll(TextWidth.wrap(line, Math.max(1, rest.width())));

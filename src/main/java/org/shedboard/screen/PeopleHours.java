@@ -19,10 +19,13 @@ final class PeopleHours {
 
     private final Canvas canvas;
     private final SpanTally tally;
+    private final int scroll;
 
-    PeopleHours(Canvas canvas, SpanTally tally) {
+    /** @param scroll rows that the lines below the bars are moved up */
+    PeopleHours(Canvas canvas, SpanTally tally, int scroll) {
         this.canvas = canvas;
         this.tally = tally;
+        this.scroll = scroll;
     }
 
     /** The table alone; gives the rows left below it. */
@@ -36,9 +39,13 @@ final class PeopleHours {
 
     void draw(Region body) {
         Region rest = bars(table(body).below(1));
-        rest = HoursView.lines(canvas, rest, TallyWords.open(tally), Style.LATE);
-        rest = HoursView.lines(canvas, rest, TallyWords.shop(tally), Style.NORMAL);
-        HoursView.lines(canvas, rest.below(1), TallyWords.kinds(tally), Style.QUIET);
+        // what does not fit is reached by moving these lines up
+        Region unmoved = rest;
+        Region below = new Region(unmoved.left(), unmoved.top() - scroll, unmoved.width(), unmoved.height() + scroll);
+        Canvas lines = canvas.within(unmoved);
+        below = HoursView.lines(lines, below, TallyWords.open(tally), Style.LATE);
+        below = HoursView.lines(lines, below, TallyWords.shop(tally), Style.NORMAL);
+        HoursView.lines(lines, below.below(1), TallyWords.kinds(tally), Style.QUIET);
     }
 
     private static List<Column> columns() {

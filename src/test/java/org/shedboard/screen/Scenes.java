@@ -52,6 +52,7 @@ final class Scenes {
         add("opening", "all-here", () -> Rehearsal.beforeOpening().type("o"));
         add("opening", "one-away-one-hoist-locked-out", Scenes::halfOpened);
         add("hours", "morning", () -> demonstration().type("l"));
+        add("hours", "moved-up", () -> closed().type("l").press(Key.DOWN, Key.DOWN, Key.DOWN, Key.DOWN));
         add("hours", "machines", () -> closed().type("lm"));
         add("hours", "rows", () -> closed().type("lr").press(Key.DOWN, Key.DOWN, Key.DOWN));
         add("hours", "month", () -> closed().type("lb"));
