@@ -26,7 +26,7 @@ import org.shedboard.hours.Tally.VisitHours;
 
 /** The tally of random weeks against a count by the minute that shares no code with it. */
 class TallyPropertyTest {
-    private static final int WEEKS = 1400 * Integer.getInteger("proof.scale", 1);
+    private static final int WEEKS = 1450 * Integer.getInteger("proof.scale", 1);
     /** Days with somebody in the shop in so many weeks; the generator must not come to make empty ones. */
     private static final int DAYS_IN_A_WEEK = 14;
 
