@@ -123,15 +123,18 @@ final class DayCount {
                     minute(date.atTime(window.from()).atZone(zone).toInstant()),
                     minute(date.atTime(window.to()).atZone(zone).toInstant()));
             Break.Kind kind = rules.breaks().plannedAs(planned.minutes());
-            if (pieces.stream().noneMatch(piece -> isSortOf(kind, piece.entry().activity()))) {
+            if (pieces.stream().noneMatch(piece -> standsFor(kind, piece.entry()))) {
                 left(planned).runs().forEach(run -> taken.add(new Taken(kind, run)));
             }
         }
         return taken;
     }
 
-    private static boolean isSortOf(Break.Kind planned, Activity activity) {
-        return activity instanceof Break clocked && (clocked.kind() == Break.Kind.REST) == (planned == Break.Kind.REST);
+    /** A break that nobody ended by midnight counts nothing, so it does not stand for the planned one either. */
+    private boolean standsFor(Break.Kind planned, ClockEntry entry) {
+        return entry.activity() instanceof Break clocked
+                && (clocked.kind() == Break.Kind.REST) == (planned == Break.Kind.REST)
+                && !TimeBook.isUnsettled(entry, zone, now);
     }
 
     /** What was not worked of a planned break. */

@@ -233,10 +233,9 @@ final class MinuteByMinute {
                 .isPresent();
     }
 
-    /** A forgotten one is one too: how long it was is not known, but they did go. */
     private boolean hasClocked(boolean isRest, String person, LocalDate date) {
         return standing.stream()
-                .filter(entry -> entry.personId().equals(person))
+                .filter(entry -> entry.personId().equals(person) && !isForgotten(entry))
                 .filter(entry -> isRest
                         ? isBreak(entry, Break.Kind.REST)
                         : isBreak(entry, Break.Kind.MEAL) || isBreak(entry, Break.Kind.OFF_DUTY))

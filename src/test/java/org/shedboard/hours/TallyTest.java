@@ -260,4 +260,14 @@ class TallyTest {
         assertTrue(tally.days().isEmpty());
         assertEquals(0, tally.attended());
     }
+
+    @Test
+    void a_meal_that_nobody_ended_by_midnight_does_not_stand_for_the_planned_one() {
+        PersonHours ada = day().planned("12:00", "12:30")
+                .pause(Break.Kind.MEAL, "12:05", "")
+                .seenAt("+1 07:00")
+                .ada();
+        assertEquals(30, ada.free());
+        assertEquals(9 * 60 - 30, ada.attended());
+    }
 }
