@@ -42,6 +42,8 @@ class WholeDayTest {
             board.awaitText("went home");
             closeTheDay(board);
             board.press("Escape");
+            board.awaitText("Hours of");
+            board.press("Escape");
             board.awaitText("CLOSED FOR TODAY");
             board.press("q");
             awaitShell(board);
@@ -221,8 +223,19 @@ class WholeDayTest {
         board.awaitText("Hours of");
         board.awaitText("Ada");
         board.press("c");
-        board.awaitText("Close the day?");
+        for (String name : new String[] {"Ada", "Ben", "Col"}) {
+            board.awaitText(name + " has not left");
+            board.press("Enter");
+            board.awaitText("stop and go home?");
+            board.press("1");
+            board.awaitWithout(name + " has not left");
+        }
+        board.awaitText("Nothing stands in the way");
+        board.press("c");
+        board.awaitText("Who closes the day?");
         board.press("1");
+        board.awaitText("No PIN is set in this shop yet");
+        board.press("2", "4", "6", "8", "Enter");
         board.awaitText("The day is closed");
     }
 
