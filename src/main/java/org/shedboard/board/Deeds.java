@@ -51,6 +51,15 @@ final class Deeds {
                     ADD_HOURS,
                     EARLIER,
                     LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
+            case SHELF -> Turn.to(board.on(new Screen.Shelf(0)));
+            case COUNT, ORDER, HAS_COME ->
+                new ShelfKeys(board)
+                        .perform(
+                                deed,
+                                ShelfKeys.chosen(board, (Screen.Shelf) board.screen())
+                                        .orElseThrow());
+            case FIT_PART ->
+                new ShelfKeys(board).askFitted(Keys.openOnSheet(board).orElseThrow(), board.who());
             case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
             case SETTLE ->
                 new ClosingKeys(board)
@@ -115,6 +124,8 @@ final class Deeds {
             case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
             case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
             case LEND -> Turn.to(board.asking(asks().whereToLend(person)));
+            case FIT_PART ->
+                new ShelfKeys(board).askFitted(Keys.openOnNext(board, screen).orElseThrow(), person.id());
             case BRING_BACK -> carry(new Act.BringBack(person.id()));
             case POINT_BACK ->
                 NextPoint.before(board, screen)
@@ -190,6 +201,10 @@ final class Deeds {
         if (board.screen() instanceof Screen.Closing closing) {
             int last = Math.max(0, ClosingKeys.items(board).size() - 1);
             return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
+        }
+        if (board.screen() instanceof Screen.Shelf shelf) {
+            int last = Math.max(0, ShelfKeys.rows(board).size() - 1);
+            return board.with(new Screen.Shelf(Math.max(0, Math.min(last, shelf.row() + by))));
         }
         return board;
     }

@@ -27,6 +27,7 @@ import org.shedboard.board.TakeInForm;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
+import org.shedboard.estimate.Resolution;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -107,6 +108,7 @@ class WordsTest {
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
+                new Said("doubt", Resolution.Doubt.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));
