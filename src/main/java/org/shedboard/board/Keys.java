@@ -87,7 +87,7 @@ public final class Keys {
     private static List<Binding> sheet(Board board) {
         List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
         if (openOnSheet(board).isPresent()) {
-            keys.add(Binding.on('w', Deed.FIT_PART));
+            keys.add(0, Binding.on('w', Deed.FIT_PART));
         }
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));

@@ -58,10 +58,10 @@ final class ShelfView {
                 Column.left(Words.say("shelf.item"), 0),
                 Column.left(Words.say("shelf.bin"), 9),
                 Column.right(Words.say("shelf.there"), 8),
-                Column.right(Words.say("shelf.today"), 6),
+                Column.right(Words.say("shelf.today"), 5),
                 Column.right(Words.say("shelf.tomorrow"), 8),
                 Column.right(Words.say("shelf.short"), 6),
-                Column.left(Words.say("shelf.on_order"), 15));
+                Column.left(Words.say("shelf.on_order"), 13));
     }
 
     private void row(Region region, ShelfRow row, boolean chosen) {
