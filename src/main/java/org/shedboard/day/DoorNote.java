@@ -11,7 +11,10 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
-        YEAR_UNKNOWN
+        YEAR_UNKNOWN,
+        PART_NOT_ORDERED,
+        PART_ON_ORDER,
+        PART_TO_CHECK
     }
 
     public DoorNote {
