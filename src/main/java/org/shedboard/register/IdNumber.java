@@ -124,8 +124,7 @@ public record IdNumber(String typed, String judged) {
                         faults.add(remark(hasRightDigit(right) ? Kind.READ_AS_RIGHT : Kind.READ_AS_WRONG, right)));
         expectedDigit()
                 .filter(digit -> digit != judged.charAt(CheckDigit.PLACE))
-                .ifPresent(digit ->
-                        faults.add(remark(Kind.CHECK_DIGIT_WRONG, judged.charAt(CheckDigit.PLACE), digit)));
+                .ifPresent(digit -> faults.add(remark(Kind.CHECK_DIGIT_WRONG, judged.charAt(CheckDigit.PLACE), digit)));
         if (!YearCode.isCode(yearCode())) {
             faults.add(remark(Kind.NO_YEAR, yearCode()));
         }
@@ -155,7 +154,9 @@ public record IdNumber(String typed, String judged) {
         remarks.add(remark(years.size() > 1 ? Kind.SEVERAL_YEARS : Kind.ONE_YEAR, yearCode(), joined(years)));
         if (years.size() > 1) {
             remarks.add(remark(
-                    Kind.POSITION_SEVEN, judged.charAt(SEVENTH), yearOnLightVehicle().getAsInt()));
+                    Kind.POSITION_SEVEN,
+                    judged.charAt(SEVENTH),
+                    yearOnLightVehicle().getAsInt()));
         }
     }
 

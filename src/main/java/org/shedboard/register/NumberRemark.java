@@ -53,7 +53,6 @@ public record NumberRemark(Kind kind, List<String> values) {
     }
 
     static NumberRemark of(Kind kind, Object... values) {
-        return new NumberRemark(
-                kind, Arrays.stream(values).map(String::valueOf).toList());
+        return new NumberRemark(kind, Arrays.stream(values).map(String::valueOf).toList());
     }
 }
