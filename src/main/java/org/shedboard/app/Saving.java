@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -25,6 +27,8 @@ final class Saving {
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final List<Merged> merged = new ArrayList<>();
+    private final List<Owner> forgotten = new ArrayList<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -55,6 +59,10 @@ final class Saving {
             openings.put(saved.opening().date(), saved.opening());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.MachineMerged saved) {
+            merged.add(saved.merged());
+        } else if (change instanceof Change.OwnerForgotten saved) {
+            forgotten.add(saved.owner());
         } else if (change instanceof Change.NumberUsed used) {
             nextNumber = OptionalLong.of(used.next());
         } else {
@@ -71,6 +79,8 @@ final class Saving {
         tx.saveErrands(errands.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
+        merged.forEach(tx::merge);
+        forgotten.forEach(tx::forget);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
     }
 }

@@ -3,6 +3,7 @@ package org.shedboard.day;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -25,6 +26,12 @@ public sealed interface Change {
     record OpeningSaved(Opening opening) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
+
+    /** A record of a machine goes into another, with everything that names it. */
+    record MachineMerged(Merged merged) implements Change {}
+
+    /** Name and telephone of an owner are erased wherever they stand, in what was recorded long ago too. */
+    record OwnerForgotten(Owner owner) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }
