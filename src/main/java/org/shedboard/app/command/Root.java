@@ -50,6 +50,7 @@ import picocli.CommandLine.ScopeType;
             TallyCommand.class,
             MonthCommand.class,
             CalendarCommand.class,
+            NumberCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,
