@@ -11,6 +11,12 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
+        DAY_SHUT,
+        PLACES_FULL,
+        PEOPLE_FULL,
+        EVERYBODY_FULL,
+        ROOM_ON,
+        NO_ROOM,
         YEAR_UNKNOWN
     }
 

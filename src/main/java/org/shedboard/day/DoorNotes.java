@@ -32,6 +32,7 @@ public final class DoorNotes {
 
     private List<DoorNote> all() {
         year();
+        fullDay();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -41,6 +42,11 @@ public final class DoorNotes {
         if (isDescribed() && year.isEmpty()) {
             notes.add(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN));
         }
+    }
+
+    /** A booking is not refused for it: the foreman may know better. */
+    private void fullDay() {
+        notes.addAll(new FullDay(day, now).notes(wanted));
     }
 
     /** The machine, if it is one we know. */
