@@ -36,6 +36,12 @@ public final class Roster {
         this.days = days;
     }
 
+    /** As far as the plan looks ahead, or until a week after that minute if that is further, but no further than so many days. */
+    static Roster reaching(Day day, int minute, int furthest) {
+        int until = Math.floorDiv(minute, MINUTES_A_DAY) + WEEK;
+        return new Roster(day, Math.max(weekOf(day), Math.min(until, furthest)));
+    }
+
     /** Days that are looked at, today included. */
     int days() {
         return days;
