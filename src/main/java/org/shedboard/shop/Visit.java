@@ -74,6 +74,11 @@ public record Visit(
         return index;
     }
 
+    /** The first stay with work left; the last one when there is none. */
+    public Stay newestStay() {
+        return stays.get(Math.min(currentStay(), stays.size() - 1));
+    }
+
     public Optional<Stay> stayOf(String taskId) {
         return stays.stream().filter(stay -> stay.findTask(taskId).isPresent()).findFirst();
     }
@@ -107,6 +112,15 @@ public record Visit(
 
     public Visit withLines(List<Line> next) {
         return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished);
+    }
+
+    /** The same visit as one of another record of its machine. */
+    public Visit withMachine(String next) {
+        return new Visit(id, next, tag, state, intake, lines, stays, promises, findings, hold, finished);
+    }
+
+    public Visit withPromises(List<Promise> next) {
+        return new Visit(id, machineId, tag, state, intake, lines, stays, next, findings, hold, finished);
     }
 
     public Visit withTag(OptionalInt next) {

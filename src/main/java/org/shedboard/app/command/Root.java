@@ -53,6 +53,7 @@ import picocli.CommandLine.ScopeType;
             PickCommand.class,
             FitCommand.class,
             CalendarCommand.class,
+            NumberCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,
