@@ -127,6 +127,26 @@ class ShelfCommandsTest {
     }
 
     @Test
+    void who_is_on_the_plug_hears_what_to_look_for_and_cannot_finish_it_unsaid() {
+        done(ASHENFOLD);
+        for (int task = 0; task < 4; task++) {
+            done("start", "Marnie", "31");
+            done("finish", "Marnie", "--rest", "good");
+        }
+        String check =
+                "Plug washer: Plug washer 12 mm to 2014, Plug washer 14 mm from 2015; this one is 2014: look which is on it.";
+        room.at("2026-05-12T09:56", "start", "Marnie", "31");
+        String next = done("next", "Marnie").out();
+        assertTrue(next.contains("  Now: New washer, plug tight") && next.contains("  " + check), next);
+        assertEquals(
+                "\"New washer, plug tight\" cannot be finished yet: say first which Plug washer was fitted.\n",
+                room.demo("finish", "Marnie").err());
+        done("fit", "31", "plug washer", "washer-12", "--by", "Marnie");
+        done("finish", "Marnie");
+        assertEquals("13", item("washer-12").get("there").asString());
+    }
+
+    @Test
     void a_part_is_only_what_it_can_be() {
         done(ASHENFOLD);
         assertEquals(
