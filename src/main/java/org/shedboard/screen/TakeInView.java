@@ -45,7 +45,7 @@ final class TakeInView {
         this.board = board;
         this.form = form;
         this.day = board.expectDay();
-        this.reading = new TakeInReading(day, board.expectOutlook().at(), board.who(), form);
+        this.reading = TakeInReading.of(board, form);
     }
 
     void draw(Region page) {

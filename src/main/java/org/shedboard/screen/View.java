@@ -58,6 +58,10 @@ public final class View {
             new HoursView(canvas, board, hours).draw(page);
         } else if (screen instanceof Screen.Closing closing) {
             new ClosingView(canvas, board, closing).draw(page);
+        } else if (screen instanceof Screen.Register register) {
+            new RegisterView(canvas, board, register).draw(page);
+        } else if (screen instanceof Screen.MachinePage machine) {
+            new MachineView(canvas, board, machine).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

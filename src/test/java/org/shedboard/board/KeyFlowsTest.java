@@ -140,7 +140,7 @@ class KeyFlowsTest {
         assertEquals(OptionalInt.of(2021), shell.day().machineOf(visit).modelYear());
         assertEquals(
                 List.of(shell.day().machineOf(visit)),
-                Found.by(shell.day(), "zz-520"),
+                Found.machines(Found.finder(shell.day()), shell.day(), "zz-520"),
                 "found by its number next time");
         assertEquals("minor-quad", visit.lines().get(0).workId());
     }

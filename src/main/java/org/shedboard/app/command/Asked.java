@@ -13,6 +13,8 @@ import org.shedboard.day.Names;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.register.Finder;
+import org.shedboard.register.Grade;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
@@ -69,14 +71,14 @@ final class Asked {
         }
         List<Visit> found = isTag(text)
                 ? List.of()
-                : Found.by(day, text).stream()
+                : machines(text, hit -> hit.grade() != Grade.FORGIVEN).stream()
                         .flatMap(machine -> Found.visitOf(day, machine).stream())
                         .toList();
         if (found.size() > 1) {
             throw ambiguous(
                     text, found.stream().map(visit -> Names.of(day, visit)).toList());
         }
-        return found.stream().findFirst().orElseThrow(() -> new CannotDo("visit_unknown", text));
+        return found.stream().findFirst().orElseThrow(() -> unknown("visit_unknown", text));
     }
 
     private Optional<Visit> byTag(String text) {
@@ -94,11 +96,26 @@ final class Asked {
         if (named.isPresent()) {
             return named.get();
         }
-        List<Machine> found = Found.by(day, text);
+        List<Machine> found = machines(text, hit -> hit.grade() != Grade.FORGIVEN);
         if (found.size() > 1) {
             throw ambiguous(text, found.stream().map(this::nameOf).toList());
         }
-        return found.stream().findFirst().orElseThrow(() -> new CannotDo("machine_unknown", text));
+        return found.stream().findFirst().orElseThrow(() -> unknown("machine_unknown", text));
+    }
+
+    private List<Machine> machines(String text, Predicate<Finder.Hit> suits) {
+        return Found.by(Found.finder(day), day, text).stream()
+                .filter(suits)
+                .flatMap(hit -> hit.machine().stream())
+                .toList();
+    }
+
+    /** A command does nothing to a machine that only a typing mistake leads to, but it names it. */
+    private CannotDo unknown(String name, String text) {
+        List<String> meant = machines(text, hit -> hit.grade() == Grade.FORGIVEN).stream()
+                .map(this::nameOf)
+                .toList();
+        return meant.isEmpty() ? new CannotDo(name, text) : new CannotDo("command.perhaps", text, some(meant));
     }
 
     private String nameOf(Machine machine) {
@@ -106,9 +123,12 @@ final class Asked {
     }
 
     private static CannotDo ambiguous(String text, List<String> names) {
+        return new CannotDo("command.ambiguous", text, names.size(), some(names));
+    }
+
+    private static String some(List<String> names) {
         String some = names.stream().limit(NAMED_AT_MOST).collect(Collectors.joining("; "));
-        String more = names.size() > NAMED_AT_MOST ? "; …" : "";
-        return new CannotDo("command.ambiguous", text, names.size(), some + more);
+        return some + (names.size() > NAMED_AT_MOST ? "; …" : "");
     }
 
     MachineClass machineClass(String idOrName) {
