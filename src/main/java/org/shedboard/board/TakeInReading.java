@@ -151,12 +151,21 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
                 known, form.text(Field.OWNER).strip(), form.text(Field.PHONE).strip());
     }
 
+    /** Of a machine that we know the number is said only where it is another than it has. */
     private Act.TakeIn.Which which() {
+        Optional<Machine> known = machine();
+        String number = form.text(Field.NUMBER).strip();
+        if (known.isPresent()) {
+            return Act.TakeIn.Which.known(
+                    known.get().id(),
+                    number(Field.YEAR),
+                    number.equals(known.get().number()) ? "" : number);
+        }
         return new Act.TakeIn.Which(
                 form.machineId(),
                 form.classId().orElse(""),
                 form.text(Field.LABEL).strip(),
                 number(Field.YEAR),
-                form.text(Field.NUMBER).strip());
+                number);
     }
 }

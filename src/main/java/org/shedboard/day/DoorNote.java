@@ -11,7 +11,13 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
-        YEAR_UNKNOWN
+        YEAR_UNKNOWN,
+        YEARS_POSSIBLE,
+        YEAR_NOT_OF_NUMBER,
+        CHECK_DIGIT_WRONG,
+        NUMBER_LETTER,
+        NUMBER_NO_YEAR,
+        NUMBER_LENGTH
     }
 
     public DoorNote {
