@@ -2,6 +2,7 @@ package org.shedboard.app.command;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -17,6 +18,7 @@ import org.shedboard.register.Finder;
 import org.shedboard.register.Grade;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Task;
@@ -116,6 +118,26 @@ final class Asked {
                 .map(this::nameOf)
                 .toList();
         return meant.isEmpty() ? new CannotDo(name, text) : new CannotDo("command.perhaps", text, some(meant));
+    }
+
+    /** The owner with this id or whole name, or the only one whose name has these words in it. */
+    Owner owner(String text) {
+        Optional<Owner> named = day.books()
+                .findOwner(text)
+                .or(() -> day.books().owners().stream()
+                        .filter(owner -> owner.name().equalsIgnoreCase(text))
+                        .findFirst());
+        if (named.isPresent()) {
+            return named.get();
+        }
+        List<Owner> found = Finder.of(day.books().owners(), List.of(), List.of()).find(text, Map.of()).stream()
+                .filter(hit -> hit.grade() != Grade.FORGIVEN)
+                .map(Finder.Hit::owner)
+                .toList();
+        if (found.size() > 1) {
+            throw ambiguous(text, found.stream().map(Owner::name).toList());
+        }
+        return found.stream().findFirst().orElseThrow(() -> new CannotDo("owner_unknown", text));
     }
 
     private String nameOf(Machine machine) {
