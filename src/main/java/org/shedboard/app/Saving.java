@@ -12,6 +12,9 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -27,6 +30,9 @@ final class Saving {
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final Map<String, Stock> stock = new LinkedHashMap<>();
+    private final Map<String, Order> orders = new LinkedHashMap<>();
+    private final Map<String, Movement> movements = new LinkedHashMap<>();
     private final List<Merged> merged = new ArrayList<>();
     private final List<Owner> forgotten = new ArrayList<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
@@ -59,6 +65,12 @@ final class Saving {
             openings.put(saved.opening().date(), saved.opening());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.StockSaved saved) {
+            stock.put(saved.stock().itemId(), saved.stock());
+        } else if (change instanceof Change.OrderSaved saved) {
+            orders.put(saved.order().id(), saved.order());
+        } else if (change instanceof Change.MovementSaved saved) {
+            movements.put(saved.movement().id(), saved.movement());
         } else if (change instanceof Change.MachineMerged saved) {
             merged.add(saved.merged());
         } else if (change instanceof Change.OwnerForgotten saved) {
@@ -77,6 +89,9 @@ final class Saving {
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
+        tx.saveStock(stock.values());
+        tx.saveOrders(orders.values());
+        tx.saveMovements(movements.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         merged.forEach(tx::merge);

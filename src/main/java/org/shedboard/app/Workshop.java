@@ -30,7 +30,6 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
 import org.shedboard.register.Register;
-import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
@@ -310,7 +309,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.hoursRules(),
                 reader.signers(),
                 registerOf(reader),
-                Shelf.EMPTY);
+                reader.shelf());
     }
 
     private static Register registerOf(Reader reader) {

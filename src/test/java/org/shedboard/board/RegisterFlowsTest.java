@@ -43,7 +43,8 @@ class RegisterFlowsTest {
                 books.machines().size(),
                 listed.stream().filter(hit -> hit.machine().isPresent()).count());
         assertEquals(
-                books.owners().size(), listed.stream().map(Finder.Hit::owner).distinct().count());
+                books.owners().size(),
+                listed.stream().map(Finder.Hit::owner).distinct().count());
     }
 
     @Test
