@@ -195,8 +195,9 @@ final class TakeInView {
     /** What is made of the number while it is typed; of a few characters there is nothing to make yet. */
     private String numberHint() {
         IdNumber number = IdNumber.of(form.text(Field.NUMBER));
-        String mark = NumberWords.mark(number.typed()).map(each -> ": " + each).orElse("");
-        return number.kind() == NumberKind.NONE ? Words.say("form.number_hint") : NumberWords.about(number) + mark;
+        return number.kind() == NumberKind.NONE
+                ? Words.say("form.number_hint")
+                : NumberWords.mark(number.typed()).orElseGet(() -> NumberWords.about(number));
     }
 
     private String yearHint() {

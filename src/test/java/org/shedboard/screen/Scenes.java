@@ -74,6 +74,9 @@ final class Scenes {
         add("machine", "two-years", () -> numbered("1m8gdm9a1ap042788").type("e24"));
         add("sheet", "number-fails", () -> marked(demonstration().type("7").press(Key.ENTER)));
         add("machine", "merged", Scenes::merged);
+        add("take-in", "year-asked", () -> numberTyped("1M8GDM9A1AP042788").press(Key.ENTER));
+        add("take-in", "number-fails", () -> numberTyped("1M8GDM9A5KP042788"));
+        add("take-in", "number-noted", () -> numberTyped("1M8GDM9A5KP042788").press(Key.ENTER, Key.ENTER));
         add(
                 "machine",
                 "from-the-sheet",
@@ -107,6 +110,18 @@ final class Scenes {
                 .press(Key.control('u'))
                 .type("1M8GDM9A5KP042788")
                 .press(Key.ENTER, Key.ESCAPE);
+    }
+
+    /** A new machine, as far as its number. */
+    private static Rehearsal numberTyped(String number) {
+        return demonstration()
+                .type("tZeb")
+                .press(Key.ENTER, Key.ENTER, Key.ENTER)
+                .type("2")
+                .press(Key.ENTER)
+                .type("Drobbin Hauler")
+                .press(Key.ENTER)
+                .type(number);
     }
 
     private static Rehearsal merged() {
