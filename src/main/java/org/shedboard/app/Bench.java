@@ -110,6 +110,9 @@ final class Bench {
             jobs.add(() -> readHours(read));
         } else if (effect instanceof Effect.LookBack back) {
             jobs.add(() -> tell.accept(new Msg.LookedBack(workshop.orElseThrow().lookBack(back.from(), back.until()))));
+        } else if (effect instanceof Effect.ReadHistory read) {
+            jobs.add(
+                    () -> tell.accept(new Msg.HistoryRead(workshop.orElseThrow().history(read.machineId()))));
         } else if (effect instanceof Effect.MakeShop make) {
             jobs.add(() -> makeShop(make.shop()));
         } else if (effect instanceof Effect.OpenDemonstration) {

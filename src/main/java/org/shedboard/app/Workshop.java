@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.CannotDo;
@@ -34,7 +33,6 @@ import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
-import org.shedboard.shop.Visit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -179,9 +177,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     /** What a machine went through with us. */
     @Override
     public History history(String machineId) {
-        List<Visit> visits = new ArrayList<>(store.read(reader -> reader.visitsOf(machineId)));
-        Collections.reverse(visits);
-        return new History(machineId, visits);
+        return store.read(reader -> reader.history(machineId));
     }
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */

@@ -11,6 +11,8 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.pack.story.Difference;
+import org.shedboard.register.Finder;
+import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
@@ -43,8 +45,34 @@ public record Board(
     /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
     public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff) {}
 
-    /** The hours of the days last asked for, and the month last looked back upon. */
-    public record Read(Optional<SpanTally> hours, Optional<LookBack> lookBack) {}
+    /**
+     * The hours of the days last asked for, the month last looked back upon, and what a machine went through.
+     *
+     * @param finder made of books that may be older than the day
+     */
+    public record Read(
+            Optional<SpanTally> hours,
+            Optional<LookBack> lookBack,
+            Optional<History> history,
+            Optional<Finder> finder) {
+        static final Read NOTHING = new Read(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Read with(SpanTally next) {
+            return new Read(Optional.of(next), lookBack, history, finder);
+        }
+
+        Read with(LookBack next) {
+            return new Read(hours, Optional.of(next), history, finder);
+        }
+
+        Read with(History next) {
+            return new Read(hours, lookBack, Optional.of(next), finder);
+        }
+
+        Read with(Finder next) {
+            return new Read(hours, lookBack, history, Optional.of(next));
+        }
+    }
 
     /** A better plan, and what it changes of the posted one. */
     public record Better(Posted plan, Difference difference) {}
@@ -64,7 +92,7 @@ public record Board(
                 Optional.empty(),
                 0,
                 Optional.empty(),
-                new Read(Optional.empty(), Optional.empty()),
+                Read.NOTHING,
                 Optional.empty(),
                 Instant.EPOCH,
                 false);
@@ -150,11 +178,32 @@ public record Board(
     }
 
     Board withHours(SpanTally tally) {
-        return withRead(new Read(Optional.of(tally), read.lookBack()));
+        return withRead(read.with(tally));
     }
 
     Board withLookBack(LookBack back) {
-        return withRead(new Read(read.hours(), Optional.of(back)));
+        return withRead(read.with(back));
+    }
+
+    Board withHistory(History history) {
+        return withRead(read.with(history));
+    }
+
+    /** With what finds machines in the books as they are; made only when they have changed. */
+    Board withFinder() {
+        return read.finder().filter(finder -> Found.isOf(finder, expectDay())).isPresent()
+                ? this
+                : withRead(read.with(Found.finder(expectDay())));
+    }
+
+    /** What finds machines in the books as they are. */
+    public Finder finder() {
+        return withFinder().read.finder().orElseThrow();
+    }
+
+    /** What the machine that is shown went through; empty while it is being read. */
+    public Optional<History> historyOf(String machineId) {
+        return read.history().filter(history -> history.machineId().equals(machineId));
     }
 
     private Board withRead(Read next) {

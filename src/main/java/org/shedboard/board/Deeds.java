@@ -15,6 +15,9 @@ import org.shedboard.words.Words;
 
 /** Performs what a key stands for. Only keys that are on come here. */
 final class Deeds {
+    /** A page is not moved up further than this. */
+    private static final int MOST_LINES = 500;
+
     private final Board board;
 
     Deeds(Board board) {
@@ -65,6 +68,11 @@ final class Deeds {
                 new ClosingKeys(board)
                         .settle(ClosingKeys.chosen(board, (Screen.Closing) board.screen())
                                 .orElseThrow());
+            case MACHINES -> Turn.to(board.withFinder().on(Screen.Register.START));
+            case MACHINE_PAGE ->
+                RegisterKeys.open(board, Subject.of(board).orElseThrow().visit().machineId());
+            case CORRECT_MACHINE, CORRECT_OWNER, MERGE, FORGET_OWNER ->
+                new MachineKeys(board, (Screen.MachinePage) board.screen()).perform(deed);
             case NEXT -> Turn.to(board.asking(asks().whoseNext()));
             case CREW -> Turn.to(board.asking(asks().crew()));
             case CHECK_HOIST -> checkHoist();
@@ -197,6 +205,10 @@ final class Deeds {
         }
         if (board.screen() instanceof Screen.Hours hours) {
             return board.with(hours.scrolledTo(Math.min(HoursKeys.lastRow(board, hours), hours.scroll() + by)));
+        }
+        if (board.screen() instanceof Screen.MachinePage page) {
+            int scroll = Math.max(0, Math.min(MOST_LINES, page.scroll() + by));
+            return board.with(new Screen.MachinePage(page.machineId(), scroll));
         }
         if (board.screen() instanceof Screen.Closing closing) {
             int last = Math.max(0, ClosingKeys.items(board).size() - 1);

@@ -36,6 +36,9 @@ public sealed interface Effect {
     /** Look back on the days from one date until another. */
     record LookBack(LocalDate from, LocalDate until) implements Effect {}
 
+    /** Read what a machine went through. */
+    record ReadHistory(String machineId) implements Effect {}
+
     /** Make this shop, and open it. */
     record MakeShop(Shop shop) implements Effect {}
 

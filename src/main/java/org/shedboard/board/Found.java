@@ -1,42 +1,46 @@
 package org.shedboard.board;
 
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.shedboard.day.Books;
 import org.shedboard.day.Day;
+import org.shedboard.register.Finder;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
-/** Machines found by any part of the owner's name, the number, the label or the tag. */
+/** Machines and owners of the books found by any part of the owner's name, the number, the label or the tag. */
 public final class Found {
     private Found() {}
 
-    /** Every word typed must occur; what begins with the first word comes first. Nothing typed finds nothing. */
-    public static List<Machine> by(Day day, String typed) {
-        List<String> words = Stream.of(typed.toLowerCase(Locale.ROOT).split("\\s+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
-        if (words.isEmpty()) {
-            return List.of();
-        }
-        return day.books().machines().stream()
-                .filter(machine -> words.stream().allMatch(text(day, machine)::contains))
-                .sorted(Comparator.comparing(
-                                (Machine machine) -> !text(day, machine).startsWith(words.get(0)))
-                        .thenComparing(machine -> text(day, machine)))
+    /** What finds them in the books of a day. */
+    public static Finder finder(Day day) {
+        Books books = day.books();
+        return Finder.of(books.owners(), books.machines(), books.register().merged());
+    }
+
+    static boolean isOf(Finder finder, Day day) {
+        Books books = day.books();
+        return finder.isOf(books.owners(), books.machines(), books.register().merged());
+    }
+
+    /** Nothing typed finds nothing. */
+    public static List<Finder.Hit> by(Finder finder, Day day, String typed) {
+        return finder.find(typed, tags(day));
+    }
+
+    /** Only the machines of what is found. */
+    public static List<Machine> machines(Finder finder, Day day, String typed) {
+        return by(finder, day, typed).stream()
+                .flatMap(hit -> hit.machine().stream())
                 .toList();
     }
 
-    private static String text(Day day, Machine machine) {
-        String tags = day.visits().stream()
-                .filter(visit -> visit.machineId().equals(machine.id()))
-                .flatMapToInt(visit -> visit.tag().stream())
-                .mapToObj(String::valueOf)
-                .reduce("", (all, tag) -> all + " " + tag);
-        String owner = day.books().expectOwner(machine.ownerId()).name();
-        return (owner + " " + machine.label() + " " + machine.number() + tags).toLowerCase(Locale.ROOT);
+    private static Map<Integer, String> tags(Day day) {
+        Map<Integer, String> tags = new LinkedHashMap<>();
+        day.visits().forEach(visit -> visit.tag().ifPresent(tag -> tags.put(tag, visit.machineId())));
+        return tags;
     }
 
     /** The visit through which a machine is here or expected, if it is. */

@@ -12,6 +12,7 @@ import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.ShelfRow;
 import org.shedboard.hours.Activity;
+import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.VisitState;
@@ -42,6 +43,9 @@ public final class Keys {
         }
         if (screen instanceof Screen.Shelf shelf) {
             return shelf(board, shelf);
+        }
+        if (screen instanceof Screen.MachinePage page) {
+            return machinePage(board, page);
         }
         if (screen instanceof Screen.FirstRun) {
             return List.of(
@@ -77,6 +81,7 @@ public final class Keys {
         keys.add(Binding.when(isRunning(day), 'k', Deed.CHECK_HOIST, whyNotRunning(day)));
         keys.add(Binding.on('l', Deed.TALLY));
         keys.add(Binding.on('e', Deed.SHELF));
+        keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -87,9 +92,10 @@ public final class Keys {
     private static List<Binding> sheet(Board board) {
         List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
         if (openOnSheet(board).isPresent()) {
-            keys.add(0, Binding.on('w', Deed.FIT_PART));
+            keys.add(0, Binding.on('e', Deed.FIT_PART));
         }
         keys.add(Binding.on('n', Deed.NEXT));
+        keys.add(Binding.on('m', Deed.MACHINE_PAGE));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
@@ -239,6 +245,23 @@ public final class Keys {
                         Deed.SETTLE,
                         "off.nothing_to_settle"),
                 Binding.when(isRunning(day) && !blocked, 'c', Deed.CLOSE_DAY, why),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static List<Binding> machinePage(Board board, Screen.MachinePage page) {
+        Optional<Machine> machine = board.expectDay().books().findMachine(page.machineId());
+        boolean known = machine.isPresent();
+        boolean nameable = machine.filter(each ->
+                        !board.expectDay().books().expectOwner(each.ownerId()).isForgotten())
+                .isPresent();
+        return List.of(
+                Binding.when(known, 'e', Deed.CORRECT_MACHINE, "off.machine_gone"),
+                Binding.when(known, 'o', Deed.CORRECT_OWNER, "off.machine_gone"),
+                Binding.when(known, 'm', Deed.MERGE, "off.machine_gone"),
+                Binding.when(nameable, 'x', Deed.FORGET_OWNER, known ? "off.forgotten" : "off.machine_gone"),
                 Binding.on(Key.UP, Deed.UP),
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),

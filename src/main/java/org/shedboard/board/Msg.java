@@ -10,6 +10,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.pack.story.Difference;
+import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
@@ -30,6 +31,9 @@ public sealed interface Msg {
 
     /** Some days were looked back upon. */
     record LookedBack(LookBack back) implements Msg {}
+
+    /** What a machine went through was read. */
+    record HistoryRead(History history) implements Msg {}
 
     /** How sure knock-off is on the day that was read last; empty when that says nothing. */
     record KnockOffSeen(Optional<KnockOffChance> chance) implements Msg {}

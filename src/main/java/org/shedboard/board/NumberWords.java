@@ -27,6 +27,13 @@ public final class NumberWords {
                 .map(NumberWords::mark);
     }
 
+    /** The number as it was typed, with its mark where it fails. */
+    public static String marked(String typed) {
+        return mark(typed)
+                .map(mark -> Words.say("machine.number_marked", typed, mark))
+                .orElse(typed);
+    }
+
     private static String mark(NumberRemark fault) {
         return Words.say("number.short." + fault.kind(), fault.values());
     }

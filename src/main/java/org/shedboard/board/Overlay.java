@@ -100,6 +100,26 @@ public sealed interface Overlay {
         /** When an errand of this kind begins, how long it takes and what it is about. */
         record Errand(String personId, Activity.OtherWork.Kind kind) implements Purpose {}
 
+        /** What the register is to say. */
+        sealed interface OfRegister extends Purpose {}
+
+        /** Something of a machine. */
+        record MachinesField(String machineId, What what) implements OfRegister {
+            /** What is typed. */
+            public enum What {
+                LABEL,
+                YEAR,
+                NUMBER,
+                MASS
+            }
+        }
+
+        /** An owner's name, or telephone. */
+        record OwnersField(String ownerId, boolean isPhone) implements OfRegister {}
+
+        /** Any part of another record of a machine. */
+        record OtherRecord(String machineId) implements OfRegister {}
+
         /** The PIN of whoever signs an act about a date. */
         record Sign(Act act, LocalDate date, String personId) implements Purpose {}
 

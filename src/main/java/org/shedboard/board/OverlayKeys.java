@@ -98,6 +98,9 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.Sign sign) {
             return text.isEmpty() ? Turn.to(board) : new Signatures(board).signed(sign, text);
         }
+        if (purpose instanceof Purpose.OfRegister register) {
+            return MachineKeys.typed(board, register, text);
+        }
         return hours(purpose, text);
     }
 

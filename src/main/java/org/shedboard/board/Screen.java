@@ -141,6 +141,26 @@ public sealed interface Screen {
     /** A machine being taken in. */
     record TakeIn(TakeInForm form) implements Screen {}
 
+    /**
+     * Machines and owners, found by what is typed; all of them while nothing is.
+     *
+     * @param row the one that is chosen
+     */
+    record Register(Typing find, int row) implements Screen {
+        static final Register START = new Register(Typing.EMPTY, 0);
+    }
+
+    /**
+     * What the register says of one machine.
+     *
+     * @param scroll lines the page is moved up
+     */
+    record MachinePage(String machineId, int scroll) implements Screen {
+        MachinePage(String machineId) {
+            this(machineId, 0);
+        }
+    }
+
     /** The keys of a screen, with what they do. */
     record Help(List<Binding> bindings, int scroll) implements Screen {
         public Help {

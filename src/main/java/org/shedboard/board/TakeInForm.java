@@ -13,7 +13,7 @@ import org.shedboard.shop.Mud;
 /**
  * A machine being taken in, as far as it is typed.
  *
- * @param texts what is typed in the fields that take text
+ * @param texts what is typed in the fields that take text; of a known machine the number is among them where its year is asked for
  * @param picked index of the selected line in the list that belongs to the field
  * @param machineId the machine, once one we know is found
  * @param classId the class of a new machine, once chosen
@@ -33,15 +33,15 @@ public record TakeInForm(
         Condition condition,
         int round,
         Optional<Quote.Answer> answer) {
-    /** The fields in the order in which they are gone through; a known machine needs none from OWNER to NUMBER. */
+    /** The fields in the order in which they are gone through; a known machine needs none from OWNER to YEAR. */
     public enum Field {
         FIND,
         OWNER,
         PHONE,
         CLASS,
         LABEL,
-        YEAR,
         NUMBER,
+        YEAR,
         WORK,
         MUD,
         PROMISE,
@@ -54,7 +54,7 @@ public record TakeInForm(
         NOTE;
 
         boolean isOfNewMachine() {
-            return ordinal() >= OWNER.ordinal() && ordinal() <= NUMBER.ordinal();
+            return ordinal() >= OWNER.ordinal() && ordinal() <= YEAR.ordinal();
         }
     }
 
@@ -90,7 +90,15 @@ public record TakeInForm(
 
     /** Whether the field is shown for the machine at hand. */
     public boolean shows(Field of) {
-        return !of.isOfNewMachine() || (!isKnownMachine() && field != Field.FIND);
+        return !isSkipped(of) && (!of.isOfNewMachine() || field != Field.FIND);
+    }
+
+    private boolean isSkipped(Field of) {
+        return of.isOfNewMachine() && isKnownMachine() && !(asksYear() && (of == Field.NUMBER || of == Field.YEAR));
+    }
+
+    private boolean asksYear() {
+        return texts.containsKey(Field.NUMBER);
     }
 
     TakeInForm at(Field next) {
@@ -109,7 +117,7 @@ public record TakeInForm(
     private TakeInForm moved(int by) {
         Field[] all = Field.values();
         int index = field.ordinal() + by;
-        while (index >= 0 && index < all.length && all[index].isOfNewMachine() && isKnownMachine()) {
+        while (index >= 0 && index < all.length && isSkipped(all[index])) {
             index += by;
         }
         return index < 0 || index >= all.length ? this : at(all[index]);
@@ -119,6 +127,15 @@ public record TakeInForm(
         Map<Field, Typing> next = new EnumMap<>(Field.class);
         next.putAll(texts);
         next.put(of, typing);
+        return new TakeInForm(field, next, picked, machineId, classId, workIds, mud, depth, condition, round, answer);
+    }
+
+    /** Without what was said of another machine. */
+    TakeInForm withoutNumberAndYear() {
+        Map<Field, Typing> next = new EnumMap<>(Field.class);
+        next.putAll(texts);
+        next.remove(Field.NUMBER);
+        next.remove(Field.YEAR);
         return new TakeInForm(field, next, picked, machineId, classId, workIds, mud, depth, condition, round, answer);
     }
 

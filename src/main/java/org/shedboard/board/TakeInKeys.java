@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.shedboard.board.TakeInForm.Field;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
+import org.shedboard.register.IdNumber;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
@@ -40,11 +41,11 @@ final class TakeInKeys {
             return save();
         }
         return switch (key.kind()) {
-            case TAB -> show(form.onward());
+            case TAB -> onward();
             case BACK_TAB -> show(form.backward());
             case UP ->
                 form.field() == Field.FIND ? show(form.pick(Math.max(0, form.picked() - 1))) : show(form.backward());
-            case DOWN -> form.field() == Field.FIND ? show(form.pick(form.picked() + 1)) : show(form.onward());
+            case DOWN -> form.field() == Field.FIND ? show(form.pick(form.picked() + 1)) : onward();
             case ENTER -> enter();
             default -> type(key);
         };
@@ -57,8 +58,41 @@ final class TakeInKeys {
             case MUD -> form.mud().isEmpty() ? refuse("form.which_mud") : show(form.onward());
             case PROMISE -> isQuoting() ? refuse("form.quoting") : save();
             case NOTE -> save();
-            default -> show(form.onward());
+            default -> onward();
         };
+    }
+
+    /** Who leaves the number is asked for the year, where the number says anything about it and nobody else has. */
+    private Turn onward() {
+        return form.field() == Field.NUMBER && form.typing(Field.YEAR).isBlank()
+                ? askingYear(form.onward(), form.text(Field.NUMBER))
+                : show(form.onward());
+    }
+
+    /**
+     * Shows the form, and over it the years that a number allows. Enter takes the year only where there is no other: between two of
+     * them nobody guesses.
+     */
+    private Turn askingYear(TakeInForm next, String number) {
+        List<Integer> years = IdNumber.of(number).years(board.expectDay().date().getYear());
+        Turn shown = show(next);
+        if (years.isEmpty()) {
+            return shown;
+        }
+        ChoiceList choices = new ChoiceList();
+        TakeInForm chosen = next.at(Field.WORK);
+        years.forEach(year -> choices.add(
+                String.valueOf(year),
+                Optional.empty(),
+                screen(chosen.withText(Field.YEAR, Typing.of(String.valueOf(year))))));
+        choices.add(Words.say("ask.another_year"), Optional.empty(), screen(next.at(Field.YEAR)));
+        choices.add(Words.say("machine.not_known"), Optional.empty(), screen(chosen));
+        Overlay.Choose ask = (Overlay.Choose) choices.titled(Words.say("ask.year_of_number", NumberWords.years(years)));
+        return Turn.to(shown.board().asking(years.size() == 1 ? ask : ask.select(-1)));
+    }
+
+    private static Overlay.Reply screen(TakeInForm next) {
+        return new Overlay.Reply.Show(new Screen.TakeIn(next));
     }
 
     /** Enter takes a key that is typed in full although it might become a longer one; otherwise it leads on. */
@@ -78,11 +112,21 @@ final class TakeInKeys {
             Machine machine = matches.get(form.picked());
             return Found.visitOf(board.expectDay(), machine)
                     .map(visit -> refuse("form.already_here"))
-                    .orElseGet(() ->
-                            show(form.withMachine(Optional.of(machine.id())).at(Field.WORK)));
+                    .orElseGet(() -> known(machine));
         }
-        TakeInForm fresh = form.withMachine(Optional.empty()).at(Field.OWNER);
+        TakeInForm typed = form.isKnownMachine() ? form.withoutNumberAndYear() : form;
+        TakeInForm fresh = typed.withMachine(Optional.empty()).at(Field.OWNER);
         return show(fresh.typing(Field.OWNER).isBlank() ? fresh.withText(Field.OWNER, form.typing(Field.FIND)) : fresh);
+    }
+
+    /** A machine of which we do not know the year is asked for it. */
+    private Turn known(Machine machine) {
+        TakeInForm next = form.withoutNumberAndYear()
+                .withMachine(Optional.of(machine.id()))
+                .at(Field.WORK);
+        return machine.modelYear().isPresent()
+                ? show(next)
+                : askingYear(next.withText(Field.NUMBER, Typing.of(machine.number())), machine.number());
     }
 
     private Turn type(Key key) {

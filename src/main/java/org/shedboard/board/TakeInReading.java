@@ -12,6 +12,7 @@ import org.shedboard.day.DoorNote;
 import org.shedboard.day.DoorNotes;
 import org.shedboard.day.Quote;
 import org.shedboard.estimate.Work;
+import org.shedboard.register.Finder;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Owner;
@@ -22,14 +23,15 @@ import org.shedboard.words.Words;
  * What a take-in form means: the act it stands for, what its lists show, and what in it cannot be read.
  *
  * @param who id of the person who promises
+ * @param finder what finds machines in the books of the day
  */
-public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
-    static TakeInReading of(Board board, TakeInForm form) {
-        return new TakeInReading(board.expectDay(), board.expectOutlook().at(), board.who(), form);
+public record TakeInReading(Day day, Instant now, String who, TakeInForm form, Finder finder) {
+    public static TakeInReading of(Board board, TakeInForm form) {
+        return new TakeInReading(board.expectDay(), board.expectOutlook().at(), board.who(), form, board.finder());
     }
 
     public List<Machine> matches() {
-        return Found.by(day, form.text(Field.FIND));
+        return Found.machines(finder, day, form.text(Field.FIND));
     }
 
     public Optional<Machine> machine() {
@@ -149,12 +151,21 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
                 known, form.text(Field.OWNER).strip(), form.text(Field.PHONE).strip());
     }
 
+    /** Of a machine that we know the number is said only where it is another than it has. */
     private Act.TakeIn.Which which() {
+        Optional<Machine> known = machine();
+        String number = form.text(Field.NUMBER).strip();
+        if (known.isPresent()) {
+            return Act.TakeIn.Which.known(
+                    known.get().id(),
+                    number(Field.YEAR),
+                    number.equals(known.get().number()) ? "" : number);
+        }
         return new Act.TakeIn.Which(
                 form.machineId(),
                 form.classId().orElse(""),
                 form.text(Field.LABEL).strip(),
                 number(Field.YEAR),
-                form.text(Field.NUMBER).strip());
+                number);
     }
 }

@@ -18,6 +18,17 @@ public final class Update {
     private Update() {}
 
     public static Turn of(Board board, Msg msg) {
+        Turn turn = told(board, msg);
+        return isFinding(turn.board()) ? new Turn(turn.board().withFinder(), turn.effects()) : turn;
+    }
+
+    /** Where machines are found, what finds them is kept with the board, so that drawing it is not what makes it. */
+    private static boolean isFinding(Board board) {
+        return board.seen().isPresent()
+                && (board.screen() instanceof Screen.TakeIn || board.screen() instanceof Screen.Register);
+    }
+
+    private static Turn told(Board board, Msg msg) {
         if (msg instanceof Msg.Pressed pressed) {
             return pressed(board, pressed);
         }
@@ -29,6 +40,9 @@ public final class Update {
         }
         if (msg instanceof Msg.LookedBack looked) {
             return Turn.to(board.withLookBack(looked.back()));
+        }
+        if (msg instanceof Msg.HistoryRead read) {
+            return Turn.to(board.withHistory(read.history()));
         }
         if (msg instanceof Msg.KnockOffSeen knockOff) {
             return Turn.to(board.seen()
@@ -93,6 +107,9 @@ public final class Update {
         if (heard.screen() instanceof Screen.TakeIn in) {
             return new TakeInKeys(heard, in.form()).press(key);
         }
+        if (heard.screen() instanceof Screen.Register register) {
+            return new RegisterKeys(heard, register).press(key);
+        }
         if (heard.screen() instanceof Screen.Setup setup) {
             return setup(heard, setup.form(), key);
         }
@@ -103,7 +120,9 @@ public final class Update {
     private static boolean takesText(Board board) {
         return board.overlay()
                 .map(Overlay.TypeIn.class::isInstance)
-                .orElse(board.screen() instanceof Screen.TakeIn || board.screen() instanceof Screen.Setup);
+                .orElse(board.screen() instanceof Screen.TakeIn
+                        || board.screen() instanceof Screen.Register
+                        || board.screen() instanceof Screen.Setup);
     }
 
     private static Turn byBinding(Board board, Key key) {
@@ -162,6 +181,9 @@ public final class Update {
 
     /** Hours of other days that are being looked at are as old as the day was; a whole month is not read at every event. */
     private static Turn readAgain(Board board) {
+        if (board.screen() instanceof Screen.MachinePage page) {
+            return RegisterKeys.show(board, page);
+        }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)
                 : Turn.to(board);

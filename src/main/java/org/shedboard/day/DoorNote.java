@@ -20,7 +20,13 @@ public record DoorNote(Kind kind, List<String> values) {
         EVERYBODY_FULL,
         ROOM_ON,
         NO_ROOM,
-        YEAR_UNKNOWN
+        YEAR_UNKNOWN,
+        YEARS_POSSIBLE,
+        YEAR_NOT_OF_NUMBER,
+        CHECK_DIGIT_WRONG,
+        NUMBER_LETTER,
+        NUMBER_NO_YEAR,
+        NUMBER_LENGTH
     }
 
     public DoorNote {

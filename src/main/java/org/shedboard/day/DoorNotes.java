@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.shedboard.register.IdNumber;
+import org.shedboard.register.NumberRemark;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
@@ -34,17 +36,48 @@ public final class DoorNotes {
 
     private List<DoorNote> all() {
         year();
+        numberFaults();
         parts();
         fullDay();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
     private void year() {
-        OptionalInt year =
-                machine().map(Machine::modelYear).orElse(wanted.which().modelYear());
-        if (isDescribed() && year.isEmpty()) {
+        OptionalInt year = wanted.which().modelYear();
+        if (year.isEmpty()) {
+            year = machine().map(Machine::modelYear).orElse(OptionalInt.empty());
+        }
+        List<Integer> possible = number().years(day.date().getYear());
+        String years = String.join(", ", possible.stream().map(String::valueOf).toList());
+        if (year.isPresent()) {
+            if (!possible.isEmpty() && !possible.contains(year.getAsInt())) {
+                notes.add(DoorNote.of(DoorNote.Kind.YEAR_NOT_OF_NUMBER, years, year.getAsInt()));
+            }
+        } else if (!possible.isEmpty()) {
+            notes.add(DoorNote.of(DoorNote.Kind.YEARS_POSSIBLE, years));
+        } else if (isDescribed()) {
             notes.add(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN));
         }
+    }
+
+    private void numberFaults() {
+        for (NumberRemark fault : number().faults()) {
+            switch (fault.kind()) {
+                case CHECK_DIGIT_WRONG -> notes.add(new DoorNote(DoorNote.Kind.CHECK_DIGIT_WRONG, fault.values()));
+                case LETTER_EXCLUDED -> notes.add(new DoorNote(DoorNote.Kind.NUMBER_LETTER, fault.values()));
+                case NO_YEAR -> notes.add(new DoorNote(DoorNote.Kind.NUMBER_NO_YEAR, fault.values()));
+                case ALMOST_VEHICLE -> notes.add(new DoorNote(DoorNote.Kind.NUMBER_LENGTH, fault.values()));
+                default -> {
+                    // what is only told of a number is told on the machine's page
+                }
+            }
+        }
+    }
+
+    /** The number that was said, else the one the machine has. */
+    private IdNumber number() {
+        String said = wanted.which().number();
+        return IdNumber.of(said.isBlank() ? machine().map(Machine::number).orElse("") : said);
     }
 
     /** What would be short if the machine came in like this, and what somebody has to look for on it. */

@@ -35,6 +35,10 @@ final class RegisterActs {
         if (act.massKg() < 1) {
             return refuse("mass_impossible", act.massKg());
         }
+        Optional<Visit> begun = openVisitOf(act.machineId()).filter(Visit::hasBegun);
+        if (begun.isPresent() && act.massKg() != machine.get().massKg()) {
+            return refuse("mass_while_in_hand", Names.of(draft.day(), begun.get()));
+        }
         draft.put(machine.get()
                 .withLabel(act.label())
                 .withModelYear(act.modelYear())
@@ -93,12 +97,16 @@ final class RegisterActs {
         if (open.isPresent() && openVisitOf(act.keepId()).isPresent()) {
             return Optional.of(Refusal.of("both_here", Names.of(draft.day(), open.get())));
         }
-        boolean isOfOneClass = books().expectMachine(act.keepId())
-                .classId()
-                .equals(books().expectMachine(act.otherId()).classId());
-        return open.isPresent() && !isOfOneClass
+        return open.isPresent() && !isPlannedAlike(act)
                 ? Optional.of(Refusal.of("merge_other_class", Names.of(draft.day(), open.get())))
                 : Optional.empty();
+    }
+
+    /** Whether the work on a machine, and what may carry it, are the same by both records. */
+    private boolean isPlannedAlike(Act.MergeMachines act) {
+        Machine keep = books().expectMachine(act.keepId());
+        Machine other = books().expectMachine(act.otherId());
+        return keep.classId().equals(other.classId()) && keep.massKg() == other.massKg();
     }
 
     private Optional<Visit> openVisitOf(String machineId) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 
@@ -88,38 +88,39 @@ public final class Finder {
 
     private void collectWords() {
         Map<String, Places> places = new LinkedHashMap<>();
+        Map<Owner, Set<String>> ofOwners = new IdentityHashMap<>();
         for (int i = 0; i < entries.size(); i++) {
-            for (String word : wordsOf(entries.get(i))) {
-                places.computeIfAbsent(word, each -> new Places()).add(i);
-            }
+            Entry entry = entries.get(i);
+            Set<String> all = new LinkedHashSet<>(ofOwners.computeIfAbsent(entry.owner(), Finder::wordsOf));
+            entry.machine().ifPresent(machine -> all.addAll(wordsOf(machine)));
+            note(places, all, i);
         }
         for (Merged record : merged) {
-            int index = indexOfMachine.getOrDefault(record.into(), -1);
-            if (index >= 0) {
-                wordsOf(record.machine())
-                        .forEach(word -> places.computeIfAbsent(word, each -> new Places())
-                                .add(index));
-            }
+            Optional.ofNullable(indexOfMachine.get(record.into()))
+                    .ifPresent(index -> note(places, wordsOf(record.machine()), index));
         }
         places.forEach((word, of) -> words.add(new Word(Spelling.of(word), of.toArray())));
     }
 
-    private static Set<String> wordsOf(Entry entry) {
-        Set<String> all = new LinkedHashSet<>();
-        Stream.concat(
-                        Spelling.wordsOf(entry.owner().name()),
-                        Spelling.piecesOf(entry.owner().name()))
-                .forEach(all::add);
-        entry.machine().ifPresent(machine -> wordsOf(machine).forEach(all::add));
+    private static void note(Map<String, Places> places, Set<String> words, int index) {
+        words.forEach(word -> places.computeIfAbsent(word, each -> new Places()).add(index));
+    }
+
+    private static Set<String> wordsOf(Owner owner) {
+        Set<String> all = new LinkedHashSet<>(Spelling.wordsOf(owner.name()));
+        all.addAll(Spelling.piecesOf(owner.name()));
         return all;
     }
 
     /** Of a number also the whole of it as one word, however it is spaced. */
-    private static Stream<String> wordsOf(Machine machine) {
-        String number = machine.number();
-        Stream<String> label = Stream.concat(Spelling.wordsOf(machine.label()), Spelling.piecesOf(machine.label()));
-        Stream<String> whole = Spelling.wordsOf(number.replaceAll("\\s", ""));
-        return Stream.of(label, whole, Spelling.piecesOf(number)).flatMap(each -> each);
+    private static Set<String> wordsOf(Machine machine) {
+        Set<String> all = new LinkedHashSet<>(Spelling.wordsOf(machine.label()));
+        all.addAll(Spelling.piecesOf(machine.label()));
+        List<String> pieces = Spelling.piecesOf(machine.number());
+        all.add(String.join("", pieces));
+        all.addAll(pieces);
+        all.remove("");
+        return all;
     }
 
     /** Indices that only grow. */
@@ -148,7 +149,8 @@ public final class Finder {
      * @param tags id of the machine that carries each key tag now
      */
     public List<Hit> find(String typed, Map<Integer, String> tags) {
-        List<TypedWord> wanted = Spelling.wordsOf(typed).map(TypedWord::new).toList();
+        List<TypedWord> wanted =
+                Spelling.wordsOf(typed).stream().map(TypedWord::new).toList();
         if (wanted.isEmpty()) {
             return List.of();
         }

@@ -1,15 +1,23 @@
 package org.shedboard.register;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.shedboard.shop.Visit;
 
 /**
  * What a machine went through with us.
  *
- * @param visits all of them, the newest first
+ * @param visited all its visits, the newest first
  */
-public record History(String machineId, List<Visit> visits) {
+public record History(String machineId, List<Visited> visited) {
+    /**
+     * A visit.
+     *
+     * @param tag the number its key carried, also when it is long gone home
+     */
+    public record Visited(Visit visit, OptionalInt tag) {}
+
     public History {
-        visits = List.copyOf(visits);
+        visited = List.copyOf(visited);
     }
 }

@@ -1,8 +1,11 @@
 package org.shedboard.register;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.function.IntPredicate;
+import java.util.regex.Pattern;
 
 /**
  * A word as it is compared: small letters and digits without their accents, and which of them occur.
@@ -12,6 +15,8 @@ import java.util.stream.Stream;
 record Spelling(String text, long letters) {
     private static final int DIGITS = 26;
     private static final int OTHERS = 36;
+    private static final int LAST_PLAIN = 128;
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
     static Spelling of(String text) {
         long letters = 0;
@@ -38,22 +43,42 @@ record Spelling(String text, long letters) {
     }
 
     /** The words of a text as they are compared, each with its signs left out. */
-    static Stream<String> wordsOf(String text) {
-        return Stream.of(folded(text).split("\\s+")).map(Spelling::plain).filter(word -> !word.isEmpty());
+    static List<String> wordsOf(String text) {
+        return cut(text, Character::isWhitespace);
     }
 
     /** The pieces of a text between signs and blanks. */
-    static Stream<String> piecesOf(String text) {
-        return Stream.of(folded(text).split("[^\\p{L}\\p{N}]+")).filter(piece -> !piece.isEmpty());
+    static List<String> piecesOf(String text) {
+        return cut(text, letter -> !Character.isLetterOrDigit(letter));
     }
 
-    private static String plain(String word) {
-        return word.replaceAll("[^\\p{L}\\p{N}]", "");
+    /** By hand and not by patterns: this goes through all that is written of every machine. */
+    private static List<String> cut(String text, IntPredicate parts) {
+        List<String> words = new ArrayList<>();
+        StringBuilder word = new StringBuilder();
+        folded(text).codePoints().forEach(letter -> {
+            if (Character.isLetterOrDigit(letter)) {
+                word.appendCodePoint(letter);
+            } else if (parts.test(letter) && word.length() > 0) {
+                words.add(word.toString());
+                word.setLength(0);
+            }
+        });
+        if (word.length() > 0) {
+            words.add(word.toString());
+        }
+        return words;
     }
 
     static String folded(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT);
+        return isPlain(text)
+                ? text.toLowerCase(Locale.ROOT)
+                : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
+                        .replaceAll("")
+                        .toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean isPlain(String text) {
+        return text.chars().allMatch(letter -> letter < LAST_PLAIN);
     }
 }

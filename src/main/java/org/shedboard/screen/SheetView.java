@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shedboard.board.Board;
+import org.shedboard.board.NumberWords;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
@@ -89,7 +90,7 @@ final class SheetView {
         about.add(day.books().catalogue().expectClass(machine.classId()).name());
         machine.modelYear().ifPresent(year -> about.add(String.valueOf(year)));
         if (!machine.number().isEmpty()) {
-            about.add(machine.number());
+            about.add(NumberWords.marked(machine.number()));
         }
         machine.meterHours().ifPresent(hours -> about.add(Words.say("sheet.meter", hours)));
         about.add(day.ownerOf(visit).phone());

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.board.Board;
 import org.shedboard.board.DoorWords;
+import org.shedboard.board.NumberWords;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.board.TakeInForm.Field;
 import org.shedboard.board.TakeInReading;
@@ -23,6 +24,8 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.register.IdNumber;
+import org.shedboard.register.NumberKind;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Machine;
 import org.shedboard.words.Words;
@@ -45,7 +48,7 @@ final class TakeInView {
         this.board = board;
         this.form = form;
         this.day = board.expectDay();
-        this.reading = new TakeInReading(day, board.expectOutlook().at(), board.who(), form);
+        this.reading = TakeInReading.of(board, form);
     }
 
     void draw(Region page) {
@@ -177,6 +180,8 @@ final class TakeInView {
             case WORK -> Words.say("form.work_hint");
             case MUD -> Words.say("form.mud_hint");
             case DEPTH -> Words.say("form.depth_hint");
+            case NUMBER -> numberHint();
+            case YEAR -> yearHint();
             case CONDITION -> Words.say("form.condition_hint");
             case PROMISE -> promiseHint();
             case EXPECTED ->
@@ -185,6 +190,20 @@ final class TakeInView {
                         .orElse(Words.say("form.expected_hint"));
             default -> "";
         };
+    }
+
+    /** What is made of the number while it is typed; of a few characters there is nothing to make yet. */
+    private String numberHint() {
+        IdNumber number = IdNumber.of(form.text(Field.NUMBER));
+        return number.kind() == NumberKind.NONE
+                ? Words.say("form.number_hint")
+                : NumberWords.mark(number.typed()).orElseGet(() -> NumberWords.about(number));
+    }
+
+    private String yearHint() {
+        List<Integer> years =
+                IdNumber.of(form.text(Field.NUMBER)).years(day.date().getYear());
+        return years.isEmpty() ? Words.say("form.year_hint") : Words.say("machine.years", NumberWords.years(years));
     }
 
     private String promiseHint() {

@@ -60,6 +60,10 @@ public final class View {
             new ClosingView(canvas, board, closing).draw(page);
         } else if (screen instanceof Screen.Shelf shelf) {
             new ShelfView(canvas, board, shelf).draw(page);
+        } else if (screen instanceof Screen.Register register) {
+            new RegisterView(canvas, board, register).draw(page);
+        } else if (screen instanceof Screen.MachinePage machine) {
+            new MachineView(canvas, board, machine).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

@@ -9,6 +9,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.History;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Shelf;
@@ -75,6 +76,11 @@ public sealed class Reader permits Tx {
     /** The visits of one machine by arrival, whatever became of them. */
     public List<Visit> visitsOf(String machineId) {
         return VisitRows.ofMachine(sql, machineId);
+    }
+
+    /** What a machine went through with us. */
+    public History history(String machineId) {
+        return VisitRows.history(sql, machineId);
     }
 
     /** The visits finished from one moment to another, in that order. */

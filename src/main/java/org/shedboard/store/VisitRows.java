@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import org.shedboard.register.History;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -26,6 +28,7 @@ final class VisitRows {
             .flag("runs", "rolls", "steers", "stops")
             .text("note", "hold_reason", "hold_note")
             .instant("hold_since", "hold_until", "finished_at", "ended_at")
+            .number("last_tag")
             .keyed("id")
             .scoped("id");
     /** Keyed by the number, so that a tag passed on or swapped is a row that changes hands. */
@@ -69,6 +72,17 @@ final class VisitRows {
 
     static Optional<Visit> find(Sql sql, String id) {
         return read(sql, sql.select(VISIT, BY_ID, id)).stream().findFirst();
+    }
+
+    /** What a machine went through, the newest visit first. */
+    static History history(Sql sql, String machineId) {
+        List<Cells> rows = sql.select(VISIT, OF_MACHINE, machineId);
+        List<Visit> visits = read(sql, rows);
+        List<History.Visited> visited = new ArrayList<>();
+        for (int i = rows.size() - 1; i >= 0; i--) {
+            visited.add(new History.Visited(visits.get(i), rows.get(i).findNumber("last_tag")));
+        }
+        return new History(machineId, visited);
     }
 
     private static List<Visit> read(Sql sql, List<Cells> visits) {
@@ -120,7 +134,7 @@ final class VisitRows {
         Map<String, Cells> known = new HashMap<>();
         sql.select(VISIT, "WHERE id = ANY (?)", ids).forEach(row -> known.put(row.text("id"), row));
         List<Cells> rows = visits.stream()
-                .map(visit -> cells(visit, endOf(visit, Optional.ofNullable(known.get(visit.id())), now)))
+                .map(visit -> cells(visit, Optional.ofNullable(known.get(visit.id())), now))
                 .toList();
         List<Share> shares = new ArrayList<>();
         shares.add(Share.of(VISIT, ids, rows));
@@ -140,6 +154,13 @@ final class VisitRows {
                 .or(() -> visit.finished().or(() -> Optional.of(now)));
     }
 
+    /** The tag it has; the one it had, where it has none any more. */
+    private static OptionalInt lastTagOf(Visit visit, Optional<Cells> known) {
+        return visit.tag().isPresent()
+                ? visit.tag()
+                : known.map(row -> row.findNumber("last_tag")).orElse(OptionalInt.empty());
+    }
+
     private static boolean hasEnded(Visit visit) {
         return !visit.state().isOpen() && !visit.state().isHere();
     }
@@ -151,7 +172,7 @@ final class VisitRows {
                 .toList();
     }
 
-    private static Cells cells(Visit visit, Optional<Instant> ended) {
+    private static Cells cells(Visit visit, Optional<Cells> known, Instant now) {
         Intake intake = visit.intake();
         Condition condition = intake.condition();
         Optional<Hold> hold = visit.hold();
@@ -173,6 +194,7 @@ final class VisitRows {
                 .set("hold_since", hold.map(Hold::since))
                 .set("hold_until", hold.map(Hold::until))
                 .set("finished_at", visit.finished())
-                .set("ended_at", ended);
+                .set("ended_at", endOf(visit, known, now))
+                .set("last_tag", lastTagOf(visit, known));
     }
 }

@@ -20,6 +20,7 @@ import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.pack.search.Packer;
+import org.shedboard.register.History;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Visit;
 import org.shedboard.tally.Ledger;
@@ -140,7 +141,19 @@ final class FakeShell {
             Quoting quoting = Quoting.of(day, ask.wanted(), 80, now);
             tell(new Msg.Quoted(quoting.atOnce(), ask.round()));
             tell(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
+        } else if (effect instanceof Effect.ReadHistory read) {
+            tell(new Msg.HistoryRead(history(read.machineId())));
         }
+    }
+
+    /** As if the machine had been here only today. */
+    private History history(String machineId) {
+        return new History(
+                machineId,
+                day.visits().stream()
+                        .filter(visit -> visit.machineId().equals(machineId))
+                        .map(visit -> new History.Visited(visit, visit.tag()))
+                        .toList());
     }
 
     /** Something happens at another terminal. */

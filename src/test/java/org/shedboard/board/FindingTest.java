@@ -66,6 +66,8 @@ class FindingTest {
     }
 
     private List<String> found(String typed) {
-        return Found.by(shell.day(), typed).stream().map(Machine::id).toList();
+        return Found.machines(Found.finder(shell.day()), shell.day(), typed).stream()
+                .map(Machine::id)
+                .toList();
     }
 }

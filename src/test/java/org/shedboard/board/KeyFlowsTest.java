@@ -23,6 +23,7 @@ import org.shedboard.pack.Search;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Hold;
+import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Person;
@@ -113,7 +114,7 @@ class KeyFlowsTest {
     @Test
     void a_new_machine_of_a_new_owner_is_taken_in() {
         shell.types("t").types("Zebedee").press(Key.ENTER);
-        // owner is filled in from what was looked for; then telephone, class, label, year, number
+        // owner is filled in from what was looked for; then telephone, class, label, number, year
         shell.press(Key.ENTER)
                 .types("0000 000 999")
                 .press(Key.ENTER)
@@ -121,9 +122,9 @@ class KeyFlowsTest {
                 .press(Key.ENTER)
                 .types("Burr 520")
                 .press(Key.ENTER);
-        shell.types("2021")
+        shell.types("ZZ-520-77")
                 .press(Key.ENTER)
-                .types("ZZ-520-77")
+                .types("2021")
                 .press(Key.ENTER)
                 .types("m")
                 .press(Key.ENTER)
@@ -140,9 +141,95 @@ class KeyFlowsTest {
         assertEquals(OptionalInt.of(2021), shell.day().machineOf(visit).modelYear());
         assertEquals(
                 List.of(shell.day().machineOf(visit)),
-                Found.by(shell.day(), "zz-520"),
+                Found.machines(Found.finder(shell.day()), shell.day(), "zz-520"),
                 "found by its number next time");
         assertEquals("minor-quad", visit.lines().get(0).workId());
+    }
+
+    @Test
+    void a_new_machine_whose_number_allows_two_years_is_asked_for_its_year_and_nobody_guesses() {
+        newMachine("1M8GDM9A1AP042788");
+        Overlay.Choose ask = (Overlay.Choose) shell.board().overlay().orElseThrow();
+        assertEquals(
+                List.of("1980", "2010", Words.say("ask.another_year"), Words.say("machine.not_known")),
+                ask.choices().stream().map(Overlay.Choice::label).toList());
+        assertEquals(3, ask.selected(), "Enter takes none of the two");
+        shell.types("2").types("m").press(Key.ENTER).types("2").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(OptionalInt.of(2010), lastMachine().modelYear());
+        assertEquals("1M8GDM9A1AP042788", lastMachine().number());
+    }
+
+    @Test
+    void a_machine_whose_year_nobody_knows_is_taken_in_without_one() {
+        newMachine("1M8GDM9A1AP042788");
+        shell.press(Key.ENTER).types("m").press(Key.ENTER).types("2").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(OptionalInt.empty(), lastMachine().modelYear());
+    }
+
+    @Test
+    void another_year_than_the_number_allows_can_be_typed() {
+        newMachine("1M8GDM9A1AP042788");
+        shell.types("3")
+                .types("2012")
+                .press(Key.ENTER)
+                .types("m")
+                .press(Key.ENTER)
+                .types("2")
+                .press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(OptionalInt.of(2012), lastMachine().modelYear());
+    }
+
+    @Test
+    void a_number_that_fails_is_kept_and_nothing_is_refused() {
+        newMachine("1M8GDM9A5KP042788");
+        shell.types("2").types("m").press(Key.ENTER).types("2").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals("1M8GDM9A5KP042788", lastMachine().number());
+        assertEquals(OptionalInt.of(2019), lastMachine().modelYear());
+    }
+
+    @Test
+    void a_known_machine_without_a_year_is_asked_for_it_and_keeps_it() {
+        shell.does(new Act.CorrectMachine("M10", "Burr 520", OptionalInt.empty(), "1M8GDM9A1AP042788", 300));
+        shell.types("tquillgate burr 1m8gdm").press(Key.ENTER);
+        assertTrue(shell.board().overlay().isPresent());
+        shell.types("2").types("m").press(Key.ENTER).types("2").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(
+                OptionalInt.of(2010), shell.day().books().expectMachine("M10").modelYear());
+    }
+
+    @Test
+    void a_known_machine_without_a_number_can_be_given_one_at_the_door() {
+        shell.does(new Act.CorrectMachine("M10", "Burr Zero", OptionalInt.empty(), "", 300));
+        shell.types("tburr zero").press(Key.ENTER);
+        assertEquals(Optional.empty(), shell.board().overlay());
+        shell.press(Key.UP, Key.UP).types("1M8GDM9A1AP042788").press(Key.ENTER).types("1");
+        shell.types("m").press(Key.ENTER).types("2").press(Key.ENTER);
+        shell.assertDone();
+        assertEquals(
+                "1M8GDM9A1AP042788", shell.day().books().expectMachine("M10").number());
+        assertEquals(
+                OptionalInt.of(1980), shell.day().books().expectMachine("M10").modelYear());
+    }
+
+    /** A quad of somebody new, as far as its number. */
+    private void newMachine(String number) {
+        shell.types("tZebedee").press(Key.ENTER, Key.ENTER, Key.ENTER);
+        shell.types("2")
+                .press(Key.ENTER)
+                .types("Burr 520")
+                .press(Key.ENTER)
+                .types(number)
+                .press(Key.ENTER);
+    }
+
+    private Machine lastMachine() {
+        List<Visit> visits = shell.day().visits();
+        return shell.day().machineOf(visits.get(visits.size() - 1));
     }
 
     @Test

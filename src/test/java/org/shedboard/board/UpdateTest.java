@@ -20,6 +20,7 @@ import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.pack.story.Differences;
+import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
 import org.shedboard.words.Words;
 
@@ -47,6 +48,7 @@ class UpdateTest {
                 new Msg.Seen(seen.outlook(), seen.tally()),
                 new Msg.HoursRead(seen.tally()),
                 new Msg.LookedBack(LookBack.of(seen.tally().ledger(), List.of())),
+                new Msg.HistoryRead(new History("M1", List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
@@ -76,6 +78,9 @@ class UpdateTest {
         for (Screen.Hours.Page page : Screen.Hours.Page.values()) {
             boards.add(shell.board().on(new Screen.Hours(page, shell.day().date(), 0)));
         }
+        boards.add(shell.board().on(Screen.Register.START));
+        boards.add(shell.board().on(new Screen.MachinePage("M1")));
+        boards.add(shell.board().on(new Screen.MachinePage("gone")));
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         FakeShell plug = FakeShell.onThePlug();

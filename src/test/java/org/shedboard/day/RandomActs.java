@@ -37,7 +37,7 @@ final class RandomActs {
 
     /** Some act; whether it can be is for the day to say. */
     Act next(Day day, Instant now) {
-        return switch (random.nextInt(33)) {
+        return switch (random.nextInt(34)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
             case 2 ->
@@ -71,6 +71,7 @@ final class RandomActs {
             case 28 -> onErrand(day);
             case 29 -> correct(day, now);
             case 30, 31 -> atShelf(day, now);
+            case 32 -> inTheRegister(day);
             default -> post(day, now);
         };
     }
@@ -88,6 +89,24 @@ final class RandomActs {
                 yield new Act.OrderCame(orders.isEmpty() ? "R0" : any(orders).id(), by);
             }
             default -> new Act.CountStock(item, few, Optional.empty(), by);
+        };
+    }
+
+    private Act inTheRegister(Day day) {
+        Machine machine = any(day.books().machines());
+        String ownerId = machine.ownerId();
+        return switch (random.nextInt(4)) {
+            case 0 ->
+                new Act.CorrectMachine(
+                        machine.id(),
+                        "put right",
+                        OptionalInt.of(2000 + random.nextInt(30)),
+                        "1M8GDM9A1AP042788",
+                        1 + random.nextInt(3000));
+            case 1 -> new Act.CorrectOwner(ownerId, "Somebody else", "0000 9");
+            case 2 ->
+                new Act.MergeMachines(machine.id(), any(day.books().machines()).id());
+            default -> new Act.ForgetOwner(ownerId);
         };
     }
 

@@ -609,6 +609,14 @@ class RefusalsTest {
             shed.does(corrected(2027, 300));
         });
         cases.put("mass_impossible", shed -> shed.assertRefused("mass_impossible", corrected(2020, 0)));
+        cases.put("mass_while_in_hand", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(corrected(2020, 310));
+            shed.does(Shed.startIn("H1", "ada", quad, "in-underside"));
+            shed.assertRefused("mass_while_in_hand", corrected(2020, 4000));
+            shed.does(corrected(2021, 310));
+        });
         cases.put(
                 "merge_with_itself",
                 shed -> shed.assertRefused("merge_with_itself", new Act.MergeMachines("quad-1", "quad-1")));
@@ -620,6 +628,9 @@ class RefusalsTest {
         cases.put("merge_other_class", shed -> {
             shed.does(Shed.takeIn("tractor-1", Shed.CLEAN, "oil"));
             shed.assertRefused("merge_other_class", new Act.MergeMachines("quad-1", "tractor-1"));
+            shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "oil"));
+            shed.does(new Act.CorrectMachine("quad-2", "", OptionalInt.empty(), "", 400));
+            shed.assertRefused("merge_other_class", new Act.MergeMachines("quad-2", "quad-1"));
         });
         cases.put("owner_machine_here", shed -> {
             shed.quad();

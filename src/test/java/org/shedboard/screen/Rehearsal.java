@@ -4,7 +4,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
@@ -14,6 +17,7 @@ import org.shedboard.board.Turn;
 import org.shedboard.board.Update;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
+import org.shedboard.day.Change;
 import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Morning;
@@ -28,7 +32,9 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.search.Packer;
+import org.shedboard.register.History;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 import org.shedboard.tally.Ledger;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
@@ -44,7 +50,8 @@ final class Rehearsal {
     private static final int CHANCE_TO_PROMISE = 80;
     private static final Catalogue CATALOGUE = Seed.catalogue();
     private static final Setup SETUP = Seed.shop(CATALOGUE);
-    private static final Day MORNING = Beginning.of(CATALOGUE, SETUP, DATE).day();
+    private static final Beginning BEGINNING = Beginning.of(CATALOGUE, SETUP, DATE);
+    private static final Day MORNING = BEGINNING.day();
     private static final Day BEFORE_OPENING =
             Beginning.of(CATALOGUE, untilDaybreak(), DATE).day();
 
@@ -200,9 +207,28 @@ final class Rehearsal {
             told(new Msg.HoursRead(SpanTally.of(ledger(read.from(), read.until()))));
         } else if (effect instanceof Effect.LookBack back) {
             told(new Msg.LookedBack(LookBack.of(ledger(back.from(), back.until()), List.of())));
+        } else if (effect instanceof Effect.ReadHistory read) {
+            told(new Msg.HistoryRead(history(read.machineId())));
         } else if (effect instanceof Effect.MakeShop make) {
             makeShop(make.shop());
         }
+    }
+
+    /** The visits that the demonstration's past tells of, and those of the day. */
+    private History history(String machineId) {
+        Map<String, Visit> visits = new LinkedHashMap<>();
+        BEGINNING.changes().stream()
+                .filter(Change.VisitSaved.class::isInstance)
+                .map(change -> ((Change.VisitSaved) change).visit())
+                .forEach(visit -> visits.put(visit.id(), visit));
+        day().visits().forEach(visit -> visits.put(visit.id(), visit));
+        List<History.Visited> visited = visits.values().stream()
+                .filter(visit -> visit.machineId().equals(machineId))
+                .sorted(Comparator.comparing((Visit visit) -> visit.intake().arrives())
+                        .reversed())
+                .map(visit -> new History.Visited(visit, visit.tag()))
+                .toList();
+        return new History(machineId, visited);
     }
 
     /** As if nothing were known of other days. */

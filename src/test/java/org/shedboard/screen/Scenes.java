@@ -66,6 +66,70 @@ final class Scenes {
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
         questions();
+        register();
+    }
+
+    private static void register() {
+        add("register", "all", () -> demonstration().type("m"));
+        add("register", "found", () -> demonstration().type("mqulilgate"));
+        add("register", "nothing-found", () -> demonstration().type("mzzzzz"));
+        add("machine", "visits", () -> page("quillgate trudge"));
+        add("machine", "check-digit-wrong", () -> numbered("1M8GDM9A5KP042788"));
+        add("machine", "two-years", () -> numbered("1m8gdm9a1ap042788").type("e24"));
+        add("sheet", "number-fails", () -> marked(demonstration().type("7").press(Key.ENTER)));
+        add("machine", "merged", Scenes::merged);
+        add("take-in", "year-asked", () -> numberTyped("1M8GDM9A1AP042788").press(Key.ENTER));
+        add("take-in", "number-fails", () -> numberTyped("1M8GDM9A5KP042788"));
+        add("take-in", "number-noted", () -> numberTyped("1M8GDM9A5KP042788").press(Key.ENTER, Key.ENTER));
+        add(
+                "machine",
+                "from-the-sheet",
+                () -> demonstration().type("7").press(Key.ENTER).type("m"));
+        add("questions", "which-year", () -> numbered("1m8gdm9a1ap042788").type("e2"));
+        add("questions", "what-is-otherwise", () -> page("quillgate trudge").type("e"));
+        add(
+                "questions",
+                "which-record-stands",
+                () -> page("quillgate trudge")
+                        .type("mmarrowby burr")
+                        .press(Key.ENTER)
+                        .type("1"));
+        add("questions", "forget", () -> page("marrowby burr").type("x"));
+    }
+
+    private static Rehearsal page(String typed) {
+        return demonstration().type("m" + typed).press(Key.ENTER);
+    }
+
+    private static Rehearsal numbered(String number) {
+        return page("marrowby burr")
+                .type("e3")
+                .press(Key.control('u'))
+                .type(number)
+                .press(Key.ENTER);
+    }
+
+    private static Rehearsal marked(Rehearsal sheet) {
+        return sheet.type("me3")
+                .press(Key.control('u'))
+                .type("1M8GDM9A5KP042788")
+                .press(Key.ENTER, Key.ESCAPE);
+    }
+
+    /** A new machine, as far as its number. */
+    private static Rehearsal numberTyped(String number) {
+        return demonstration()
+                .type("tZeb")
+                .press(Key.ENTER, Key.ENTER, Key.ENTER)
+                .type("2")
+                .press(Key.ENTER)
+                .type("Drobbin Hauler")
+                .press(Key.ENTER)
+                .type(number);
+    }
+
+    private static Rehearsal merged() {
+        return page("marrowby burr").type("mquillgate burr").press(Key.ENTER).type("11");
     }
 
     static List<Scene> all() {

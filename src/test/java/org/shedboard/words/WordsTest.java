@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.board.Deed;
+import org.shedboard.board.Overlay;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.day.Act;
@@ -112,6 +113,7 @@ class WordsTest {
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
                 new Said("doubt", Resolution.Doubt.values()),
+                new Said("ask.machine", Overlay.Purpose.MachinesField.What.values()),
                 new Said("number", NumberRemark.Kind.values()),
                 new Said("numberKind", NumberKind.values()),
                 new Said("numberCheck", NumberCheck.values()),

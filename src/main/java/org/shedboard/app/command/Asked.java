@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -17,8 +18,11 @@ import org.shedboard.estimate.Item;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.register.Finder;
+import org.shedboard.register.Grade;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Task;
@@ -73,14 +77,14 @@ final class Asked {
         }
         List<Visit> found = isTag(text)
                 ? List.of()
-                : Found.by(day, text).stream()
+                : machines(text, hit -> hit.grade() != Grade.FORGIVEN).stream()
                         .flatMap(machine -> Found.visitOf(day, machine).stream())
                         .toList();
         if (found.size() > 1) {
             throw ambiguous(
                     text, found.stream().map(visit -> Names.of(day, visit)).toList());
         }
-        return found.stream().findFirst().orElseThrow(() -> new CannotDo("visit_unknown", text));
+        return found.stream().findFirst().orElseThrow(() -> unknown("visit_unknown", text));
     }
 
     private Optional<Visit> byTag(String text) {
@@ -98,11 +102,46 @@ final class Asked {
         if (named.isPresent()) {
             return named.get();
         }
-        List<Machine> found = Found.by(day, text);
+        List<Machine> found = machines(text, hit -> hit.grade() != Grade.FORGIVEN);
         if (found.size() > 1) {
             throw ambiguous(text, found.stream().map(this::nameOf).toList());
         }
-        return found.stream().findFirst().orElseThrow(() -> new CannotDo("machine_unknown", text));
+        return found.stream().findFirst().orElseThrow(() -> unknown("machine_unknown", text));
+    }
+
+    private List<Machine> machines(String text, Predicate<Finder.Hit> suits) {
+        return Found.by(Found.finder(day), day, text).stream()
+                .filter(suits)
+                .flatMap(hit -> hit.machine().stream())
+                .toList();
+    }
+
+    /** A command does nothing to a machine that only a typing mistake leads to, but it names it. */
+    private CannotDo unknown(String name, String text) {
+        List<String> meant = machines(text, hit -> hit.grade() == Grade.FORGIVEN).stream()
+                .map(this::nameOf)
+                .toList();
+        return meant.isEmpty() ? new CannotDo(name, text) : new CannotDo("command.perhaps", text, some(meant));
+    }
+
+    /** The owner with this id or whole name, or the only one whose name has these words in it. */
+    Owner owner(String text) {
+        Optional<Owner> named = day.books()
+                .findOwner(text)
+                .or(() -> day.books().owners().stream()
+                        .filter(owner -> owner.name().equalsIgnoreCase(text))
+                        .findFirst());
+        if (named.isPresent()) {
+            return named.get();
+        }
+        List<Owner> found = Finder.of(day.books().owners(), List.of(), List.of()).find(text, Map.of()).stream()
+                .filter(hit -> hit.grade() != Grade.FORGIVEN)
+                .map(Finder.Hit::owner)
+                .toList();
+        if (found.size() > 1) {
+            throw ambiguous(text, found.stream().map(Owner::name).toList());
+        }
+        return found.stream().findFirst().orElseThrow(() -> new CannotDo("owner_unknown", text));
     }
 
     private String nameOf(Machine machine) {
@@ -110,9 +149,12 @@ final class Asked {
     }
 
     private static CannotDo ambiguous(String text, List<String> names) {
+        return new CannotDo("command.ambiguous", text, names.size(), some(names));
+    }
+
+    private static String some(List<String> names) {
         String some = names.stream().limit(NAMED_AT_MOST).collect(Collectors.joining("; "));
-        String more = names.size() > NAMED_AT_MOST ? "; …" : "";
-        return new CannotDo("command.ambiguous", text, names.size(), some + more);
+        return some + (names.size() > NAMED_AT_MOST ? "; …" : "");
     }
 
     MachineClass machineClass(String idOrName) {

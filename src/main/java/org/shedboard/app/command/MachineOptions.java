@@ -109,7 +109,7 @@ final class MachineOptions {
 
     private Act.TakeIn.Which which(Asked asked) {
         if (machine.isPresent()) {
-            return Act.TakeIn.Which.known(asked.machine(machine.get()).id());
+            return Act.TakeIn.Which.known(asked.machine(machine.get()).id(), whole(year), number.orElse(""));
         }
         String classId = machineClass
                 .map(text -> asked.machineClass(text).id())
