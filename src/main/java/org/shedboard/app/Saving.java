@@ -10,6 +10,9 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -25,6 +28,9 @@ final class Saving {
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final Map<String, NoticeTaken> taken = new LinkedHashMap<>();
+    private final Map<String, Loan> loans = new LinkedHashMap<>();
+    private Optional<List<Notice>> notices = Optional.empty();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -53,6 +59,12 @@ final class Saving {
             hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
             openings.put(saved.opening().date(), saved.opening());
+        } else if (change instanceof Change.NoticesSaved saved) {
+            notices = Optional.of(saved.notices());
+        } else if (change instanceof Change.NoticeTakenSaved saved) {
+            taken.put(saved.taken().visitId() + " " + saved.taken().noticeId(), saved.taken());
+        } else if (change instanceof Change.LoanSaved saved) {
+            loans.put(saved.loan().id(), saved.loan());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
         } else if (change instanceof Change.NumberUsed used) {
@@ -69,6 +81,9 @@ final class Saving {
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
+        notices.ifPresent(tx::saveNotices);
+        tx.saveNoticesTaken(taken.values());
+        tx.saveLoans(loans.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));

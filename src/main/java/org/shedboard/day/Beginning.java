@@ -39,7 +39,8 @@ public record Beginning(Day day, List<Change> changes) {
                     setup.machines(),
                     HoursRules.USUAL,
                     setup.pins().keySet());
-            day = Day.blank(books, date);
+            day = Day.blank(books.with(books.register().withNotices(setup.notices())), date);
+            changes.add(new Change.NoticesSaved(setup.notices()));
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
             setup.machines().forEach(machine -> changes.add(new Change.MachineSaved(machine)));
         }

@@ -1,8 +1,12 @@
 package org.shedboard.day;
 
+import java.util.List;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -25,6 +29,17 @@ public sealed interface Change {
     record OpeningSaved(Opening opening) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
+
+    /** These notices take the place of all before. */
+    record NoticesSaved(List<Notice> notices) implements Change {
+        public NoticesSaved {
+            notices = List.copyOf(notices);
+        }
+    }
+
+    record NoticeTakenSaved(NoticeTaken taken) implements Change {}
+
+    record LoanSaved(Loan loan) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

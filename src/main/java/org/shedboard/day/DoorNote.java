@@ -11,6 +11,9 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
+        WASH_DOWN_FIRST,
+        NOTICE,
+        NOTICE_MAYBE,
         DAY_SHUT,
         PLACES_FULL,
         PEOPLE_FULL,

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
 
 /** What is to be known about a machine at the door, found. */
 public final class DoorNotes {
@@ -33,6 +35,8 @@ public final class DoorNotes {
     private List<DoorNote> all() {
         year();
         fullDay();
+        washDown();
+        makersNotices();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -42,6 +46,29 @@ public final class DoorNotes {
         if (isDescribed() && year.isEmpty()) {
             notes.add(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN));
         }
+    }
+
+    /** Those that are not wanted yet. */
+    private void makersNotices() {
+        for (Notice notice : Notices.openOn(day, wanted.which())) {
+            boolean isWanted = wanted.wanted().stream()
+                    .anyMatch(
+                            each -> each.noticeId().filter(notice.id()::equals).isPresent());
+            if (!isWanted) {
+                DoorNote.Kind kind =
+                        Notices.isSure(day, wanted.which(), notice) ? DoorNote.Kind.NOTICE : DoorNote.Kind.NOTICE_MAYBE;
+                notes.add(DoorNote.of(kind, notice.id(), notice.title()));
+            }
+        }
+    }
+
+    private void washDown() {
+        machine()
+                .map(Machine::ownerId)
+                .or(() -> wanted.whose().ownerId())
+                .flatMap(day.books()::findOwner)
+                .filter(Owner::washDownFirst)
+                .ifPresent(owner -> notes.add(DoorNote.of(DoorNote.Kind.WASH_DOWN_FIRST, owner.name())));
     }
 
     /** A booking is not refused for it: the foreman may know better. */

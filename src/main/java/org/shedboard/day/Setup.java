@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.PastVisit;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Pin;
@@ -15,6 +16,7 @@ import org.shedboard.shop.Shop;
  * @param past finished visits to learn from, oldest first
  * @param morning how its first day begins; only a demonstration has one
  * @param pins the PINs that people have from the start, by the ids of the people; wiped when the shop is made
+ * @param notices what makers ask for
  */
 public record Setup(
         Shop shop,
@@ -22,21 +24,23 @@ public record Setup(
         List<Machine> machines,
         List<PastVisit> past,
         Optional<Morning> morning,
-        Map<String, Pin> pins) {
+        Map<String, Pin> pins,
+        List<Notice> notices) {
     public Setup {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
         past = List.copyOf(past);
         pins = Map.copyOf(pins);
+        notices = List.copyOf(notices);
     }
 
     /** A start at which nobody has a PIN. */
     public Setup(
             Shop shop, List<Owner> owners, List<Machine> machines, List<PastVisit> past, Optional<Morning> morning) {
-        this(shop, owners, machines, past, morning, Map.of());
+        this(shop, owners, machines, past, morning, Map.of(), List.of());
     }
 
     public Setup withPast(List<PastVisit> visits) {
-        return new Setup(shop, owners, machines, visits, morning, pins);
+        return new Setup(shop, owners, machines, visits, morning, pins, notices);
     }
 }

@@ -18,7 +18,8 @@ public record Catalogue(
         Map<Usual, Usual.Words> usual,
         Spreads spreads,
         int testDriveMinutes,
-        int signOffMinutes) {
+        int signOffMinutes,
+        WashDown washDown) {
     public Catalogue {
         classes = List.copyOf(classes);
         works = List.copyOf(works);
@@ -28,6 +29,17 @@ public record Catalogue(
                 throw new IllegalArgumentException("the catalogue has no words for %s".formatted(task));
             }
         }
+    }
+
+    /** One in which a wash-down takes what it usually takes. */
+    public Catalogue(
+            List<MachineClass> classes,
+            List<Work> works,
+            Map<Usual, Usual.Words> usual,
+            Spreads spreads,
+            int testDriveMinutes,
+            int signOffMinutes) {
+        this(classes, works, usual, spreads, testDriveMinutes, signOffMinutes, WashDown.USUAL);
     }
 
     public Optional<MachineClass> findClass(String id) {

@@ -57,7 +57,15 @@ public final class ShopFile {
         List<Owner> owners = root.objectsOrNone("owners", this::owner);
         List<Machine> machines = root.objectsOrNone("machines", this::machine);
         MorningFields morning = new MorningFields(shop, machines, catalogue);
-        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins);
+        NoticeFields notices = new NoticeFields(catalogue);
+        return new Setup(
+                shop,
+                owners,
+                machines,
+                List.of(),
+                root.findObject("morning", morning::read),
+                pins,
+                root.objectsOrNone("notices", notices::read));
     }
 
     private Shop shop(Fields root) {
@@ -152,7 +160,8 @@ public final class ShopFile {
     private Owner owner(Fields fields) {
         String id = fields.filled("id");
         fields.unique("id", id, ownersSeen);
-        return new Owner(id, fields.filled("name"), fields.findText("phone").orElse(""));
+        return new Owner(
+                id, fields.filled("name"), fields.findText("phone").orElse(""), fields.flag("washDownFirst", false));
     }
 
     private Machine machine(Fields fields) {

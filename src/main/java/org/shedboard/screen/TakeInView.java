@@ -23,6 +23,7 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Machine;
 import org.shedboard.words.Words;
@@ -234,6 +235,18 @@ final class TakeInView {
             Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
             canvas.text(name, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
             row++;
+        }
+        notices(region.below(row));
+    }
+
+    private void notices(Region region) {
+        List<Notice> notices = reading.notices();
+        for (int i = 0; i < notices.size(); i++) {
+            boolean wanted = form.noticeIds().contains(notices.get(i).id());
+            Region rest = canvas.text(region.row(i), "%-3s".formatted(i + 1), Style.KEY);
+            Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
+            String text = Words.say("form.notice", notices.get(i).title());
+            canvas.text(name, text, wanted ? Style.SELECTED : Style.NORMAL);
         }
     }
 

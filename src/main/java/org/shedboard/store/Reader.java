@@ -9,6 +9,9 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -113,6 +116,21 @@ public sealed class Reader permits Tx {
     /** Other work that is planned, or that somebody is on. */
     public List<Errand> openErrands() {
         return ErrandRows.open(sql);
+    }
+
+    /** What makers ask for. */
+    public List<Notice> notices() {
+        return NoticeRows.notices(sql);
+    }
+
+    /** What was ever taken up of it. */
+    public List<NoticeTaken> noticesTaken() {
+        return NoticeRows.taken(sql);
+    }
+
+    /** Machines of ours that were ever lent, in the order in which they went out. */
+    public List<Loan> loans() {
+        return NoticeRows.loans(sql);
     }
 
     /** How the shop counts its hours. */

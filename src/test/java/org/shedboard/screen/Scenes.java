@@ -1,6 +1,9 @@
 package org.shedboard.screen;
 
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -61,7 +64,41 @@ final class Scenes {
         add("hours", "closed", () -> closed().type("l"));
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
+        ahead();
         questions();
+    }
+
+    private static void ahead() {
+        add("ahead", "places", () -> withBookings().type("v"));
+        add("ahead", "skills", () -> withBookings().type("vs"));
+        add("ahead", "full-day", () -> withBookings().type("v").press(Key.DOWN, Key.DOWN));
+        add("ahead", "last-day", () -> down(withBookings().type("v"), 30));
+        add("ahead", "not-open", () -> Rehearsal.beforeOpening().type("v"));
+        add("ahead", "own-shop-empty", () -> ownShop().type("vs"));
+    }
+
+    /** A Thursday on which the wash pad is full, and a machine or two on other days. */
+    private static Rehearsal withBookings() {
+        List<Act.TakeIn> bookings = new ArrayList<>(
+                Collections.nCopies(8, booking("tractor", "one of eight", "minor-tractor", "2026-05-14T08:00")));
+        bookings.add(booking("quad", "ninth", "full-quad", "2026-05-20T08:00"));
+        bookings.add(booking("ride-on", "tenth", "minor-mower", "2026-06-02T08:00"));
+        return demonstration().booked(bookings);
+    }
+
+    private static Act.TakeIn booking(String classId, String label, String work, String expected) {
+        return new Act.TakeIn(
+                new Act.TakeIn.Whose(Optional.of("C12"), "", ""),
+                new Act.TakeIn.Which(Optional.empty(), classId, label, OptionalInt.of(2020), ""),
+                Mud.CAKED,
+                Optional.empty(),
+                Condition.SOUND,
+                List.of(new Act.Wanted(work, Payer.OWNER)),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                Optional.of(LocalDateTime.parse(expected).toInstant(ZoneOffset.ofHours(10))),
+                "",
+                Optional.empty());
     }
 
     static List<Scene> all() {

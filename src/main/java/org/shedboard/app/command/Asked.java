@@ -2,6 +2,7 @@ package org.shedboard.app.command;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import org.shedboard.estimate.Work;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Task;
@@ -87,6 +89,26 @@ final class Asked {
         return text.matches("[0-9]{1,3}");
     }
 
+    /** The owner with this id or name, or the only one whose name has these words in it. */
+    Owner owner(String text) {
+        List<Owner> owners = day.books().owners();
+        Optional<Owner> named = owners.stream()
+                .filter(owner ->
+                        owner.id().equalsIgnoreCase(text) || owner.name().equalsIgnoreCase(text))
+                .findFirst();
+        if (named.isPresent()) {
+            return named.get();
+        }
+        String part = text.toLowerCase(Locale.ROOT);
+        List<Owner> found = owners.stream()
+                .filter(owner -> owner.name().toLowerCase(Locale.ROOT).contains(part))
+                .toList();
+        if (found.size() > 1) {
+            throw ambiguous(text, found.stream().map(Owner::name).toList());
+        }
+        return found.stream().findFirst().orElseThrow(() -> new CannotDo("owner_unknown", text));
+    }
+
     /** The machine with this id or tag, or the only one whose owner, label or number has these words in it. */
     Machine machine(String text) {
         Optional<Machine> named =
@@ -99,6 +121,13 @@ final class Asked {
             throw ambiguous(text, found.stream().map(this::nameOf).toList());
         }
         return found.stream().findFirst().orElseThrow(() -> new CannotDo("machine_unknown", text));
+    }
+
+    /** The machine that this names; empty where it names none. */
+    Optional<Machine> findMachine(String text) {
+        return Found.by(day, text).isEmpty() && day.books().findMachine(text).isEmpty()
+                ? Optional.empty()
+                : Optional.of(machine(text));
     }
 
     private String nameOf(Machine machine) {
