@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,12 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
+import org.shedboard.register.Order;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -31,6 +36,11 @@ final class Saving {
     private final Map<String, NoticeTaken> taken = new LinkedHashMap<>();
     private final Map<String, Loan> loans = new LinkedHashMap<>();
     private Optional<List<Notice>> notices = Optional.empty();
+    private final Map<String, Stock> stock = new LinkedHashMap<>();
+    private final Map<String, Order> orders = new LinkedHashMap<>();
+    private final Map<String, Movement> movements = new LinkedHashMap<>();
+    private final List<Merged> merged = new ArrayList<>();
+    private final List<Owner> forgotten = new ArrayList<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -67,6 +77,16 @@ final class Saving {
             loans.put(saved.loan().id(), saved.loan());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.StockSaved saved) {
+            stock.put(saved.stock().itemId(), saved.stock());
+        } else if (change instanceof Change.OrderSaved saved) {
+            orders.put(saved.order().id(), saved.order());
+        } else if (change instanceof Change.MovementSaved saved) {
+            movements.put(saved.movement().id(), saved.movement());
+        } else if (change instanceof Change.MachineMerged saved) {
+            merged.add(saved.merged());
+        } else if (change instanceof Change.OwnerForgotten saved) {
+            forgotten.add(saved.owner());
         } else if (change instanceof Change.NumberUsed used) {
             nextNumber = OptionalLong.of(used.next());
         } else {
@@ -84,8 +104,13 @@ final class Saving {
         notices.ifPresent(tx::saveNotices);
         tx.saveNoticesTaken(taken.values());
         tx.saveLoans(loans.values());
+        tx.saveStock(stock.values());
+        tx.saveOrders(orders.values());
+        tx.saveMovements(movements.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
+        merged.forEach(tx::merge);
+        forgotten.forEach(tx::forget);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
     }
 }

@@ -5,8 +5,12 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
+import org.shedboard.register.Order;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -40,6 +44,17 @@ public sealed interface Change {
     record NoticeTakenSaved(NoticeTaken taken) implements Change {}
 
     record LoanSaved(Loan loan) implements Change {}
+
+    record StockSaved(Stock stock) implements Change {}
+
+    record OrderSaved(Order order) implements Change {}
+
+    record MovementSaved(Movement movement) implements Change {}
+    /** A record of a machine goes into another, with everything that names it. */
+    record MachineMerged(Merged merged) implements Change {}
+
+    /** Name and telephone of an owner are erased wherever they stand, in what was recorded long ago too. */
+    record OwnerForgotten(Owner owner) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

@@ -42,6 +42,11 @@ public final class Roster {
         return new Roster(day, Math.max(weekOf(day), Math.min(until, furthest)));
     }
 
+    /** With a week from the minute at which the last of the parts is here that work waits for. */
+    Roster withPartsBy(int minute) {
+        return new Roster(day, Math.max(days, WEEK + minute / MINUTES_A_DAY));
+    }
+
     /** Days that are looked at, today included. */
     int days() {
         return days;

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.register.Notice;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Pin;
@@ -15,6 +16,7 @@ import org.shedboard.shop.Shop;
  *
  * @param past finished visits to learn from, oldest first
  * @param morning how its first day begins; only a demonstration has one
+ * @param stock what lies on the shelf
  * @param pins the PINs that people have from the start, by the ids of the people; wiped when the shop is made
  * @param notices what makers ask for
  */
@@ -25,6 +27,7 @@ public record Setup(
         List<PastVisit> past,
         Optional<Morning> morning,
         Map<String, Pin> pins,
+        List<Stock> stock,
         List<Notice> notices) {
     public Setup {
         owners = List.copyOf(owners);
@@ -32,15 +35,35 @@ public record Setup(
         past = List.copyOf(past);
         pins = Map.copyOf(pins);
         notices = List.copyOf(notices);
+        stock = List.copyOf(stock);
+    }
+
+    /** A start with a shelf that nobody has counted. */
+    public Setup(
+            Shop shop,
+            List<Owner> owners,
+            List<Machine> machines,
+            List<PastVisit> past,
+            Optional<Morning> morning,
+            Map<String, Pin> pins) {
+        this(shop, owners, machines, past, morning, pins, List.of(), List.of());
     }
 
     /** A start at which nobody has a PIN. */
     public Setup(
             Shop shop, List<Owner> owners, List<Machine> machines, List<PastVisit> past, Optional<Morning> morning) {
-        this(shop, owners, machines, past, morning, Map.of(), List.of());
+        this(shop, owners, machines, past, morning, Map.of());
     }
 
     public Setup withPast(List<PastVisit> visits) {
-        return new Setup(shop, owners, machines, visits, morning, pins, notices);
+        return new Setup(shop, owners, machines, visits, morning, pins, stock, notices);
+    }
+
+    public Setup withStock(List<Stock> counted) {
+        return new Setup(shop, owners, machines, past, morning, pins, counted, notices);
+    }
+
+    public Setup withNotices(List<Notice> known) {
+        return new Setup(shop, owners, machines, past, morning, pins, stock, known);
     }
 }

@@ -58,14 +58,10 @@ public final class ShopFile {
         List<Machine> machines = root.objectsOrNone("machines", this::machine);
         MorningFields morning = new MorningFields(shop, machines, catalogue);
         NoticeFields notices = new NoticeFields(catalogue);
-        return new Setup(
-                shop,
-                owners,
-                machines,
-                List.of(),
-                root.findObject("morning", morning::read),
-                pins,
-                root.objectsOrNone("notices", notices::read));
+        StockFields shelf = new StockFields(catalogue);
+        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins)
+                .withStock(root.objectsOrNone("shelf", shelf::read))
+                .withNotices(root.objectsOrNone("notices", notices::read));
     }
 
     private Shop shop(Fields root) {

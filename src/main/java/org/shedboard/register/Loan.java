@@ -23,6 +23,12 @@ public record Loan(
         return back.isEmpty();
     }
 
+    /** Of another machine, where it was of this one. */
+    Loan moved(String from, String to) {
+        boolean isIt = machineId.filter(from::equals).isPresent();
+        return isIt ? new Loan(id, Optional.of(to), label, visitId, ownerId, out, back) : this;
+    }
+
     public Loan backAt(Instant at) {
         return new Loan(id, machineId, label, visitId, ownerId, out, Optional.of(at));
     }

@@ -14,6 +14,11 @@ public record NoticeTaken(String noticeId, String machineId, String visitId, Str
         return new NoticeTaken(noticeId, machineId, visitId, lineId, next);
     }
 
+    /** On another machine, where it was on this one. */
+    NoticeTaken moved(String from, String to) {
+        return machineId.equals(from) ? new NoticeTaken(noticeId, to, visitId, lineId, state) : this;
+    }
+
     boolean stands() {
         return state != State.DROPPED;
     }

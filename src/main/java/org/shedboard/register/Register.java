@@ -12,15 +12,41 @@ import java.util.OptionalInt;
  * @param notices what makers ask for
  * @param taken which of that became work
  * @param loans machines of ours that were lent
+ * @param merged records of machines that were merged into others
  */
-public record Register(List<Carried> carried, List<Notice> notices, List<NoticeTaken> taken, List<Loan> loans) {
-    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of());
+public record Register(
+        List<Carried> carried, List<Notice> notices, List<NoticeTaken> taken, List<Loan> loans, List<Merged> merged) {
+    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Register {
         carried = List.copyOf(carried);
         notices = List.copyOf(notices);
         taken = List.copyOf(taken);
         loans = List.copyOf(loans);
+        merged = List.copyOf(merged);
+    }
+
+    /** The records that were merged into this machine. */
+    public List<Merged> mergedInto(String machineId) {
+        return merged.stream().filter(each -> each.into().equals(machineId)).toList();
+    }
+
+    public Register withMerged(List<Merged> next) {
+        return new Register(carried, notices, taken, loans, next);
+    }
+
+    /** With this record merged; what was merged into it before goes along. */
+    public Register plus(Merged latest) {
+        List<Merged> next = new ArrayList<>();
+        merged.forEach(each -> next.add(each.into().equals(latest.machine().id()) ? each.into(latest.into()) : each));
+        next.add(latest);
+        String from = latest.machine().id();
+        return new Register(
+                carried,
+                notices,
+                taken.stream().map(each -> each.moved(from, latest.into())).toList(),
+                loans.stream().map(each -> each.moved(from, latest.into())).toList(),
+                next);
     }
 
     /** The notices that may concern a machine and were not taken up on it, in their order. */
@@ -64,7 +90,7 @@ public record Register(List<Carried> carried, List<Notice> notices, List<NoticeT
     }
 
     public Register withNotices(List<Notice> next) {
-        return new Register(carried, next, taken, loans);
+        return new Register(carried, next, taken, loans, merged);
     }
 
     public Register with(NoticeTaken next) {
@@ -72,13 +98,13 @@ public record Register(List<Carried> carried, List<Notice> notices, List<NoticeT
         all.removeIf(
                 each -> each.visitId().equals(next.visitId()) && each.noticeId().equals(next.noticeId()));
         all.add(next);
-        return new Register(carried, notices, all, loans);
+        return new Register(carried, notices, all, loans, merged);
     }
 
     public Register with(Loan next) {
         List<Loan> all = new ArrayList<>(loans);
         all.removeIf(loan -> loan.id().equals(next.id()));
         all.add(next);
-        return new Register(carried, notices, taken, all);
+        return new Register(carried, notices, taken, all, merged);
     }
 }

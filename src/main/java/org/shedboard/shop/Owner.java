@@ -14,4 +14,13 @@ public record Owner(String id, String name, String phone, boolean washDownFirst)
     public Owner withWashDownFirst(boolean isFirst) {
         return new Owner(id, name, phone, isFirst);
     }
+
+    /** The same owner when we were asked to forget them: only our own id is left, which says nothing of the person. */
+    public Owner forgotten() {
+        return new Owner(id, id, "");
+    }
+
+    public boolean isForgotten() {
+        return name.equals(id) && phone.isEmpty();
+    }
 }

@@ -37,6 +37,7 @@ final class CatalogueRows {
                 new Spreads(readSpreads(sql), catalogue.real("machine_spread"), catalogue.real("person_spread")),
                 catalogue.number("test_drive_minutes"),
                 catalogue.number("sign_off_minutes"),
+                PartRows.items(sql),
                 new WashDown(catalogue.number("wash_down_sign_minutes"), catalogue.number("wash_down_pad_minutes")));
     }
 
@@ -72,6 +73,7 @@ final class CatalogueRows {
         parts.add(Share.whole(CATALOGUE, List.of(itself)));
         parts.add(Share.whole(SPREAD, spreads(spreads)));
         parts.add(Share.whole(USUAL, usual(catalogue)));
+        parts.add(PartRows.shareOfItems(catalogue.items()));
         parts.addAll(ClassRows.shares(catalogue.classes()));
         parts.addAll(WorkRows.shares(catalogue.works()));
         return parts;

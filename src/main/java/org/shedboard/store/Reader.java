@@ -10,8 +10,11 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
+import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -55,6 +58,11 @@ public sealed class Reader permits Tx {
 
     public List<Machine> machines() {
         return OwnerRows.machines(sql);
+    }
+
+    /** Records of machines that were merged into others. */
+    public List<Merged> merged() {
+        return OwnerRows.merged(sql);
     }
 
     /** All visits that are not over, and those that went, were cancelled or did not come since that moment; by arrival. */
@@ -136,6 +144,16 @@ public sealed class Reader permits Tx {
     /** How the shop counts its hours. */
     public HoursRules hoursRules() {
         return HoursRulesRows.find(sql);
+    }
+
+    /** What is on the shelf, and what is waited for. */
+    public Shelf shelf() {
+        return ShelfRows.read(sql);
+    }
+
+    /** How what lies on the shelf of an item got there, the oldest first. */
+    public List<Movement> movementsOf(String itemId) {
+        return ShelfRows.movementsOf(sql, itemId);
     }
 
     public Optional<Posted> posted() {

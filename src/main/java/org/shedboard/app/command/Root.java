@@ -56,6 +56,7 @@ import picocli.CommandLine.ScopeType;
             MonthCommand.class,
             WeeksCommand.class,
             CalendarCommand.class,
+            NumberCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,
