@@ -12,17 +12,17 @@ public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
         WASH_DOWN_FIRST,
-        NOTICE,
-        NOTICE_MAYBE,
-        PART_NOT_ORDERED,
-        PART_ON_ORDER,
-        PART_TO_CHECK,
         DAY_SHUT,
         PLACES_FULL,
         PEOPLE_FULL,
         EVERYBODY_FULL,
         ROOM_ON,
         NO_ROOM,
+        PART_NOT_ORDERED,
+        PART_ON_ORDER,
+        PART_TO_CHECK,
+        NOTICE,
+        NOTICE_MAYBE,
         YEAR_UNKNOWN
     }
 

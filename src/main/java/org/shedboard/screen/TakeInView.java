@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import org.shedboard.board.Board;
 import org.shedboard.board.DoorWords;
 import org.shedboard.board.TakeInForm;
@@ -122,12 +121,7 @@ final class TakeInView {
                         ? Optional.empty()
                         : reading.machine().map(this::machine);
             case CLASS -> Optional.of(reading.classId().map(id -> className(id)).orElse(""));
-            case WORK ->
-                Optional.of(form.workIds().stream()
-                                .map(id ->
-                                        day.books().catalogue().expectWork(id).name())
-                                .collect(Collectors.joining(" + "))
-                        + (form.text(Field.WORK).isEmpty() ? "" : " " + form.text(Field.WORK) + "_"));
+            case WORK -> Optional.of(wanted());
             case MUD ->
                 Optional.of(form.mud()
                         .map(mud -> mud.grade() + " " + Words.say(mud))
@@ -136,6 +130,16 @@ final class TakeInView {
             case CONDITION -> Optional.of(condition());
             default -> Optional.empty();
         };
+    }
+
+    /** The work and the makers' notices, and what is typed of a key. */
+    private String wanted() {
+        List<String> wanted = new ArrayList<>();
+        form.workIds()
+                .forEach(id -> wanted.add(day.books().catalogue().expectWork(id).name()));
+        form.noticeIds().forEach(id -> wanted.add(Words.say("form.notice_wanted", id)));
+        String typed = form.text(Field.WORK);
+        return String.join(" + ", wanted) + (typed.isEmpty() ? "" : " " + typed + "_");
     }
 
     private String className(String id) {

@@ -76,12 +76,20 @@ class UpdateTest {
         for (Screen.Hours.Page page : Screen.Hours.Page.values()) {
             boards.add(shell.board().on(new Screen.Hours(page, shell.day().date(), 0)));
         }
+        boards.add(shell.board().on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
+        boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(new Screen.TakeIn(TakeInForm.EMPTY)));
         boards.add(shell.board().on(new Screen.Opening(OpenForm.of(shell.day()))));
         boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));
         boards.add(FakeShell.unopened().board());
         return boards;
+    }
+
+    /** The sheet of a machine for which one of ours is out. */
+    private static Board withOursOut() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("othe yellow quad");
+        return shell.press(Key.ENTER).board();
     }
 
     @Test

@@ -86,6 +86,34 @@ final class Scenes {
         return demonstration().booked(bookings);
     }
 
+    private static Rehearsal ontoFullDay() {
+        return withBookings()
+                .type("tcorrowby burr")
+                .press(Key.ENTER)
+                .type("m")
+                .press(Key.ENTER)
+                .type("3");
+    }
+
+    /** A clean quad of a property that wants it washed down first; a machine of ours is out for it. */
+    private static Rehearsal washedFirst() {
+        Rehearsal rehearsal = demonstration()
+                .done(new Act.TakeIn(
+                        new Act.TakeIn.Whose(Optional.empty(), "", ""),
+                        Act.TakeIn.Which.known("M29"),
+                        Mud.CLEAN,
+                        Optional.empty(),
+                        Condition.SOUND,
+                        List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
+                        OptionalInt.of(1),
+                        OptionalInt.empty(),
+                        Optional.empty(),
+                        "",
+                        Optional.empty()));
+        String visit = rehearsal.day().findByTag(1).orElseThrow().id();
+        return rehearsal.done(new Act.LendMachine(visit, Optional.empty(), "the yellow quad"));
+    }
+
     private static Act.TakeIn booking(String classId, String label, String work, String expected) {
         return new Act.TakeIn(
                 new Act.TakeIn.Whose(Optional.of("C12"), "", ""),
@@ -144,6 +172,24 @@ final class Scenes {
         add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
         add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
         add("sheet", "booked", () -> demonstration().press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER));
+        add("sheet", "wash-down-first-and-lent", () -> washedFirst().type("1").press(Key.ENTER));
+        add("sheet", "makers-notice", () -> {
+            Act taken = new Act.TakeIn(
+                    new Act.TakeIn.Whose(Optional.empty(), "", ""),
+                    Act.TakeIn.Which.known("M8"),
+                    Mud.DUSTY,
+                    Optional.empty(),
+                    Condition.SOUND,
+                    List.of(
+                            new Act.Wanted("oil-quad", Payer.OWNER),
+                            new Act.Wanted("brakes-front", Payer.MAKER, Optional.of("KB-22-4"))),
+                    OptionalInt.of(1),
+                    OptionalInt.empty(),
+                    Optional.empty(),
+                    "",
+                    Optional.empty());
+            return demonstration().done(taken).type("1").press(Key.ENTER);
+        });
         add("sheet", "last-task", () -> down(demonstration().type("7").press(Key.ENTER), 40));
         add("sheet", "awkward-note", () -> down(awkward(), 4).press(Key.ENTER));
     }
@@ -163,6 +209,25 @@ final class Scenes {
 
     private static void takeIn() {
         add("take-in", "finding", () -> demonstration().type("tq"));
+        add(
+                "take-in",
+                "makers-notice",
+                () -> demonstration().type("tcorrowby burr").press(Key.ENTER).type("1"));
+        add(
+                "take-in",
+                "wash-down-first",
+                () -> demonstration()
+                        .type("tharrowick burr")
+                        .press(Key.ENTER)
+                        .type("m")
+                        .press(Key.ENTER)
+                        .type("0"));
+        add(
+                "take-in",
+                "booked-on-a-full-day",
+                () -> ontoFullDay()
+                        .press(Key.TAB, Key.TAB, Key.TAB, Key.TAB, Key.TAB, Key.TAB)
+                        .type("thu 8"));
         add("take-in", "nothing-typed", () -> demonstration().type("t"));
         add("take-in", "choosing-work", () -> found().type("mb"));
         add("take-in", "quoted", () -> found().type("m").press(Key.ENTER).type("2"));
@@ -211,6 +276,10 @@ final class Scenes {
     private static void questions() {
         add("questions", "whose-next", () -> demonstration().type("n"));
         add("questions", "who-starts", () -> demonstration().type("12s"));
+        add(
+                "questions",
+                "which-of-ours",
+                () -> demonstration().type("12").press(Key.ENTER).type("o"));
         add("questions", "why-held", () -> demonstration().type("9h"));
         add("questions", "hold-note", () -> demonstration().type("9h1").type("a seal, from the city"));
         add("questions", "promise", () -> demonstration().type("12p"));
