@@ -18,6 +18,7 @@ import org.shedboard.shop.Skill;
  * @param bays the places of each kind
  * @param holders the people who have each skill
  * @param visitIds ids of the visits that begin on it
+ * @param due what else may come on it, not booked yet; it fills nothing
  */
 public record DayAhead(
         LocalDate date,
@@ -26,7 +27,8 @@ public record DayAhead(
         int carried,
         Map<PlaceKind, Set<String>> bays,
         Map<Skill, Set<String>> holders,
-        List<String> visitIds) {
+        List<String> visitIds,
+        Load due) {
     /** A day with less left than this for a skill or a kind of place takes no more of it. An invented figure. */
     public static final int LEAST_MINUTES = 15;
 
@@ -38,7 +40,28 @@ public record DayAhead(
 
     public DayAhead plus(Demand demand) {
         return new DayAhead(
-                date, people.plus(demand.people()), places.plus(demand.places()), carried, bays, holders, visitIds);
+                date,
+                people.plus(demand.people()),
+                places.plus(demand.places()),
+                carried,
+                bays,
+                holders,
+                visitIds,
+                due);
+    }
+
+    /** The same day with this besides that is not booked. */
+    DayAhead with(Load load) {
+        return new DayAhead(date, people, places, carried, bays, holders, visitIds, load);
+    }
+
+    /** The people with less than a quarter of an hour left for what only they can do. */
+    public List<Squeeze<Skill>> fullPeople() {
+        return people.tighterThan(LEAST_MINUTES);
+    }
+
+    public List<Squeeze<Bay>> fullPlaces() {
+        return places.tighterThan(LEAST_MINUTES);
     }
 
     /** Minutes that the people with a skill have. */

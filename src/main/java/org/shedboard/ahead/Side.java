@@ -60,20 +60,25 @@ public final class Side<K> {
         return ids.stream().mapToInt(id -> open.getOrDefault(id, 0)).sum();
     }
 
-    /** The groups with more booked than they have, the smallest first; a group in which another one lies is told by that alone. */
+    /** The groups with more booked than they have. */
     public List<Squeeze<K>> over() {
+        return tighterThan(0);
+    }
+
+    /** The groups with less left than this, the smallest first; a group in which another one lies is told by that alone. */
+    List<Squeeze<K>> tighterThan(int minutes) {
         List<Set<String>> told = new ArrayList<>();
-        List<Squeeze<K>> over = new ArrayList<>();
+        List<Squeeze<K>> tight = new ArrayList<>();
         for (Set<String> group : groups()) {
             Squeeze<K> squeeze = squeezeOf(group);
-            if (squeeze.isOver() && told.stream().noneMatch(group::containsAll)) {
-                over.add(squeeze);
+            if (squeeze.left() < minutes && told.stream().noneMatch(group::containsAll)) {
+                tight.add(squeeze);
                 if (!group.isEmpty()) {
                     told.add(group);
                 }
             }
         }
-        return over;
+        return tight;
     }
 
     /**

@@ -3,6 +3,7 @@ package org.shedboard.ahead;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shedboard.shop.Skill;
 
@@ -45,11 +46,19 @@ public record Weeks(List<DayAhead> days) {
                 people.stream().mapToInt(Claim::minutes).sum(),
                 day.bays(),
                 day.holders(),
-                own.stream().map(Demand::visitId).toList());
+                own.stream().map(Demand::visitId).toList(),
+                day.due());
         for (Demand demand : own) {
             begun = begun.plus(demand);
         }
         return begun;
+    }
+
+    /** The same with work that is not booked laid beside what is. */
+    public Weeks with(Map<LocalDate, Load> due) {
+        return new Weeks(days.stream()
+                .map(day -> day.with(due.getOrDefault(day.date(), Load.NONE)))
+                .toList());
     }
 
     public Optional<DayAhead> find(LocalDate date) {

@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.LoadCommand;
+import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.app.command.PackTerms;
@@ -25,10 +27,12 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Signing;
 import org.shedboard.files.DayFile;
+import org.shedboard.files.NoticesFile;
 import org.shedboard.files.PlanFile;
 import org.shedboard.files.Reading;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Pin;
 
@@ -90,6 +94,9 @@ final class Commands {
     private int onTheDay(Wish.OnTheDay wish) {
         try (Workshop workshop = program.workshops().open()) {
             Seen seen = program.see(workshop, wish.date());
+            if (wish instanceof NoticesCommand notices && notices.file().isPresent()) {
+                notices.give(read(notices.file().get(), seen));
+            }
             Reply reply = wish.reply(seen);
             if (reply instanceof Reply.Tell tell) {
                 return program.answer(tell.answer());
@@ -100,6 +107,12 @@ final class Commands {
             }
             return carryOut(workshop, seen, (Reply.Carry) reply, wish.date());
         }
+    }
+
+    private List<Notice> read(Path file, Seen seen) {
+        Reading<List<Notice>> reading = NoticesFile.read(
+                Input.text(file, program.around().in()), seen.day().books().catalogue());
+        return reading.value().orElseThrow(() -> new BadFile(reading.faults()));
     }
 
     private int carryOut(Workshop workshop, Seen before, Reply.Carry carry, Optional<LocalDate> date) {

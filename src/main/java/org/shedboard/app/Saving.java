@@ -11,8 +11,11 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
@@ -30,6 +33,9 @@ final class Saving {
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final Map<String, NoticeTaken> taken = new LinkedHashMap<>();
+    private final Map<String, Loan> loans = new LinkedHashMap<>();
+    private Optional<List<Notice>> notices = Optional.empty();
     private final Map<String, Stock> stock = new LinkedHashMap<>();
     private final Map<String, Order> orders = new LinkedHashMap<>();
     private final Map<String, Movement> movements = new LinkedHashMap<>();
@@ -63,6 +69,12 @@ final class Saving {
             hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
             openings.put(saved.opening().date(), saved.opening());
+        } else if (change instanceof Change.NoticesSaved saved) {
+            notices = Optional.of(saved.notices());
+        } else if (change instanceof Change.NoticeTakenSaved saved) {
+            taken.put(saved.taken().visitId() + " " + saved.taken().noticeId(), saved.taken());
+        } else if (change instanceof Change.LoanSaved saved) {
+            loans.put(saved.loan().id(), saved.loan());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
         } else if (change instanceof Change.StockSaved saved) {
@@ -89,6 +101,9 @@ final class Saving {
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
+        notices.ifPresent(tx::saveNotices);
+        tx.saveNoticesTaken(taken.values());
+        tx.saveLoans(loans.values());
         tx.saveStock(stock.values());
         tx.saveOrders(orders.values());
         tx.saveMovements(movements.values());

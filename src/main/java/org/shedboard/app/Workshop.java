@@ -313,7 +313,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     private static Register registerOf(Reader reader) {
-        return Register.EMPTY.withMerged(reader.merged());
+        return new Register(List.of(), reader.notices(), reader.noticesTaken(), reader.loans(), reader.merged());
     }
 
     @Override

@@ -13,10 +13,12 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.Names;
 import org.shedboard.day.NextTask;
+import org.shedboard.day.Notices;
 import org.shedboard.day.Outlook;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Errand;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
@@ -156,6 +158,10 @@ final class Asks {
         for (Work work : day.books().catalogue().worksFor(day.machineOf(visit).classId())) {
             Act add = new Act.AddWork(visit.id(), List.of(new Act.Wanted(work.id(), Payer.OWNER)));
             choices.add(choice(choices, work.name(), Optional.empty(), add));
+        }
+        for (Notice notice : Notices.openOn(day, visit)) {
+            Act add = new Act.AddWork(visit.id(), List.of(Act.Wanted.of(notice)));
+            choices.add(choice(choices, Words.say("form.notice", notice.title()), Optional.empty(), add));
         }
         return new Overlay.Choose(Words.say("ask.which_work", Names.of(day, visit)), choices, 0);
     }

@@ -7,6 +7,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
+import org.shedboard.day.WeeksAhead;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
@@ -63,6 +64,9 @@ final class Deeds {
                                         .orElseThrow());
             case FIT_PART ->
                 new ShelfKeys(board).askFitted(Keys.openOnSheet(board).orElseThrow(), board.who());
+            case WEEKS_AHEAD -> Turn.to(board.on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
+            case AHEAD_PLACES -> ahead(Screen.Ahead.Page.PLACES);
+            case AHEAD_SKILLS -> ahead(Screen.Ahead.Page.SKILLS);
             case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
             case SETTLE ->
                 new ClosingKeys(board)
@@ -102,6 +106,9 @@ final class Deeds {
             case PROMISE -> Turn.to(board.asking(asks().whatTime(visit)));
             case ADD_WORK -> Turn.to(board.asking(asks().whichWork(visit)));
             case ARRIVE -> Turn.to(board.asking(asks().howMuddy(visit)));
+            case LEND_OURS -> Turn.to(board.asking(LoanKeys.whichOfOurs(board.expectDay(), visit)));
+            case OURS_BACK ->
+                carry(new Act.GetBack(LoanKeys.outFor(subject).orElseThrow().id()));
             case CALL_OFF -> Turn.to(board.asking(asks().callOff(visit)));
             case COLLECT ->
                 Riding.isStopped(board.expectDay(), visit)
@@ -218,7 +225,18 @@ final class Deeds {
             int last = Math.max(0, ShelfKeys.rows(board).size() - 1);
             return board.with(new Screen.Shelf(Math.max(0, Math.min(last, shelf.row() + by))));
         }
+        if (board.screen() instanceof Screen.Ahead ahead) {
+            int last = WeeksAhead.of(board.expectDay(), board.expectOutlook().at())
+                            .days()
+                            .size()
+                    - 1;
+            return board.with(new Screen.Ahead(ahead.page(), Math.max(0, Math.min(last, ahead.row() + by))));
+        }
         return board;
+    }
+
+    private Turn ahead(Screen.Ahead.Page page) {
+        return Turn.to(board.with(new Screen.Ahead(page, ((Screen.Ahead) board.screen()).row())));
     }
 
     private Board movedOnPlaces(Screen.Places places, int by) {

@@ -47,6 +47,15 @@ public final class Keys {
         if (screen instanceof Screen.MachinePage page) {
             return machinePage(board, page);
         }
+        if (screen instanceof Screen.Ahead) {
+            return List.of(
+                    Binding.on('p', Deed.AHEAD_PLACES),
+                    Binding.on('s', Deed.AHEAD_SKILLS),
+                    Binding.on(Key.UP, Deed.UP),
+                    Binding.on(Key.DOWN, Deed.DOWN),
+                    Binding.on('?', Deed.HELP),
+                    Binding.on(Key.ESCAPE, Deed.BACK));
+        }
         if (screen instanceof Screen.FirstRun) {
             return List.of(
                     Binding.on('1', Deed.OWN_SHOP), Binding.on('2', Deed.DEMONSTRATION), Binding.on('q', Deed.QUIT));
@@ -82,6 +91,7 @@ public final class Keys {
         keys.add(Binding.on('l', Deed.TALLY));
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
+        keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -90,10 +100,12 @@ public final class Keys {
     }
 
     private static List<Binding> sheet(Board board) {
-        List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
+        Optional<Subject> subject = Subject.of(board);
+        List<Binding> keys = new ArrayList<>(visitKeys(subject));
         if (openOnSheet(board).isPresent()) {
             keys.add(0, Binding.on('e', Deed.FIT_PART));
         }
+        keys.add(ours(subject));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
@@ -122,6 +134,15 @@ public final class Keys {
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),
                 Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    /** A machine of ours goes with the owner, or comes back. */
+    private static Binding ours(Optional<Subject> subject) {
+        boolean isOut = subject.flatMap(each -> LoanKeys.outFor(each)).isPresent();
+        boolean canGo = subject.filter(each ->
+                        each.visit().state().isOpen() || each.visit().state().isHere())
+                .isPresent();
+        return isOut ? Binding.on('l', Deed.OURS_BACK) : Binding.when(canGo, 'l', Deed.LEND_OURS, "off.wrong_state");
     }
 
     private static List<Binding> visitKeys(Optional<Subject> subject) {

@@ -76,6 +76,9 @@ public sealed interface Overlay {
         /** Why a hoist is locked out. */
         record LockOut(String placeId) implements Purpose {}
 
+        /** Which machine of ours goes with the owner. */
+        record LendOurs(String visitId) implements Purpose {}
+
         /** The value read off at a point whose finding is recorded already. */
         record Measured(Act.Tick tick) implements Purpose {}
 

@@ -86,6 +86,11 @@ final class OverlayKeys {
                     : carry(new Act.CheckHoist(
                             new Act.OpenDay.Checked(lock.placeId(), board.who(), Optional.of(text))));
         }
+        if (purpose instanceof Purpose.LendOurs lend) {
+            return text.isEmpty()
+                    ? refuse(Words.say("nothing_lent"))
+                    : carry(LoanKeys.lend(board.expectDay(), lend.visitId(), text));
+        }
         if (purpose instanceof Purpose.Measured measured) {
             return measured(measured.tick(), text);
         }

@@ -138,6 +138,19 @@ public sealed interface Screen {
      */
     record Shelf(int row) implements Screen {}
 
+    /**
+     * The weeks ahead.
+     *
+     * @param row the day that is chosen, counted from the first
+     */
+    record Ahead(Page page, int row) implements Screen {
+        /** What of the days is looked at. */
+        public enum Page {
+            PLACES,
+            SKILLS
+        }
+    }
+
     /** A machine being taken in. */
     record TakeIn(TakeInForm form) implements Screen {}
 

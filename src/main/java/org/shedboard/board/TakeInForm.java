@@ -18,6 +18,7 @@ import org.shedboard.shop.Mud;
  * @param machineId the machine, once one we know is found
  * @param classId the class of a new machine, once chosen
  * @param workIds the work wanted so far
+ * @param noticeIds the makers' notices taken up so far
  * @param round how often a quote was asked for; answers to earlier rounds are stale
  * @param answer the newest quote
  */
@@ -28,6 +29,7 @@ public record TakeInForm(
         Optional<String> machineId,
         Optional<String> classId,
         List<String> workIds,
+        List<String> noticeIds,
         Optional<Mud> mud,
         Optional<Depth> depth,
         Condition condition,
@@ -65,6 +67,7 @@ public record TakeInForm(
             Optional.empty(),
             Optional.empty(),
             List.of(),
+            List.of(),
             Optional.empty(),
             Optional.empty(),
             Condition.SOUND,
@@ -74,6 +77,7 @@ public record TakeInForm(
     public TakeInForm {
         texts = Map.copyOf(texts);
         workIds = List.copyOf(workIds);
+        noticeIds = List.copyOf(noticeIds);
     }
 
     public String text(Field of) {
@@ -102,7 +106,8 @@ public record TakeInForm(
     }
 
     TakeInForm at(Field next) {
-        return new TakeInForm(next, texts, 0, machineId, classId, workIds, mud, depth, condition, round, answer);
+        return new TakeInForm(
+                next, texts, 0, machineId, classId, workIds, noticeIds, mud, depth, condition, round, answer);
     }
 
     /** The next field that is shown, or this one at the end. */
@@ -127,7 +132,8 @@ public record TakeInForm(
         Map<Field, Typing> next = new EnumMap<>(Field.class);
         next.putAll(texts);
         next.put(of, typing);
-        return new TakeInForm(field, next, picked, machineId, classId, workIds, mud, depth, condition, round, answer);
+        return new TakeInForm(
+                field, next, picked, machineId, classId, workIds, noticeIds, mud, depth, condition, round, answer);
     }
 
     /** Without what was said of another machine. */
@@ -136,20 +142,34 @@ public record TakeInForm(
         next.putAll(texts);
         next.remove(Field.NUMBER);
         next.remove(Field.YEAR);
-        return new TakeInForm(field, next, picked, machineId, classId, workIds, mud, depth, condition, round, answer);
+        return new TakeInForm(
+                field, next, picked, machineId, classId, workIds, noticeIds, mud, depth, condition, round, answer);
     }
 
     TakeInForm pick(int index) {
-        return new TakeInForm(field, texts, index, machineId, classId, workIds, mud, depth, condition, round, answer);
+        return new TakeInForm(
+                field, texts, index, machineId, classId, workIds, noticeIds, mud, depth, condition, round, answer);
     }
 
     TakeInForm withMachine(Optional<String> id) {
-        return new TakeInForm(field, texts, 0, id, Optional.empty(), List.of(), mud, depth, condition, round, answer);
+        return new TakeInForm(
+                field, texts, 0, id, Optional.empty(), List.of(), List.of(), mud, depth, condition, round, answer);
     }
 
     TakeInForm withClass(String id) {
         return new TakeInForm(
-                field, texts, picked, machineId, Optional.of(id), List.of(), mud, depth, condition, round, answer);
+                field,
+                texts,
+                picked,
+                machineId,
+                Optional.of(id),
+                List.of(),
+                List.of(),
+                mud,
+                depth,
+                condition,
+                round,
+                answer);
     }
 
     /** With this work wanted, or no longer wanted. */
@@ -162,28 +182,58 @@ public record TakeInForm(
     }
 
     TakeInForm withWorks(List<String> ids) {
-        return new TakeInForm(field, texts, picked, machineId, classId, ids, mud, depth, condition, round, answer);
+        return new TakeInForm(
+                field, texts, picked, machineId, classId, ids, noticeIds, mud, depth, condition, round, answer);
+    }
+
+    /** With this notice taken up, or no longer. */
+    TakeInForm toggleNotice(String noticeId) {
+        List<String> next = new ArrayList<>(noticeIds);
+        if (!next.remove(noticeId)) {
+            next.add(noticeId);
+        }
+        return new TakeInForm(
+                field, texts, picked, machineId, classId, workIds, next, mud, depth, condition, round, answer);
+    }
+
+    /** Whether anything at all is to be done. */
+    boolean isWanted() {
+        return !workIds.isEmpty() || !noticeIds.isEmpty();
     }
 
     TakeInForm withMud(Mud grade) {
         return new TakeInForm(
-                field, texts, picked, machineId, classId, workIds, Optional.of(grade), depth, condition, round, answer);
+                field,
+                texts,
+                picked,
+                machineId,
+                classId,
+                workIds,
+                noticeIds,
+                Optional.of(grade),
+                depth,
+                condition,
+                round,
+                answer);
     }
 
     TakeInForm withDepth(Optional<Depth> next) {
-        return new TakeInForm(field, texts, picked, machineId, classId, workIds, mud, next, condition, round, answer);
+        return new TakeInForm(
+                field, texts, picked, machineId, classId, workIds, noticeIds, mud, next, condition, round, answer);
     }
 
     TakeInForm withCondition(Condition next) {
-        return new TakeInForm(field, texts, picked, machineId, classId, workIds, mud, depth, next, round, answer);
+        return new TakeInForm(
+                field, texts, picked, machineId, classId, workIds, noticeIds, mud, depth, next, round, answer);
     }
 
     TakeInForm nextRound() {
         return new TakeInForm(
-                field, texts, picked, machineId, classId, workIds, mud, depth, condition, round + 1, answer);
+                field, texts, picked, machineId, classId, workIds, noticeIds, mud, depth, condition, round + 1, answer);
     }
 
     TakeInForm answered(Optional<Quote.Answer> next) {
-        return new TakeInForm(field, texts, picked, machineId, classId, workIds, mud, depth, condition, round, next);
+        return new TakeInForm(
+                field, texts, picked, machineId, classId, workIds, noticeIds, mud, depth, condition, round, next);
     }
 }

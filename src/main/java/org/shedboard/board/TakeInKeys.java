@@ -8,6 +8,7 @@ import org.shedboard.board.TakeInForm.Field;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.register.IdNumber;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
@@ -33,7 +34,7 @@ final class TakeInKeys {
 
     Turn press(Key key) {
         if (key.kind() == Key.Kind.ESCAPE) {
-            boolean untouched = form.texts().isEmpty() && form.workIds().isEmpty();
+            boolean untouched = form.texts().isEmpty() && !form.isWanted();
             return Turn.to(board.keeping(untouched ? Optional.empty() : Optional.of(form))
                     .back());
         }
@@ -103,7 +104,7 @@ final class TakeInKeys {
         if (typed.isPresent()) {
             return quoted(form.toggle(typed.get().id()).withText(Field.WORK, Typing.EMPTY));
         }
-        return form.workIds().isEmpty() ? refuse("form.which_work") : show(form.onward());
+        return form.isWanted() ? show(form.onward()) : refuse("form.which_work");
     }
 
     private Turn found() {
@@ -178,6 +179,9 @@ final class TakeInKeys {
         if (!key.isCharacter() || key.is(' ')) {
             return Turn.to(board);
         }
+        if (Character.isDigit(key.character())) {
+            return chooseNotice(key.character() - '1');
+        }
         String typed = (form.text(Field.WORK) + key.character()).toLowerCase(Locale.ROOT);
         List<Work> begin = reading.works().stream()
                 .filter(work -> work.key().startsWith(typed))
@@ -191,6 +195,14 @@ final class TakeInKeys {
             return quoted(form.toggle(exact.get().id()).withText(Field.WORK, Typing.EMPTY));
         }
         return show(form.withText(Field.WORK, Typing.of(typed)));
+    }
+
+    /** A maker's notice by its digit. */
+    private Turn chooseNotice(int index) {
+        List<Notice> notices = reading.notices();
+        return index < 0 || index >= notices.size()
+                ? Turn.to(board)
+                : quoted(form.toggleNotice(notices.get(index).id()));
     }
 
     private Turn chooseMud(Key key) {

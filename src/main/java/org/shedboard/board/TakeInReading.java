@@ -10,9 +10,11 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.DoorNotes;
+import org.shedboard.day.Notices;
 import org.shedboard.day.Quote;
 import org.shedboard.estimate.Work;
 import org.shedboard.register.Finder;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Owner;
@@ -53,9 +55,14 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
         return classId().map(day.books().catalogue()::worksFor).orElse(List.of());
     }
 
+    /** What makers ask for that may concern this machine. */
+    public List<Notice> notices() {
+        return classId().isPresent() ? Notices.openOn(day, which()) : List.of();
+    }
+
     /** Whether enough is known to say what it takes. */
     boolean isQuotable() {
-        return classId().isPresent() && !form.workIds().isEmpty() && form.mud().isPresent();
+        return classId().isPresent() && form.isWanted() && form.mud().isPresent();
     }
 
     /** The offer to promise by: with everybody going on as posted; packed anew only where that has no time for it. */
@@ -89,7 +96,7 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
         if (classId().isEmpty()) {
             return Optional.of(Words.say("form.which_machine"));
         }
-        if (form.workIds().isEmpty()) {
+        if (!form.isWanted()) {
             return Optional.of(Words.say("form.which_work"));
         }
         if (form.mud().isEmpty()) {
@@ -122,6 +129,9 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
     Act.TakeIn act() {
         List<Act.Wanted> wanted = new ArrayList<>();
         form.workIds().forEach(id -> wanted.add(new Act.Wanted(id, Payer.OWNER)));
+        form.noticeIds().stream()
+                .flatMap(id -> day.books().register().findNotice(id).stream())
+                .forEach(notice -> wanted.add(Act.Wanted.of(notice)));
         Optional<Act.TakeIn.Said> said = time(Field.PROMISE).map(at -> new Act.TakeIn.Said(at, who, told()));
         return new Act.TakeIn(
                 whose(),

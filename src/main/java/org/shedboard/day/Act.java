@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
@@ -72,8 +73,21 @@ public sealed interface Act {
         public record Said(Instant at, String by, String to) {}
     }
 
-    /** A piece of work wanted and who pays. */
-    record Wanted(String workId, Payer payer) {}
+    /**
+     * A piece of work wanted and who pays.
+     *
+     * @param noticeId the maker's notice that asks for it
+     */
+    record Wanted(String workId, Payer payer, Optional<String> noticeId) {
+        public Wanted(String workId, Payer payer) {
+            this(workId, payer, Optional.empty());
+        }
+
+        /** What a maker asks for, at the maker's cost. */
+        public static Wanted of(Notice notice) {
+            return new Wanted(notice.workId(), Payer.MAKER, Optional.of(notice.id()));
+        }
+    }
 
     /** A booked machine has come. */
     record Arrive(String visitId, Optional<Mud> mud, OptionalInt tag) implements Act {}
@@ -177,6 +191,27 @@ public sealed interface Act {
 
     /** A booking will not come: cancelled by the owner, or a no-show. */
     record CallOff(String visitId, boolean noShow) implements Act {}
+
+    /** A property's machines are washed down first from now on, or are no longer; what has begun stays as it is. */
+    record SetWashDown(String ownerId, boolean first) implements Act {}
+
+    /** What makers ask for, in place of what was known of it before. */
+    record SetNotices(List<Notice> notices) implements Act {
+        public SetNotices {
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /**
+     * A machine of ours goes with the owner of a visit's machine.
+     *
+     * @param machineId the machine, where it is on the books
+     * @param label what it is called; as on the books when blank
+     */
+    record LendMachine(String visitId, Optional<String> machineId, String label) implements Act {}
+
+    /** It came back. */
+    record GetBack(String loanId) implements Act {}
 
     /** Everybody works to this plan from now on. */
     record Post(Posted plan) implements Act {}

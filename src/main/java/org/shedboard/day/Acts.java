@@ -36,6 +36,19 @@ public final class Acts {
         if (act instanceof Act.SayPromise promise) {
             return new DoorActs(draft, now).sayPromise(promise);
         }
+        if (act instanceof Act.SetNotices set) {
+            draft.putNotices(set.notices());
+            return draft.done();
+        }
+        if (act instanceof Act.LendMachine lend) {
+            return new LoanActs(draft, now).lend(lend);
+        }
+        if (act instanceof Act.GetBack back) {
+            return new LoanActs(draft, now).getBack(back);
+        }
+        if (act instanceof Act.SetWashDown set) {
+            return new OwnerActs(draft).setWashDown(set);
+        }
         if (act instanceof Act.Post post) {
             return Planning.post(draft, post, now);
         }

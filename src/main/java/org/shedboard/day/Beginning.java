@@ -44,9 +44,10 @@ public record Beginning(Day day, List<Change> changes) {
                     setup.machines(),
                     HoursRules.USUAL,
                     setup.pins().keySet(),
-                    Register.EMPTY,
+                    Register.EMPTY.withNotices(setup.notices()),
                     new Shelf(setup.stock(), List.of()));
             day = Day.blank(books, date);
+            changes.add(new Change.NoticesSaved(setup.notices()));
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
             setup.machines().forEach(machine -> changes.add(new Change.MachineSaved(machine)));
             setup.stock().forEach(this::counted);

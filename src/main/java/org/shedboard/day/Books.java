@@ -108,6 +108,10 @@ public record Books(
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
     }
 
+    public Books with(Register next) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, next, shelf);
+    }
+
     Books with(Shelf next) {
         return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, next);
     }

@@ -1,10 +1,14 @@
 package org.shedboard.day;
 
+import java.util.List;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
@@ -29,6 +33,17 @@ public sealed interface Change {
     record OpeningSaved(Opening opening) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
+
+    /** These notices take the place of all before. */
+    record NoticesSaved(List<Notice> notices) implements Change {
+        public NoticesSaved {
+            notices = List.copyOf(notices);
+        }
+    }
+
+    record NoticeTakenSaved(NoticeTaken taken) implements Change {}
+
+    record LoanSaved(Loan loan) implements Change {}
 
     record StockSaved(Stock stock) implements Change {}
 

@@ -26,6 +26,8 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         BOOKING_LATE,
         RUNS_OVER,
         ON_AFTER_KNOCK_OFF,
+        WASH_DOWN_AWAITED,
+        LOAN_OUT,
         OWNER_TO_RING,
         PROMISE_AT_RISK,
         NO_PROMISE

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Point;
+import org.shedboard.register.Loan;
 import org.shedboard.shop.HoistCheck;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Person;
@@ -40,6 +41,7 @@ public final class Concerns {
         outlook.day().visits().forEach(concerns::lookAt);
         concerns.lookAtParts();
         concerns.lookAtHoists();
+        concerns.lookAtLoans();
         concerns.lookBack();
         concerns.lookAtKnockOff();
         return concerns.found.stream()
@@ -59,6 +61,9 @@ public final class Concerns {
         visit.hold().ifPresent(hold -> lookAtHold(visit, hold));
         if (visit.state() == VisitState.BOOKED && visit.intake().arrives().isBefore(outlook.at())) {
             add(Concern.Kind.BOOKING_LATE, visit, clock(visit.intake().arrives()));
+        }
+        if (visit.state().isHere() && WashDowns.isAwaited(visit)) {
+            add(Concern.Kind.WASH_DOWN_AWAITED, visit);
         }
         if (visit.state() == VisitState.DONE) {
             add(Concern.Kind.OWNER_TO_RING, visit, day.ownerOf(visit).phone());
@@ -150,6 +155,22 @@ public final class Concerns {
         day.unclosed()
                 .ifPresent(date -> found.add(
                         new Concern(Concern.Kind.DAY_NOT_CLOSED, Optional.empty(), List.of(date.toString()))));
+    }
+
+    /** What is lent is asked for when the owner's own machine is done, and from then on until it is back. */
+    private void lookAtLoans() {
+        for (Loan loan : day.books().register().loansOut()) {
+            Optional<Visit> visit = day.findVisit(loan.visitId());
+            if (visit.filter(each -> each.state().isOpen()).isEmpty()) {
+                found.add(new Concern(
+                        Concern.Kind.LOAN_OUT,
+                        Optional.empty(),
+                        List.of(
+                                loan.label(),
+                                day.books().expectOwner(loan.ownerId()).name(),
+                                clock(loan.out()))));
+            }
+        }
     }
 
     private void lookAtHoists() {

@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.Work;
+import org.shedboard.register.NoticeTaken;
+import org.shedboard.register.Register;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
@@ -39,7 +41,13 @@ final class DoorActs {
         Owner owner = ownerOf(act.whose(), act.which());
         Machine machine = machineOf(act, owner);
         List<Line> lines = linesOf(draft, act.wanted());
-        Intake intake = new Intake(act.expected().orElse(now), act.mud(), depthOf(act), act.condition(), act.note());
+        Intake intake = new Intake(
+                act.expected().orElse(now),
+                act.mud(),
+                depthOf(act),
+                act.condition(),
+                act.note(),
+                owner.washDownFirst());
         Visit visit = new Visit(
                 draft.newId("V"),
                 machine.id(),
@@ -56,7 +64,35 @@ final class DoorActs {
             visit = visit.plusPromise(new Promise(said.at(), said.by(), said.to(), now, "", false));
         }
         draft.put(visit);
+        takeNotices(draft, visit, lines, act.wanted());
         return draft.doneWith(visit);
+    }
+
+    /** Remembers which lines came of a maker's notice. */
+    static void takeNotices(Draft draft, Visit visit, List<Line> lines, List<Act.Wanted> wanted) {
+        for (int i = 0; i < wanted.size(); i++) {
+            String lineId = lines.get(i).id();
+            wanted.get(i)
+                    .noticeId()
+                    .ifPresent(notice -> draft.put(
+                            new NoticeTaken(notice, visit.machineId(), visit.id(), lineId, NoticeTaken.State.TAKEN)));
+        }
+    }
+
+    /** Why a notice cannot become work on a machine. */
+    static Optional<Refusal> noticeRefusal(Day day, Optional<String> machineId, List<Act.Wanted> wanted) {
+        Register register = day.books().register();
+        for (String id :
+                wanted.stream().flatMap(each -> each.noticeId().stream()).toList()) {
+            if (register.findNotice(id).isEmpty()) {
+                return Optional.of(Refusal.of("notice_unknown", id));
+            }
+            if (machineId.filter(machine -> register.isTaken(id, machine)).isPresent()) {
+                return Optional.of(Refusal.of(
+                        "notice_taken", id, register.findNotice(id).get().title()));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Refusal> refusal(Act.TakeIn act) {
@@ -82,6 +118,7 @@ final class DoorActs {
                     Names.of(draft.day(), already.get())));
         }
         return wantedRefusal(draft.day(), classId.get(), act.wanted())
+                .or(() -> noticeRefusal(draft.day(), act.which().machineId(), act.wanted()))
                 .or(() -> tagRefusal(act.tag()))
                 .or(() -> RegisterActs.yearRefusal(draft.day(), act.which().modelYear()))
                 .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
@@ -247,7 +284,8 @@ final class DoorActs {
         }
         Intake intake = visit.intake()
                 .withArrives(now)
-                .withMud(act.mud().orElse(visit.intake().mud()));
+                .withMud(act.mud().orElse(visit.intake().mud()))
+                .withWashDownFirst(draft.day().ownerOf(visit).washDownFirst());
         Visit here = visit.withState(VisitState.IN_YARD)
                 .withIntake(intake)
                 .withTag(OptionalInt.of(tagOf(act.tag())))

@@ -11,15 +11,18 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
-        PART_NOT_ORDERED,
-        PART_ON_ORDER,
-        PART_TO_CHECK,
+        WASH_DOWN_FIRST,
         DAY_SHUT,
         PLACES_FULL,
         PEOPLE_FULL,
         EVERYBODY_FULL,
         ROOM_ON,
         NO_ROOM,
+        PART_NOT_ORDERED,
+        PART_ON_ORDER,
+        PART_TO_CHECK,
+        NOTICE,
+        NOTICE_MAYBE,
         YEAR_UNKNOWN,
         YEARS_POSSIBLE,
         YEAR_NOT_OF_NUMBER,

@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.register.IdNumber;
+import org.shedboard.register.Notice;
 import org.shedboard.register.NumberRemark;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Owner;
 import org.shedboard.shop.Visit;
 
 /** What is to be known about a machine at the door, found. */
@@ -39,6 +41,8 @@ public final class DoorNotes {
         numberFaults();
         parts();
         fullDay();
+        washDown();
+        makersNotices();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -74,10 +78,33 @@ public final class DoorNotes {
         }
     }
 
+    /** Those that are not wanted yet. */
+    private void makersNotices() {
+        for (Notice notice : Notices.openOn(day, wanted.which())) {
+            boolean isWanted = wanted.wanted().stream()
+                    .anyMatch(
+                            each -> each.noticeId().filter(notice.id()::equals).isPresent());
+            if (!isWanted) {
+                DoorNote.Kind kind =
+                        Notices.isSure(day, wanted.which(), notice) ? DoorNote.Kind.NOTICE : DoorNote.Kind.NOTICE_MAYBE;
+                notes.add(DoorNote.of(kind, notice.id(), notice.title()));
+            }
+        }
+    }
+
     /** The number that was said, else the one the machine has. */
     private IdNumber number() {
         String said = wanted.which().number();
         return IdNumber.of(said.isBlank() ? machine().map(Machine::number).orElse("") : said);
+    }
+
+    private void washDown() {
+        machine()
+                .map(Machine::ownerId)
+                .or(() -> wanted.whose().ownerId())
+                .flatMap(day.books()::findOwner)
+                .filter(Owner::washDownFirst)
+                .ifPresent(owner -> notes.add(DoorNote.of(DoorNote.Kind.WASH_DOWN_FIRST, owner.name())));
     }
 
     /** What would be short if the machine came in like this, and what somebody has to look for on it. */

@@ -9,8 +9,11 @@ import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
@@ -58,6 +61,34 @@ final class Draft {
     void put(Visit visit) {
         day = day.with(visit);
         changes.put("visit " + visit.id(), new Change.VisitSaved(visit));
+        settleNotices(visit);
+    }
+
+    /** A notice is carried out when its visit is done with it, and open again when the booking is called off. */
+    private void settleNotices(Visit visit) {
+        Optional<NoticeTaken.State> next = switch (visit.state()) {
+            case DONE, GONE -> Optional.of(NoticeTaken.State.DONE);
+            case CANCELLED, NO_SHOW -> Optional.of(NoticeTaken.State.DROPPED);
+            default -> Optional.empty();
+        };
+        next.ifPresent(state -> day.books().register().takenOn(visit.id()).stream()
+                .filter(taken -> taken.state() == NoticeTaken.State.TAKEN)
+                .forEach(taken -> put(taken.with(state))));
+    }
+
+    void put(NoticeTaken taken) {
+        day = day.with(day.books().with(day.books().register().with(taken)));
+        changes.put("notice " + taken.noticeId() + " " + taken.visitId(), new Change.NoticeTakenSaved(taken));
+    }
+
+    void putNotices(List<Notice> notices) {
+        day = day.with(day.books().with(day.books().register().withNotices(notices)));
+        changes.put("notices", new Change.NoticesSaved(notices));
+    }
+
+    void put(Loan loan) {
+        day = day.with(day.books().with(day.books().register().with(loan)));
+        changes.put("loan " + loan.id(), new Change.LoanSaved(loan));
     }
 
     void put(ClockEntry entry) {

@@ -124,7 +124,8 @@ final class MachineActs {
             return new Outcome.Refused(Refusal.of("is_done", Names.of(draft.day(), visit)));
         }
         String classId = draft.day().machineOf(visit).classId();
-        Optional<Refusal> no = DoorActs.wantedRefusal(draft.day(), classId, act.wanted());
+        Optional<Refusal> no = DoorActs.wantedRefusal(draft.day(), classId, act.wanted())
+                .or(() -> DoorActs.noticeRefusal(draft.day(), Optional.of(visit.machineId()), act.wanted()));
         if (no.isPresent()) {
             return new Outcome.Refused(no.get());
         }
@@ -135,6 +136,7 @@ final class MachineActs {
         lines.addAll(added);
         Visit more = visit.withLines(lines).withStays(stays);
         draft.put(more);
+        DoorActs.takeNotices(draft, more, added, act.wanted());
         return draft.doneWith(more);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.PastVisit;
+import org.shedboard.register.Notice;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
@@ -17,6 +18,7 @@ import org.shedboard.shop.Shop;
  * @param morning how its first day begins; only a demonstration has one
  * @param stock what lies on the shelf
  * @param pins the PINs that people have from the start, by the ids of the people; wiped when the shop is made
+ * @param notices what makers ask for
  */
 public record Setup(
         Shop shop,
@@ -25,12 +27,14 @@ public record Setup(
         List<PastVisit> past,
         Optional<Morning> morning,
         Map<String, Pin> pins,
-        List<Stock> stock) {
+        List<Stock> stock,
+        List<Notice> notices) {
     public Setup {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
         past = List.copyOf(past);
         pins = Map.copyOf(pins);
+        notices = List.copyOf(notices);
         stock = List.copyOf(stock);
     }
 
@@ -42,7 +46,7 @@ public record Setup(
             List<PastVisit> past,
             Optional<Morning> morning,
             Map<String, Pin> pins) {
-        this(shop, owners, machines, past, morning, pins, List.of());
+        this(shop, owners, machines, past, morning, pins, List.of(), List.of());
     }
 
     /** A start at which nobody has a PIN. */
@@ -52,10 +56,14 @@ public record Setup(
     }
 
     public Setup withPast(List<PastVisit> visits) {
-        return new Setup(shop, owners, machines, visits, morning, pins, stock);
+        return new Setup(shop, owners, machines, visits, morning, pins, stock, notices);
     }
 
     public Setup withStock(List<Stock> counted) {
-        return new Setup(shop, owners, machines, past, morning, pins, counted);
+        return new Setup(shop, owners, machines, past, morning, pins, counted, notices);
+    }
+
+    public Setup withNotices(List<Notice> known) {
+        return new Setup(shop, owners, machines, past, morning, pins, stock, known);
     }
 }

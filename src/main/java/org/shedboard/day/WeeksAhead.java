@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.ahead.DayAhead;
 import org.shedboard.ahead.Demand;
+import org.shedboard.ahead.Load;
 import org.shedboard.ahead.Side;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.pack.Span;
@@ -71,7 +72,8 @@ public final class WeeksAhead {
                     0,
                     placesByKind(),
                     peopleBySkill(),
-                    List.of()));
+                    List.of(),
+                    Load.NONE));
         }
         return empty;
     }

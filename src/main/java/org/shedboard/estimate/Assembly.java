@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
+import org.shedboard.shop.Mud;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Stay;
@@ -21,7 +22,8 @@ import org.shedboard.shop.WorkKind;
  * <p>Each step of the visit becomes one stay. It opens with bringing the machine there (driven, or pushed when it cannot
  * drive), on a hoist followed by raising it; then the inspection of the step's points and the tasks of every line, a task that
  * two lines name being done once; a hoist stay closes with lowering. Cleaning stands in the first stay: the class's wash at
- * this mud grade, then uncovering each point that the depth asks for. A machine that needs neither gets no wash. The visit ends
+ * this mud grade, then uncovering each point that the depth asks for. A machine that needs neither gets no wash. Where the
+ * property wants a wash-down first, there always is one, with its signature and the cleaning of the pad. The visit ends
  * with a test drive, where it can be driven, and somebody's signature.
  */
 final class Assembly {
@@ -68,7 +70,7 @@ final class Assembly {
     }
 
     private Optional<Stay> washStay() {
-        int wash = machineClass.washMinutes(intake.mud());
+        int wash = machineClass.washMinutes(washed());
         int uncover = points.stream().mapToInt(this::uncoverMinutes).sum();
         if (wash + uncover == 0) {
             return Optional.empty();
@@ -83,7 +85,25 @@ final class Assembly {
                     points.stream().filter(point -> uncoverMinutes(point) > 0).count();
             tasks.add(usual(Usual.UNCOVER, Step.WASH, covered, uncover, last(tasks)));
         }
+        if (intake.washDownFirst()) {
+            addWashDown(tasks);
+        }
         return Optional.of(new Stay(Step.WASH, Step.WASH.kinds(), Optional.empty(), tasks));
+    }
+
+    /** A machine that looks clean can carry seed: where it is washed down first, it is washed as a dusty one at least. */
+    private Mud washed() {
+        Mud mud = intake.mud();
+        return intake.washDownFirst() && mud == Mud.CLEAN ? Mud.DUSTY : mud;
+    }
+
+    /** Somebody who did not wash it signs; the pad is not free for another machine before it is clean. */
+    private void addWashDown(List<Task> tasks) {
+        List<String> cleaning = ids(tasks.subList(1, tasks.size()));
+        WashDown takes = catalogue.washDown();
+        tasks.add(usual(Usual.SIGN_WASH_DOWN, Step.WASH, 0, takes.signMinutes(), last(tasks))
+                .withNotBy(cleaning));
+        tasks.add(usual(Usual.CLEAN_PAD, Step.WASH, 0, takes.padMinutes(), last(tasks)));
     }
 
     private Optional<Stay> placeStay(Step step) {

@@ -20,7 +20,8 @@ public record Catalogue(
         Spreads spreads,
         int testDriveMinutes,
         int signOffMinutes,
-        List<Item> items) {
+        List<Item> items,
+        WashDown washDown) {
     public Catalogue {
         classes = List.copyOf(classes);
         works = List.copyOf(works);
@@ -31,6 +32,18 @@ public record Catalogue(
                 throw new IllegalArgumentException("the catalogue has no words for %s".formatted(task));
             }
         }
+    }
+
+    /** One in which a wash-down takes what it usually takes. */
+    public Catalogue(
+            List<MachineClass> classes,
+            List<Work> works,
+            Map<Usual, Usual.Words> usual,
+            Spreads spreads,
+            int testDriveMinutes,
+            int signOffMinutes,
+            List<Item> items) {
+        this(classes, works, usual, spreads, testDriveMinutes, signOffMinutes, items, WashDown.USUAL);
     }
 
     /** The catalogue of a shop that keeps no account of its shelf. */

@@ -16,6 +16,8 @@ public enum Usual {
     LOWER(WorkKind.MOVE, Skill.HOIST),
     WASH(WorkKind.CLEAN, Skill.WASH),
     UNCOVER(WorkKind.CLEAN, Skill.WASH),
+    SIGN_WASH_DOWN(WorkKind.SIGN_OFF, Skill.SIGN_OFF),
+    CLEAN_PAD(WorkKind.CLEAN, Skill.WASH),
     INSPECT_UNDERSIDE(WorkKind.INSPECT, Skill.SERVICE),
     INSPECT_TOPSIDE(WorkKind.INSPECT, Skill.SERVICE),
     TEST_DRIVE(WorkKind.INSPECT, Skill.SERVICE),

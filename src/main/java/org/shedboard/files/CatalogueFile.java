@@ -12,10 +12,12 @@ import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
+import org.shedboard.estimate.WashDown;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.WorkKind;
+import org.shedboard.words.Words;
 
 /** The catalogue as a file: machine classes with their inspection points, the works, the words of the usual tasks. */
 public final class CatalogueFile {
@@ -46,7 +48,13 @@ public final class CatalogueFile {
                 root.object("spreads", CatalogueFile::spreads),
                 root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
                 root.whole("signOffMinutes", 1, LONGEST_MINUTES),
-                items.all());
+                items.all(),
+                root.findObject("washDown", CatalogueFile::washDown).orElse(WashDown.USUAL));
+    }
+
+    private static WashDown washDown(Fields fields) {
+        return new WashDown(
+                fields.whole("signMinutes", 1, LONGEST_MINUTES), fields.whole("padMinutes", 1, LONGEST_MINUTES));
     }
 
     private static MachineClass machineClass(Fields fields, Map<String, String> seen, ItemFields items) {
@@ -123,9 +131,22 @@ public final class CatalogueFile {
     private static Map<Usual, Usual.Words> usual(Fields fields) {
         Map<Usual, Usual.Words> words = new EnumMap<>(Usual.class);
         for (Usual task : Usual.values()) {
-            words.put(task, fields.object(Fields.nameOf(task), CatalogueFile::words));
+            words.put(task, words(fields, task));
         }
         return words;
+    }
+
+    /** Files from before there was a wash-down have no words for it. */
+    private static Usual.Words words(Fields fields, Usual task) {
+        String name = Fields.nameOf(task);
+        return switch (task) {
+            case SIGN_WASH_DOWN ->
+                fields.findObject(name, CatalogueFile::words)
+                        .orElse(new Usual.Words(Words.say("usual.sign_wash_down"), ""));
+            case CLEAN_PAD ->
+                fields.findObject(name, CatalogueFile::words).orElse(new Usual.Words(Words.say("usual.clean_pad"), ""));
+            default -> fields.object(name, CatalogueFile::words);
+        };
     }
 
     private static Usual.Words words(Fields fields) {

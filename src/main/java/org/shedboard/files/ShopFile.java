@@ -57,9 +57,11 @@ public final class ShopFile {
         List<Owner> owners = root.objectsOrNone("owners", this::owner);
         List<Machine> machines = root.objectsOrNone("machines", this::machine);
         MorningFields morning = new MorningFields(shop, machines, catalogue);
+        NoticeFields notices = new NoticeFields(catalogue);
         StockFields shelf = new StockFields(catalogue);
         return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins)
-                .withStock(root.objectsOrNone("shelf", shelf::read));
+                .withStock(root.objectsOrNone("shelf", shelf::read))
+                .withNotices(root.objectsOrNone("notices", notices::read));
     }
 
     private Shop shop(Fields root) {
@@ -154,7 +156,8 @@ public final class ShopFile {
     private Owner owner(Fields fields) {
         String id = fields.filled("id");
         fields.unique("id", id, ownersSeen);
-        return new Owner(id, fields.filled("name"), fields.findText("phone").orElse(""));
+        return new Owner(
+                id, fields.filled("name"), fields.findText("phone").orElse(""), fields.flag("washDownFirst", false));
     }
 
     private Machine machine(Fields fields) {

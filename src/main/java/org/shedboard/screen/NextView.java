@@ -17,6 +17,7 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
+import org.shedboard.day.WashDowns;
 import org.shedboard.estimate.Point;
 import org.shedboard.grid.BigLetters;
 import org.shedboard.grid.Canvas;
@@ -137,6 +138,9 @@ final class NextView {
         rest = line(rest, when, Style.NORMAL);
         if (!next.isRunning() && Duration.between(outlook.at(), next.from()).toMinutes() >= IDLE_MINUTES) {
             rest = line(rest, Words.say("next.not_before", Clocks.sayTime(day, next.from())), Style.LATE);
+        }
+        if (WashDowns.isAwaited(next.visit())) {
+            rest = canvas.paragraph(rest, Words.say("next.wash_down"), Style.DANGER);
         }
         return next.task().caution().isEmpty()
                 ? rest

@@ -137,7 +137,7 @@ final class PlacesView {
                     RUNS_OVER,
                     ON_AFTER_KNOCK_OFF,
                     PROMISE_AT_RISK -> Style.LATE;
-            case OWNER_TO_RING, NO_PROMISE -> Style.NORMAL;
+            case OWNER_TO_RING, WASH_DOWN_AWAITED, LOAN_OUT, NO_PROMISE -> Style.NORMAL;
         };
     }
 

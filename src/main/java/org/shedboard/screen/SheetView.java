@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shedboard.board.Board;
+import org.shedboard.board.LoanWords;
 import org.shedboard.board.NumberWords;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
@@ -13,6 +14,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
+import org.shedboard.day.WashDowns;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.Point;
@@ -22,6 +24,8 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.register.Loan;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -96,15 +100,34 @@ final class SheetView {
         about.add(day.ownerOf(visit).phone());
         rest = flow(rest, about, Style.NORMAL);
         rest = flow(rest, state(), Style.NORMAL);
+        rest = washDown(rest);
         rest = promise(rest);
         for (Line wanted : visit.lines()) {
             rest = wanted(rest, wanted);
         }
         rest = new SheetParts(canvas, outlook, visit).draw(rest);
+        for (Loan loan : day.books().register().loans().stream()
+                .filter(each -> each.visitId().equals(visit.id()))
+                .toList()) {
+            rest = canvas.paragraph(rest, LoanWords.of(day, loan), loan.isOut() ? Style.HELD : Style.NORMAL);
+        }
         if (!visit.intake().note().isBlank()) {
             rest = canvas.paragraph(rest, Words.say("sheet.note", visit.intake().note()), Style.NORMAL);
         }
         return line(rest, clocked(), Style.QUIET);
+    }
+
+    private Region washDown(Region region) {
+        if (WashDowns.isAwaited(visit)) {
+            return line(region, Words.say("sheet.wash_down_awaited"), Style.DANGER);
+        }
+        return WashDowns.signed(visit)
+                .map(by -> Words.say(
+                        "sheet.wash_down_signed",
+                        name(by.person().orElseThrow()),
+                        time(by.ended().orElseThrow())))
+                .map(said -> line(region, said, Style.NORMAL))
+                .orElse(region);
     }
 
     private List<String> state() {
@@ -159,7 +182,24 @@ final class SheetView {
                 .collect(Collectors.joining(", "));
         String all = parts.isEmpty() ? "" : "   " + Words.say("sheet.parts", parts);
         String payer = "   " + Words.say("sheet.paid_by", Words.say(wanted.payer()));
-        return canvas.paragraph(region, Glyphs.BULLET + " " + wanted.name() + payer + all, Style.NORMAL);
+        return canvas.paragraph(
+                region, Glyphs.BULLET + " " + wanted.name() + payer + notice(wanted) + all, Style.NORMAL);
+    }
+
+    /** Which maker's notice asks for the line. */
+    private String notice(Line wanted) {
+        return day.books().register().takenOn(visit.id()).stream()
+                .filter(taken -> taken.lineId().equals(wanted.id()))
+                .map(taken -> "   "
+                        + Words.say(
+                                "sheet.notice",
+                                taken.noticeId(),
+                                day.books()
+                                        .register()
+                                        .findNotice(taken.noticeId())
+                                        .map(Notice::title)
+                                        .orElse("")))
+                .collect(Collectors.joining());
     }
 
     private String clocked() {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import org.shedboard.board.Board;
 import org.shedboard.board.DoorWords;
 import org.shedboard.board.NumberWords;
@@ -25,6 +24,7 @@ import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.register.IdNumber;
+import org.shedboard.register.Notice;
 import org.shedboard.register.NumberKind;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Machine;
@@ -124,12 +124,7 @@ final class TakeInView {
                         ? Optional.empty()
                         : reading.machine().map(this::machine);
             case CLASS -> Optional.of(reading.classId().map(id -> className(id)).orElse(""));
-            case WORK ->
-                Optional.of(form.workIds().stream()
-                                .map(id ->
-                                        day.books().catalogue().expectWork(id).name())
-                                .collect(Collectors.joining(" + "))
-                        + (form.text(Field.WORK).isEmpty() ? "" : " " + form.text(Field.WORK) + "_"));
+            case WORK -> Optional.of(wanted());
             case MUD ->
                 Optional.of(form.mud()
                         .map(mud -> mud.grade() + " " + Words.say(mud))
@@ -138,6 +133,16 @@ final class TakeInView {
             case CONDITION -> Optional.of(condition());
             default -> Optional.empty();
         };
+    }
+
+    /** The work and the makers' notices, and what is typed of a key. */
+    private String wanted() {
+        List<String> wanted = new ArrayList<>();
+        form.workIds()
+                .forEach(id -> wanted.add(day.books().catalogue().expectWork(id).name()));
+        form.noticeIds().forEach(id -> wanted.add(Words.say("form.notice_wanted", id)));
+        String typed = form.text(Field.WORK);
+        return String.join(" + ", wanted) + (typed.isEmpty() ? "" : " " + typed + "_");
     }
 
     private String className(String id) {
@@ -253,6 +258,18 @@ final class TakeInView {
             Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
             canvas.text(name, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
             row++;
+        }
+        notices(region.below(row));
+    }
+
+    private void notices(Region region) {
+        List<Notice> notices = reading.notices();
+        for (int i = 0; i < notices.size(); i++) {
+            boolean wanted = form.noticeIds().contains(notices.get(i).id());
+            Region rest = canvas.text(region.row(i), "%-3s".formatted(i + 1), Style.KEY);
+            Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
+            String text = Words.say("form.notice", notices.get(i).title());
+            canvas.text(name, text, wanted ? Style.SELECTED : Style.NORMAL);
         }
     }
 

@@ -64,6 +64,8 @@ public final class View {
             new RegisterView(canvas, board, register).draw(page);
         } else if (screen instanceof Screen.MachinePage machine) {
             new MachineView(canvas, board, machine).draw(page);
+        } else if (screen instanceof Screen.Ahead ahead) {
+            new AheadView(canvas, board, ahead).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

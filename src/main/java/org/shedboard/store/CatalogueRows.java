@@ -9,12 +9,13 @@ import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
+import org.shedboard.estimate.WashDown;
 import org.shedboard.shop.WorkKind;
 
 /** What the catalogue says of everything, in the tables catalogue, spread and usual_task; the rest stands beside. */
 final class CatalogueRows {
     private static final Table CATALOGUE = Table.named("catalogue")
-            .number("id", "test_drive_minutes", "sign_off_minutes")
+            .number("id", "test_drive_minutes", "sign_off_minutes", "wash_down_sign_minutes", "wash_down_pad_minutes")
             .real("machine_spread", "person_spread")
             .keyed("id");
     private static final Table SPREAD =
@@ -36,7 +37,8 @@ final class CatalogueRows {
                 new Spreads(readSpreads(sql), catalogue.real("machine_spread"), catalogue.real("person_spread")),
                 catalogue.number("test_drive_minutes"),
                 catalogue.number("sign_off_minutes"),
-                PartRows.items(sql));
+                PartRows.items(sql),
+                new WashDown(catalogue.number("wash_down_sign_minutes"), catalogue.number("wash_down_pad_minutes")));
     }
 
     private static Map<Usual, Usual.Words> readUsual(Sql sql) {
@@ -63,6 +65,8 @@ final class CatalogueRows {
                 .set("id", 1)
                 .set("test_drive_minutes", catalogue.testDriveMinutes())
                 .set("sign_off_minutes", catalogue.signOffMinutes())
+                .set("wash_down_sign_minutes", catalogue.washDown().signMinutes())
+                .set("wash_down_pad_minutes", catalogue.washDown().padMinutes())
                 .set("machine_spread", spreads.machine())
                 .set("person_spread", spreads.person());
         List<Share> parts = new ArrayList<>();

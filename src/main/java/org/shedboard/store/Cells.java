@@ -154,12 +154,12 @@ final class Cells {
         return expect(column, Long.class);
     }
 
-    OptionalLong findWide(String column) {
-        return find(column, Long.class).map(OptionalLong::of).orElseGet(OptionalLong::empty);
-    }
-
     double real(String column) {
         return expect(column, Double.class);
+    }
+
+    OptionalLong findWide(String column) {
+        return find(column, Long.class).map(OptionalLong::of).orElseGet(OptionalLong::empty);
     }
 
     OptionalDouble findReal(String column) {

@@ -34,6 +34,7 @@ final class Forgetting {
             PROMISE,
             Table.named("finding").text("visit_id", "point_id", "note").keyed("visit_id", "point_id"),
             Table.named("errand").text("id", "note").keyed("id"),
+            Table.named("loan").text("id", "label").keyed("id"),
             Table.named("clock_entry").text("id", "why").keyed("id"),
             Table.named("hoist_check")
                     .date("opened_on")

@@ -6,8 +6,10 @@ import org.shedboard.register.Merged;
 /** A record of a machine going into another: everything that names it goes along. */
 final class Merging {
     /** All tables that name machines in a column machine_id, with their keys; one that comes to do so belongs here. */
-    private static final List<Table> NAMING =
-            List.of(Table.named("visit").text("id", "machine_id").keyed("id"));
+    private static final List<Table> NAMING = List.of(
+            Table.named("visit").text("id", "machine_id").keyed("id"),
+            Table.named("notice_taken").text("id", "machine_id").keyed("id"),
+            Table.named("loan").text("id", "machine_id").keyed("id"));
 
     private static final String COLUMN = "machine_id";
 

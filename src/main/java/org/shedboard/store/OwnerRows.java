@@ -9,8 +9,11 @@ import org.shedboard.shop.Owner;
 
 /** Owners and their machines, in the tables owner and machine. */
 final class OwnerRows {
-    private static final Table OWNER =
-            Table.named("owner").text("id", "name", "phone").keyed("id").scoped("id");
+    private static final Table OWNER = Table.named("owner")
+            .text("id", "name", "phone")
+            .flag("wash_down_first")
+            .keyed("id")
+            .scoped("id");
     private static final Table MACHINE = Table.named("machine")
             .text("id", "owner_id", "class_id", "label")
             .number("model_year")
@@ -25,7 +28,8 @@ final class OwnerRows {
 
     static List<Owner> owners(Sql sql) {
         return sql.select(OWNER, "ORDER BY id").stream()
-                .map(row -> row.map(owner -> new Owner(owner.text("id"), owner.text("name"), owner.text("phone"))))
+                .map(row -> row.map(owner -> new Owner(
+                        owner.text("id"), owner.text("name"), owner.text("phone"), owner.flag("wash_down_first"))))
                 .toList();
     }
 
@@ -63,7 +67,8 @@ final class OwnerRows {
                 .map(owner -> Cells.in(OWNER)
                         .set("id", owner.id())
                         .set("name", owner.name())
-                        .set("phone", owner.phone()))
+                        .set("phone", owner.phone())
+                        .set("wash_down_first", owner.washDownFirst()))
                 .toList();
         return Share.of(OWNER, owners.stream().map(Owner::id).toList(), rows);
     }

@@ -10,8 +10,11 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.History;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
@@ -127,6 +130,21 @@ public sealed class Reader permits Tx {
     /** Other work that is planned, or that somebody is on. */
     public List<Errand> openErrands() {
         return ErrandRows.open(sql);
+    }
+
+    /** What makers ask for. */
+    public List<Notice> notices() {
+        return NoticeRows.notices(sql);
+    }
+
+    /** What was ever taken up of it. */
+    public List<NoticeTaken> noticesTaken() {
+        return NoticeRows.taken(sql);
+    }
+
+    /** Machines of ours that were ever lent, in the order in which they went out. */
+    public List<Loan> loans() {
+        return NoticeRows.loans(sql);
     }
 
     /** How the shop counts its hours. */

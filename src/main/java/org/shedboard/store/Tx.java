@@ -8,8 +8,11 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.KeptPin;
@@ -103,6 +106,19 @@ public final class Tx extends Reader {
 
     public void saveErrands(Collection<Errand> errands) {
         difference.save(sql, List.of(ErrandRows.share(errands)));
+    }
+
+    /** Puts these notices in place of those before. */
+    public void saveNotices(Collection<Notice> notices) {
+        difference.save(sql, List.of(NoticeRows.shareOfNotices(notices)));
+    }
+
+    public void saveNoticesTaken(Collection<NoticeTaken> taken) {
+        difference.save(sql, List.of(NoticeRows.shareOfTaken(taken)));
+    }
+
+    public void saveLoans(Collection<Loan> loans) {
+        difference.save(sql, List.of(NoticeRows.shareOfLoans(loans)));
     }
 
     public void saveHoursRules(HoursRules rules) {

@@ -29,6 +29,7 @@ final class VisitRows {
             .text("note", "hold_reason", "hold_note")
             .instant("hold_since", "hold_until", "finished_at", "ended_at")
             .number("last_tag")
+            .flag("wash_down_first")
             .keyed("id")
             .scoped("id");
     /** Keyed by the number, so that a tag passed on or swapped is a row that changes hands. */
@@ -117,7 +118,8 @@ final class VisitRows {
                 row.one(Mud.class, "mud"),
                 row.one(Depth.class, "depth"),
                 new Condition(row.flag("runs"), row.flag("rolls"), row.flag("steers"), row.flag("stops")),
-                row.text("note"));
+                row.text("note"),
+                row.flag("wash_down_first"));
     }
 
     private static Hold toHold(Cells row) {
@@ -195,6 +197,7 @@ final class VisitRows {
                 .set("hold_until", hold.map(Hold::until))
                 .set("finished_at", visit.finished())
                 .set("ended_at", endOf(visit, known, now))
-                .set("last_tag", lastTagOf(visit, known));
+                .set("last_tag", lastTagOf(visit, known))
+                .set("wash_down_first", intake.washDownFirst());
     }
 }

@@ -26,6 +26,7 @@ import org.shedboard.shop.Hold;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
@@ -36,6 +37,41 @@ import org.shedboard.words.Words;
 /** What the foreman and the people in the shed do with the keys, on the demonstration day at 09:40. */
 class KeyFlowsTest {
     private final FakeShell shell = FakeShell.demonstration();
+
+    @Test
+    void the_weeks_ahead_are_looked_at_day_by_day_and_left() {
+        FakeShell shell =
+                FakeShell.demonstration().types("v").press(Key.DOWN, Key.DOWN).types("s");
+        assertEquals(
+                new Screen.Ahead(Screen.Ahead.Page.SKILLS, 2), shell.board().screen());
+        shell.press(Key.UP, Key.UP, Key.UP).types("p");
+        assertEquals(
+                new Screen.Ahead(Screen.Ahead.Page.PLACES, 0), shell.board().screen());
+        shell.press(Key.ESCAPE);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
+    }
+
+    @Test
+    void a_machine_of_ours_goes_with_the_owner_and_comes_back_by_the_same_key() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("othe yellow quad");
+        shell.press(Key.ENTER).assertDone();
+        assertEquals(
+                "the yellow quad",
+                shell.day().books().register().loansOut().get(0).label());
+        shell.types("o").assertDone();
+        assertTrue(shell.day().books().register().loansOut().isEmpty());
+    }
+
+    @Test
+    void a_makers_notice_is_taken_up_by_its_digit_and_the_maker_pays() {
+        FakeShell shell = FakeShell.demonstration()
+                .types("tcorrowby burr")
+                .press(Key.ENTER)
+                .types("1");
+        shell.press(Key.ENTER).types("0").press(Key.ENTER).assertDone();
+        Act.TakeIn act = (Act.TakeIn) shell.lastAct();
+        assertEquals(List.of(new Act.Wanted("brakes-front", Payer.MAKER, Optional.of("KB-22-4"))), act.wanted());
+    }
 
     @Test
     void a_known_machine_is_taken_in_with_a_promise_in_the_fewest_keys() {

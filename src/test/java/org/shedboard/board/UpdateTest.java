@@ -81,6 +81,8 @@ class UpdateTest {
         boards.add(shell.board().on(Screen.Register.START));
         boards.add(shell.board().on(new Screen.MachinePage("M1")));
         boards.add(shell.board().on(new Screen.MachinePage("gone")));
+        boards.add(shell.board().on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
+        boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         FakeShell plug = FakeShell.onThePlug();
@@ -91,6 +93,12 @@ class UpdateTest {
         boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));
         boards.add(FakeShell.unopened().board());
         return boards;
+    }
+
+    /** The sheet of a machine for which one of ours is out. */
+    private static Board withOursOut() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("othe yellow quad");
+        return shell.press(Key.ENTER).board();
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.shedboard.board.Msg;
 import org.shedboard.board.Turn;
 import org.shedboard.board.Update;
 import org.shedboard.day.Act;
+import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Change;
 import org.shedboard.day.Day;
@@ -156,6 +157,14 @@ final class Rehearsal {
             throw new IllegalStateException(act + " is refused: " + outcome);
         }
         day = Optional.of(done.day());
+        return seen();
+    }
+
+    /** Machines are booked at another terminal; the plan is not moved along. */
+    Rehearsal booked(List<Act.TakeIn> bookings) {
+        for (Act booking : bookings) {
+            day = Optional.of(((Outcome.Done) Acts.apply(day(), booking, now)).day());
+        }
         return seen();
     }
 

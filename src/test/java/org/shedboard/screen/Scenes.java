@@ -1,6 +1,9 @@
 package org.shedboard.screen;
 
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,6 +68,7 @@ final class Scenes {
         shelf();
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
+        ahead();
         questions();
         register();
     }
@@ -132,6 +136,67 @@ final class Scenes {
         return page("marrowby burr").type("mquillgate burr").press(Key.ENTER).type("11");
     }
 
+    private static void ahead() {
+        add("ahead", "places", () -> withBookings().type("v"));
+        add("ahead", "skills", () -> withBookings().type("vs"));
+        add("ahead", "full-day", () -> withBookings().type("v").press(Key.DOWN, Key.DOWN));
+        add("ahead", "last-day", () -> down(withBookings().type("v"), 30));
+        add("ahead", "not-open", () -> Rehearsal.beforeOpening().type("v"));
+        add("ahead", "own-shop-empty", () -> ownShop().type("vs"));
+    }
+
+    /** A Thursday on which the wash pad is full, and a machine or two on other days. */
+    private static Rehearsal withBookings() {
+        List<Act.TakeIn> bookings = new ArrayList<>(
+                Collections.nCopies(8, booking("tractor", "one of eight", "minor-tractor", "2026-05-14T08:00")));
+        bookings.add(booking("quad", "ninth", "full-quad", "2026-05-20T08:00"));
+        bookings.add(booking("ride-on", "tenth", "minor-mower", "2026-06-02T08:00"));
+        return demonstration().booked(bookings);
+    }
+
+    private static Rehearsal ontoFullDay() {
+        return withBookings()
+                .type("tcorrowby burr")
+                .press(Key.ENTER)
+                .type("m")
+                .press(Key.ENTER)
+                .type("3");
+    }
+
+    /** A clean quad of a property that wants it washed down first; a machine of ours is out for it. */
+    private static Rehearsal washedFirst() {
+        Rehearsal rehearsal = demonstration()
+                .done(new Act.TakeIn(
+                        new Act.TakeIn.Whose(Optional.empty(), "", ""),
+                        Act.TakeIn.Which.known("M29"),
+                        Mud.CLEAN,
+                        Optional.empty(),
+                        Condition.SOUND,
+                        List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
+                        OptionalInt.of(1),
+                        OptionalInt.empty(),
+                        Optional.empty(),
+                        "",
+                        Optional.empty()));
+        String visit = rehearsal.day().findByTag(1).orElseThrow().id();
+        return rehearsal.done(new Act.LendMachine(visit, Optional.empty(), "the yellow quad"));
+    }
+
+    private static Act.TakeIn booking(String classId, String label, String work, String expected) {
+        return new Act.TakeIn(
+                new Act.TakeIn.Whose(Optional.of("C12"), "", ""),
+                new Act.TakeIn.Which(Optional.empty(), classId, label, OptionalInt.of(2020), ""),
+                Mud.CAKED,
+                Optional.empty(),
+                Condition.SOUND,
+                List.of(new Act.Wanted(work, Payer.OWNER)),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                Optional.of(LocalDateTime.parse(expected).toInstant(ZoneOffset.ofHours(10))),
+                "",
+                Optional.empty());
+    }
+
     static List<Scene> all() {
         return List.copyOf(ALL);
     }
@@ -175,6 +240,24 @@ final class Scenes {
         add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
         add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
         add("sheet", "booked", () -> demonstration().press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER));
+        add("sheet", "wash-down-first-and-lent", () -> washedFirst().type("1").press(Key.ENTER));
+        add("sheet", "makers-notice", () -> {
+            Act taken = new Act.TakeIn(
+                    new Act.TakeIn.Whose(Optional.empty(), "", ""),
+                    Act.TakeIn.Which.known("M8"),
+                    Mud.DUSTY,
+                    Optional.empty(),
+                    Condition.SOUND,
+                    List.of(
+                            new Act.Wanted("oil-quad", Payer.OWNER),
+                            new Act.Wanted("brakes-front", Payer.MAKER, Optional.of("KB-22-4"))),
+                    OptionalInt.of(1),
+                    OptionalInt.empty(),
+                    Optional.empty(),
+                    "",
+                    Optional.empty());
+            return demonstration().done(taken).type("1").press(Key.ENTER);
+        });
         add("sheet", "last-task", () -> down(demonstration().type("7").press(Key.ENTER), 40));
         add("sheet", "awkward-note", () -> down(awkward(), 4).press(Key.ENTER));
     }
@@ -255,6 +338,25 @@ final class Scenes {
 
     private static void takeIn() {
         add("take-in", "finding", () -> demonstration().type("tq"));
+        add(
+                "take-in",
+                "makers-notice",
+                () -> demonstration().type("tcorrowby burr").press(Key.ENTER).type("1"));
+        add(
+                "take-in",
+                "wash-down-first",
+                () -> demonstration()
+                        .type("tharrowick burr")
+                        .press(Key.ENTER)
+                        .type("m")
+                        .press(Key.ENTER)
+                        .type("0"));
+        add(
+                "take-in",
+                "booked-on-a-full-day",
+                () -> ontoFullDay()
+                        .press(Key.TAB, Key.TAB, Key.TAB, Key.TAB, Key.TAB, Key.TAB)
+                        .type("thu 8"));
         add("take-in", "nothing-typed", () -> demonstration().type("t"));
         add("take-in", "choosing-work", () -> found().type("mb"));
         add("take-in", "quoted", () -> found().type("m").press(Key.ENTER).type("2"));
@@ -303,6 +405,10 @@ final class Scenes {
     private static void questions() {
         add("questions", "whose-next", () -> demonstration().type("n"));
         add("questions", "who-starts", () -> demonstration().type("12s"));
+        add(
+                "questions",
+                "which-of-ours",
+                () -> demonstration().type("12").press(Key.ENTER).type("o"));
         add("questions", "why-held", () -> demonstration().type("9h"));
         add("questions", "hold-note", () -> demonstration().type("9h1").type("a seal, from the city"));
         add("questions", "promise", () -> demonstration().type("12p"));

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.WashDown;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Activity.OnStay;
 import org.shedboard.hours.Activity.OtherWork;
@@ -31,7 +33,11 @@ import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Loan;
 import org.shedboard.register.Movement;
+import org.shedboard.register.Notice;
+import org.shedboard.register.NoticeTaken;
+import org.shedboard.register.NumberRange;
 import org.shedboard.register.Order;
 import org.shedboard.register.Shelf;
 import org.shedboard.register.Stock;
@@ -367,6 +373,58 @@ class RoundTripTest {
                 new Movement("S3", "short", Movement.Kind.CAME, Amount.of(5), at(40), "kea", Optional.of("R2"));
         save(tx -> tx.saveMovements(List.of(taken, counted, other)));
         assertEquals(List.of(counted, taken), reread(reader -> reader.movementsOf("oil")));
+    }
+
+    @Test
+    void makers_notices_and_what_became_of_them_come_back() {
+        Notice narrow = new Notice(
+                "N-1",
+                "Hose\nrubs",
+                List.of("quad", "mower"),
+                "Burr",
+                OptionalInt.of(2019),
+                OptionalInt.of(2021),
+                new NumberRange("AB", OptionalLong.of(7), OptionalLong.of(99_999_999_999L)),
+                "oil");
+        Notice wide = new Notice(
+                "N-2", "All", List.of(), "x", OptionalInt.empty(), OptionalInt.empty(), NumberRange.ANY, "oil");
+        save(tx -> tx.saveNotices(List.of(narrow, wide)));
+        assertEquals(List.of(narrow, wide), reread(Reader::notices));
+        save(tx -> tx.saveNotices(List.of(wide)));
+        assertEquals(List.of(wide), reread(Reader::notices));
+        NoticeTaken first = new NoticeTaken("N-1", "m1", "v1", "l1", NoticeTaken.State.TAKEN);
+        NoticeTaken second = new NoticeTaken("N-2", "m1", "v1", "l2", NoticeTaken.State.TAKEN);
+        save(tx -> tx.saveNoticesTaken(List.of(first, second)));
+        save(tx -> tx.saveNoticesTaken(List.of(first.with(NoticeTaken.State.DONE))));
+        assertEquals(List.of(first.with(NoticeTaken.State.DONE), second), reread(Reader::noticesTaken));
+    }
+
+    @Test
+    void what_is_lent_comes_back_with_when_it_was_returned() {
+        Loan known = new Loan("B1", Optional.of("m1"), "our quad", "v1", "o1", at(10), Optional.empty());
+        Loan named = new Loan("B2", Optional.empty(), "the ute", "v1", "o1", at(20), Optional.empty());
+        save(tx -> tx.saveLoans(List.of(known, named)));
+        save(tx -> tx.saveLoans(List.of(named.backAt(at(60)))));
+        assertEquals(List.of(known, named.backAt(at(60))), reread(Reader::loans));
+    }
+
+    @Test
+    void a_property_that_is_washed_down_first_comes_back_so_with_the_minutes_it_takes() {
+        Owner owner = new Owner("o9", "Ruddock", "0000 9", true);
+        save(tx -> tx.saveOwner(owner));
+        assertEquals(List.of(owner), reread(Reader::owners));
+        Catalogue usual = Samples.catalogue();
+        Catalogue longer = new Catalogue(
+                usual.classes(),
+                usual.works(),
+                usual.usual(),
+                usual.spreads(),
+                usual.testDriveMinutes(),
+                usual.signOffMinutes(),
+                usual.items(),
+                new WashDown(9, 31));
+        save(tx -> tx.saveCatalogue(longer));
+        assertEquals(Optional.of(longer), reread(Reader::findCatalogue));
     }
 
     @Test

@@ -144,6 +144,14 @@ final class Asked {
         return found.stream().findFirst().orElseThrow(() -> new CannotDo("owner_unknown", text));
     }
 
+    /** The machine that this names; empty where it names none. */
+    Optional<Machine> findMachine(String text) {
+        return machines(text, hit -> hit.grade() != Grade.FORGIVEN).isEmpty()
+                        && day.books().findMachine(text).isEmpty()
+                ? Optional.empty()
+                : Optional.of(machine(text));
+    }
+
     private String nameOf(Machine machine) {
         return day.books().expectOwner(machine.ownerId()).name() + ", " + machine.label();
     }

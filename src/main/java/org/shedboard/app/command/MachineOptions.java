@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
+import org.shedboard.register.Notice;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
@@ -39,6 +40,9 @@ final class MachineOptions {
 
     @Option(names = "--work", paramLabel = "WORK[=PAYER]", descriptionKey = "option.in.work")
     private List<String> works = List.of();
+
+    @Option(names = "--notice", paramLabel = "NOTICE", descriptionKey = "option.in.notice")
+    private List<String> notices = List.of();
 
     @Option(names = "--mud", paramLabel = "GRADE", descriptionKey = "option.in.mud")
     private Optional<Mud> mud;
@@ -82,7 +86,7 @@ final class MachineOptions {
                 .flatMap(seen.day().books()::findMachine)
                 .map(Machine::classId)
                 .orElse(which.classId());
-        if (works.isEmpty()) {
+        if (works.isEmpty() && notices.isEmpty()) {
             throw new WrongUse("form.which_work");
         }
         return new Act.TakeIn(
@@ -91,12 +95,24 @@ final class MachineOptions {
                 mud.orElseThrow(() -> new WrongUse("form.which_mud")),
                 depth,
                 new Condition(!notRunning, !notRolling, !notSteering, !notStopping),
-                wanted(asked, classId, works),
+                allWanted(seen, classId),
                 whole(tag),
                 whole(meter),
                 expected.map(asked::time),
                 note.orElse(""),
                 said);
+    }
+
+    private List<Act.Wanted> allWanted(Seen seen, String classId) {
+        List<Act.Wanted> wanted = new ArrayList<>(wanted(new Asked(seen), classId, works));
+        for (String id : notices) {
+            Notice notice = seen.day().books().register().notices().stream()
+                    .filter(each -> each.id().equalsIgnoreCase(id))
+                    .findFirst()
+                    .orElseThrow(() -> new CannotDo("notice_unknown", id));
+            wanted.add(Act.Wanted.of(notice));
+        }
+        return wanted;
     }
 
     /** Whose machine it is, as it is said to the owner. */
