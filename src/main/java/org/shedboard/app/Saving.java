@@ -10,6 +10,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -25,6 +26,7 @@ final class Saving {
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final Map<String, List<Carried>> carried = new LinkedHashMap<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -53,6 +55,8 @@ final class Saving {
             hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
             openings.put(saved.opening().date(), saved.opening());
+        } else if (change instanceof Change.CarriedSaved saved) {
+            carried.put(saved.machineId(), saved.carried());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
         } else if (change instanceof Change.NumberUsed used) {
@@ -69,6 +73,7 @@ final class Saving {
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
+        carried.forEach(tx::saveCarried);
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));

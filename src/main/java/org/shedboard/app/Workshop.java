@@ -28,9 +28,12 @@ import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.register.Measured;
+import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -43,6 +46,7 @@ import org.shedboard.tally.LookBack;
  * the day as it is in the records at that moment, so that two terminals never overlook each other.
  */
 final class Workshop implements AutoCloseable, Seen.Records {
+    private final Path home;
     private final Store store;
     private final String terminal;
     private final Clock clock;
@@ -56,7 +60,8 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Store store, String terminal, Clock clock) {
+    private Workshop(Path home, Store store, String terminal, Clock clock) {
+        this.home = home;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
@@ -70,7 +75,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
         Store store = Store.open(home);
         try {
-            return new Workshop(store, terminal, store.read(reader -> clockOf(reader, at)));
+            return new Workshop(home, store, terminal, store.read(reader -> clockOf(reader, at)));
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -127,6 +132,11 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return Pins.of(store, terminal);
     }
 
+    /** The directory it is in. */
+    Path home() {
+        return home;
+    }
+
     ZoneId zone() {
         return clock.getZone();
     }
@@ -170,6 +180,16 @@ final class Workshop implements AutoCloseable, Seen.Records {
             Ledger ledger = ledgers.read(from, until, now);
             return LookBack.of(ledger, ledgers.noted(ledger));
         });
+    }
+
+    @Override
+    public Optional<Visit> visit(String id) {
+        return store.read(reader -> reader.findVisit(id));
+    }
+
+    @Override
+    public List<Measured> measured(String machineId) {
+        return store.read(reader -> reader.measured(List.of(machineId)));
     }
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
@@ -277,16 +297,23 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
                 .forEach(entries::add);
         Optional<Opening> opening = reader.opening(date);
+        List<Visit> visits = reader.visitsOpenOrEndedSince(from);
         return new Day(
-                books,
+                books.with(registerOf(reader, visits)),
                 date,
                 opening,
-                reader.visitsOpenOrEndedSince(from),
+                visits,
                 entries,
                 reader.openErrands(),
                 reader.unclosedBefore(date),
                 posted,
                 reader.nextNumber());
+    }
+
+    /** What is remembered of machines; what was read off only at those of these visits, for it grows without end. */
+    private static Register registerOf(Reader reader, List<Visit> visits) {
+        List<String> machines = visits.stream().map(Visit::machineId).distinct().toList();
+        return new Register(reader.carried(), List.of(), List.of(), List.of(), reader.measured(machines));
     }
 
     private static Books books(Reader reader) {

@@ -44,6 +44,8 @@ public enum Deed {
     MARK_WATCH,
     MARK_FIX,
     MARK_NOT_REACHED,
+    ASK_OWNER,
+    REPORT,
     POINT_BACK,
     IN_THE_WAY,
     OTHER_PERSON,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shedboard.day.Act;
+import org.shedboard.day.Figures;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
@@ -88,8 +89,10 @@ final class Deeds {
             case CALL_OFF -> Turn.to(board.asking(asks().callOff(visit)));
             case COLLECT ->
                 Riding.isStopped(board.expectDay(), visit)
-                        ? Turn.to(board.asking(asks().toldNotToRide(visit)))
-                        : carry(new Act.Collect(visit.id(), false));
+                        ? Turn.to(board.asking(new InspectAsks(board.expectDay()).whoHandsOver(visit)))
+                        : carry(new Act.Collect(visit.id(), Optional.empty()));
+            case ASK_OWNER -> Fixes.ask(board, visit);
+            case REPORT -> Turn.to(board, new Effect.WriteReport(visit.id()));
             default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
         };
     }
@@ -139,17 +142,26 @@ final class Deeds {
         };
     }
 
-    /** The finding is recorded at once; a value to read off is asked for after it. */
+    /** The finding is recorded at once, but for one that needs its reason; a value to read off is asked for after it. */
     private Turn tick(Screen.Next screen, Mark mark) {
         NextPoint now = NextPoint.of(board, screen).orElseThrow();
         Act.Tick tick = new Act.Tick(
                 screen.personId(), now.task().visit().id(), now.point().id(), mark, OptionalDouble.empty(), "");
+        if (mark == Mark.NOT_REACHED) {
+            return Turn.to(board.with(screen.marked())
+                    .asking(new InspectAsks(board.expectDay()).whyNotReached(tick, now.point())));
+        }
         Turn turn = Turn.to(board.with(screen.marked()).saving(1), new Effect.CarryOut(tick));
-        if (mark == Mark.NOT_REACHED || now.point().measure().isEmpty()) {
+        if (now.point().measure().isEmpty()) {
             return turn;
         }
         var measure = now.point().measure().get();
-        String title = Words.say("ask.measured", now.point().name(), measure.unit(), measure.low(), measure.high());
+        String title = Words.say(
+                "ask.measured",
+                now.point().name(),
+                measure.unit(),
+                Figures.say(measure.low()),
+                Figures.say(measure.high()));
         Overlay ask = new Overlay.TypeIn(title, Typing.EMPTY, new Overlay.Purpose.Measured(tick));
         return new Turn(turn.board().asking(ask), turn.effects());
     }

@@ -78,7 +78,13 @@ public final class Keys {
     }
 
     private static List<Binding> sheet(Board board) {
-        List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
+        Optional<Subject> subject = Subject.of(board);
+        List<Binding> keys = new ArrayList<>(visitKeys(subject));
+        boolean isOpenFix = subject.filter(
+                        each -> !Fixes.open(each.outlook().day(), each.visit()).isEmpty())
+                .isPresent();
+        keys.add(Binding.when(isOpenFix, 'o', Deed.ASK_OWNER, "off.no_fix_open"));
+        keys.add(Binding.on('w', Deed.REPORT));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));

@@ -114,6 +114,9 @@ public final class Acts {
         if (act instanceof Act.AddWork add) {
             return machine.addWork(add);
         }
+        if (act instanceof Act.OwnerSaid said) {
+            return machine.ownerSaid(said);
+        }
         throw new IllegalArgumentException("no rule for " + act);
     }
 }

@@ -95,6 +95,10 @@ public record Books(
                 shelf);
     }
 
+    public Books with(Register next) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, next, shelf);
+    }
+
     Books with(HoursRules rules) {
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
     }

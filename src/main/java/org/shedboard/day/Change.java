@@ -1,8 +1,10 @@
 package org.shedboard.day;
 
+import java.util.List;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -23,6 +25,9 @@ public sealed interface Change {
     record HoursRulesSaved(HoursRules rules) implements Change {}
 
     record OpeningSaved(Opening opening) implements Change {}
+
+    /** All that a machine takes home to be looked at again. */
+    record CarriedSaved(String machineId, List<Carried> carried) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
 

@@ -18,6 +18,7 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         PROMISE_IN_DANGER,
         NOT_IN_PLAN,
         OWNER_TO_ASK,
+        FIX_TO_ASK,
         HELD_FOR_PARTS,
         HELD_FOR_LOOK,
         HOIST_UNCHECKED,

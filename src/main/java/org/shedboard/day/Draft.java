@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -40,6 +41,13 @@ final class Draft {
     void put(Visit visit) {
         day = day.with(visit);
         changes.put("visit " + visit.id(), new Change.VisitSaved(visit));
+    }
+
+    /** The machine takes these findings home, and no others. */
+    void carry(String machineId, List<Carried> carried) {
+        Books books = day.books();
+        day = day.with(books.with(books.register().carrying(machineId, carried)));
+        changes.put("carried " + machineId, new Change.CarriedSaved(machineId, carried));
     }
 
     void put(ClockEntry entry) {

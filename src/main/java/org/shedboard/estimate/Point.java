@@ -17,6 +17,7 @@ import org.shedboard.shop.Step;
  * @param caution what to mind, may be empty
  * @param stopsRiding whether a fix found here marks the machine not to be ridden (brakes, steering, frame, fuel)
  * @param measure the value to read off, where there is one
+ * @param fixedBy id of the work that puts right what is found here, where the catalogue has one
  */
 public record Point(
         String id,
@@ -28,7 +29,8 @@ public record Point(
         List<Integer> uncoverMinutes,
         String caution,
         boolean stopsRiding,
-        Optional<Measure> measure) {
+        Optional<Measure> measure,
+        Optional<String> fixedBy) {
     /** A value read off at a point: good from low to high, both inclusive. */
     public record Measure(String unit, double low, double high) {
         public boolean isWithin(double value) {
@@ -41,6 +43,37 @@ public record Point(
         if (uncoverMinutes.size() != Mud.values().length) {
             throw new IllegalArgumentException("point %s needs minutes for each mud grade".formatted(id));
         }
+    }
+
+    /** A point for which there is no line of work. */
+    public Point(
+            String id,
+            String name,
+            String where,
+            Step step,
+            Depth due,
+            int inspectMinutes,
+            List<Integer> uncoverMinutes,
+            String caution,
+            boolean stopsRiding,
+            Optional<Measure> measure) {
+        this(
+                id,
+                name,
+                where,
+                step,
+                due,
+                inspectMinutes,
+                uncoverMinutes,
+                caution,
+                stopsRiding,
+                measure,
+                Optional.empty());
+    }
+
+    /** Whether this value may be called good; anything may where nothing is measured. */
+    public boolean mayBeGood(double value) {
+        return measure.isEmpty() || measure.get().isWithin(value);
     }
 
     public int uncoverMinutes(Mud mud) {

@@ -1,14 +1,17 @@
 package org.shedboard.files;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
+import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
@@ -23,6 +26,18 @@ public final class CatalogueFile {
     private static final double WIDEST_SPREAD = 2;
     private static final double FURTHEST_LIMIT = 1_000_000;
 
+    /** A point that names the work by which it is put right, with the object it was read from: works are read after points. */
+    private record Mending(Fields fields, String classId, String workId) {
+        void check(List<Work> works) {
+            fields.known("fixedBy", workId, works.stream().map(Work::id).toList(), "work");
+            works.stream()
+                    .filter(work -> work.id().equals(workId) && !work.isFor(classId))
+                    .findFirst()
+                    .ifPresent(
+                            work -> fields.fault("fixedBy", "\"%s\" is no work for a %s".formatted(workId, classId)));
+        }
+    }
+
     private CatalogueFile() {}
 
     public static Reading<Catalogue> read(String json) {
@@ -32,18 +47,21 @@ public final class CatalogueFile {
     private static Catalogue catalogue(Fields root) {
         root.findText("note");
         Map<String, String> seen = new HashMap<>();
-        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen));
-        WorkFields works = new WorkFields(seen.keySet());
+        List<Mending> mendings = new ArrayList<>();
+        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, mendings));
+        WorkFields workFields = new WorkFields(seen.keySet());
+        List<Work> works = root.someObjects("works", workFields::read);
+        mendings.forEach(mending -> mending.check(works));
         return new Catalogue(
                 classes,
-                root.someObjects("works", works::read),
+                works,
                 root.object("usual", CatalogueFile::usual),
                 root.object("spreads", CatalogueFile::spreads),
                 root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
                 root.whole("signOffMinutes", 1, LONGEST_MINUTES));
     }
 
-    private static MachineClass machineClass(Fields fields, Map<String, String> seen) {
+    private static MachineClass machineClass(Fields fields, Map<String, String> seen, List<Mending> mendings) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         String name = fields.filled("name");
@@ -51,7 +69,7 @@ public final class CatalogueFile {
         List<Integer> wash = byMud(fields, "washMinutes");
         MachineClass.Moving moving = fields.object("moving", CatalogueFile::moving);
         Map<String, String> pointsSeen = new HashMap<>();
-        List<Point> points = fields.someObjects("points", each -> point(each, pointsSeen));
+        List<Point> points = fields.someObjects("points", each -> point(each, id, pointsSeen, mendings));
         return new MachineClass(id, name, massKg, wash, moving, points);
     }
 
@@ -63,13 +81,15 @@ public final class CatalogueFile {
         return new MachineClass.Moving(driven, pushed, raise, lower);
     }
 
-    private static Point point(Fields fields, Map<String, String> seen) {
+    private static Point point(Fields fields, String classId, Map<String, String> seen, List<Mending> mendings) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         Step step = fields.oneOf("step", Step.class);
         if (isWash(fields)) {
             fields.fault("step", "nothing is inspected on the wash pad");
         }
+        Optional<String> fixedBy = fields.findText("fixedBy");
+        fixedBy.ifPresent(work -> mendings.add(new Mending(fields, classId, work)));
         return new Point(
                 id,
                 fields.filled("name"),
@@ -80,7 +100,8 @@ public final class CatalogueFile {
                 byMud(fields, "uncoverMinutes"),
                 fields.findText("caution").orElse(""),
                 fields.flag("stopsRiding", false),
-                fields.findObject("measure", CatalogueFile::measure));
+                fields.findObject("measure", CatalogueFile::measure),
+                fixedBy);
     }
 
     private static Point.Measure measure(Fields fields) {

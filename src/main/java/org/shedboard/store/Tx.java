@@ -8,6 +8,7 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Carried;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -83,6 +84,11 @@ public final class Tx extends Reader {
 
     public void saveErrands(Collection<Errand> errands) {
         difference.save(sql, List.of(ErrandRows.share(errands)));
+    }
+
+    /** Saves all that a machine, which is saved, takes home. */
+    public void saveCarried(String machineId, List<Carried> carried) {
+        difference.save(sql, List.of(CarriedRows.share(machineId, carried)));
     }
 
     public void saveHoursRules(HoursRules rules) {

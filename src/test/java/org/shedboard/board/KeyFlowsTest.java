@@ -338,6 +338,9 @@ class KeyFlowsTest {
             NextPoint point = NextPoint.of(shell.board(), next()).orElseThrow();
             Mark mark = marks[pressed % 4];
             shell.types(String.valueOf(1 + pressed % 4));
+            if (mark == Mark.NOT_REACHED) {
+                shell.types("2");
+            }
             assertEquals(
                     mark,
                     shell.day()
@@ -345,7 +348,7 @@ class KeyFlowsTest {
                             .findingAt(point.point().id())
                             .orElseThrow()
                             .mark());
-            if (shell.board().overlay().isPresent()) {
+            if (shell.board().overlay().filter(Overlay.TypeIn.class::isInstance).isPresent()) {
                 shell.types("3.5").press(Key.ENTER);
                 assertEquals(
                         3.5,
@@ -355,6 +358,9 @@ class KeyFlowsTest {
                                 .orElseThrow()
                                 .measured()
                                 .orElseThrow());
+            }
+            if (shell.board().overlay().isPresent()) {
+                shell.types("0");
             }
             pressed++;
         }
@@ -376,7 +382,7 @@ class KeyFlowsTest {
         shell.types("7");
         NextPoint before = NextPoint.of(shell.board(), next()).orElseThrow();
         assertEquals(first.number() - 1, before.number());
-        shell.types("4");
+        shell.types("4").types("1");
         assertEquals(
                 Mark.NOT_REACHED,
                 shell.visitOf("M1").findingAt(before.point().id()).orElseThrow().mark());
@@ -412,10 +418,31 @@ class KeyFlowsTest {
     void a_second_press_within_three_tenths_of_a_second_is_a_bounce() {
         shell.types("n").types("2");
         int before = shell.effects.size();
-        shell.pressAfter(400, Key.of('4')).pressAfter(299, Key.of('4'));
+        shell.pressAfter(400, Key.of('2')).pressAfter(299, Key.of('2'));
         assertEquals(before + 1, shell.effects.size());
-        shell.pressAfter(1, Key.of('4'));
+        shell.pressAfter(1, Key.of('2'));
         assertEquals(before + 2, shell.effects.size());
+    }
+
+    @Test
+    void a_bounce_of_not_reached_does_not_choose_a_reason() {
+        shell.types("n").types("2");
+        int before = shell.effects.size();
+        shell.pressAfter(400, Key.of('4')).pressAfter(200, Key.of('4'));
+        assertEquals(before, shell.effects.size());
+        assertTrue(shell.board().overlay().isPresent());
+        shell.pressAfter(400, Key.of('2'));
+        assertEquals("no time", ((Act.Tick) shell.lastAct()).note());
+    }
+
+    @Test
+    void a_reason_that_is_not_usual_is_typed() {
+        shell.types("n").types("2").types("4").types("7");
+        shell.press(Key.ENTER);
+        shell.assertRefused(Words.say("ask.reason_missing"));
+        shell.types("the guard is riveted").press(Key.ENTER);
+        assertEquals("the guard is riveted", ((Act.Tick) shell.lastAct()).note());
+        assertEquals(Mark.NOT_REACHED, ((Act.Tick) shell.lastAct()).mark());
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.shedboard.shop.Hold;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -35,7 +36,7 @@ final class RandomActs {
 
     /** Some act; whether it can be is for the day to say. */
     Act next(Day day, Instant now) {
-        return switch (random.nextInt(31)) {
+        return switch (random.nextInt(32)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
             case 2 ->
@@ -60,7 +61,8 @@ final class RandomActs {
             case 18 -> new Act.Stop(person(day).id(), random.nextInt(3) == 0);
             case 19 -> new Act.BeHere(person(day).id(), later(now));
             case 20 -> new Act.CheckHoist(check(day, hoist(day)));
-            case 21 -> new Act.Collect(visit(day).id(), random.nextBoolean());
+            case 21 ->
+                new Act.Collect(visit(day).id(), random.nextBoolean() ? Optional.of(handed(day)) : Optional.empty());
             case 22 -> new Act.CallOff(visit(day).id(), random.nextBoolean());
             case 23 -> new Act.TakeBreak(person(day).id(), any(Activity.Break.Kind.values()));
             case 24, 25 -> new Act.Lend(person(day).id(), visit(day).id());
@@ -68,8 +70,26 @@ final class RandomActs {
             case 27 -> planErrand(day, now);
             case 28 -> onErrand(day);
             case 29 -> correct(day, now);
+            case 30 -> ownerSaid(day, visit(day));
             default -> post(day, now);
         };
+    }
+
+    private Act.Collect.Handed handed(Day day) {
+        return new Act.Collect.Handed(person(day).id(), "the owner", "not to be ridden");
+    }
+
+    private Act ownerSaid(Day day, Visit visit) {
+        List<Point> points = day.books()
+                .catalogue()
+                .expectClass(day.machineOf(visit).classId())
+                .points();
+        return new Act.OwnerSaid(
+                visit.id(),
+                any(points).id(),
+                any(OwnersWord.Answer.values()),
+                person(day).id(),
+                "the owner");
     }
 
     private Act planErrand(Day day, Instant now) {
@@ -166,7 +186,7 @@ final class RandomActs {
 
     private Act finish(Day day, Visit visit) {
         Optional<Mark> rest = random.nextInt(5) == 0 ? Optional.empty() : Optional.of(any(Mark.values()));
-        return new Act.Finish(person(day).id(), visit.id(), runningTask(visit), rest);
+        return new Act.Finish(person(day).id(), visit.id(), runningTask(visit), rest, "no time");
     }
 
     private Act handOver(Day day, Visit visit) {
@@ -179,7 +199,7 @@ final class RandomActs {
                 .expectClass(day.machineOf(visit).classId())
                 .points();
         return new Act.Tick(
-                person(day).id(), visit.id(), any(points).id(), any(Mark.values()), OptionalDouble.empty(), "");
+                person(day).id(), visit.id(), any(points).id(), any(Mark.values()), OptionalDouble.empty(), "no time");
     }
 
     private Act hold(Day day, Instant now) {

@@ -306,21 +306,23 @@ class RefusalsTest {
             shed.assertRefused("not_booked", new Act.Arrive(quad, Optional.empty(), OptionalInt.empty()));
             shed.assertRefused("not_booked", new Act.CallOff(quad, true));
         });
-        cases.put("not_done_yet", shed -> shed.assertRefused("not_done_yet", new Act.Collect(shed.quad(), true)));
+        cases.put(
+                "not_done_yet",
+                shed -> shed.assertRefused("not_done_yet", new Act.Collect(shed.quad(), Optional.empty())));
         cases.put("tell_not_to_ride", shed -> {
             shed.does(shed.openDay());
             String quad = shed.quad();
             shed.does(Shed.tick(quad, "steering", Mark.FIX));
             shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
-            shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, false));
-            shed.does(new Act.Collect(quad, true));
+            shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, Optional.empty()));
+            shed.does(new Act.Collect(quad, Optional.of(Shed.handed())));
         });
     }
 
     private static List<Act> onVisit(String id) {
         return List.of(
                 new Act.Arrive(id, Optional.empty(), OptionalInt.empty()),
-                new Act.Collect(id, true),
+                new Act.Collect(id, Optional.empty()),
                 new Act.CallOff(id, true),
                 Shed.promise(id, "12:00", "", false),
                 new Act.Pause(id, "wash"),

@@ -324,6 +324,11 @@ public final class Shed {
                 Optional.empty());
     }
 
+    /** Handed over with a word on what there is to know. */
+    public static Act.Collect.Handed handed() {
+        return new Act.Collect.Handed("ada", "Tarn", "not to be ridden: the pads are gone");
+    }
+
     /** A clean quad that came for its oil. */
     public String quad() {
         return does(takeIn("quad-1", CLEAN, "oil")).orElseThrow();

@@ -24,16 +24,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.board.Deed;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
+import org.shedboard.board.UsualReason;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.report.Report;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Skill;
@@ -107,6 +110,11 @@ class WordsTest {
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
+                new Said("usualReason", UsualReason.values()),
+                new Said("ask.owner_said", OwnersWord.Answer.values()),
+                new Said("finding.word", OwnersWord.Answer.values()),
+                new Said("report.word", OwnersWord.Answer.values()),
+                new Said("report.section", Report.Kind.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));
