@@ -45,6 +45,8 @@ public enum Deed {
     MARK_FIX,
     MARK_NOT_REACHED,
     ASK_OWNER,
+    FURTHER_DOWN,
+    FURTHER_UP,
     REPORT,
     POINT_BACK,
     IN_THE_WAY,

@@ -16,6 +16,9 @@ import org.shedboard.words.Words;
 
 /** Performs what a key stands for. Only keys that are on come here. */
 final class Deeds {
+    /** A few lines fewer than the smallest page has for its list, so that the eye keeps its place. */
+    private static final int LINES_FURTHER = 6;
+
     private final Board board;
 
     Deeds(Board board) {
@@ -32,6 +35,8 @@ final class Deeds {
         return switch (deed) {
             case UP -> Turn.to(moved(-1));
             case DOWN -> Turn.to(moved(1));
+            case FURTHER_DOWN -> Turn.to(scrolled((Screen.Sheet) board.screen(), LINES_FURTHER));
+            case FURTHER_UP -> Turn.to(scrolled((Screen.Sheet) board.screen(), -LINES_FURTHER));
             case BACK -> Turn.to(board.back());
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
@@ -204,6 +209,11 @@ final class Deeds {
             return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
         }
         return board;
+    }
+
+    /** However far it goes, the page stops at its last line. */
+    private Board scrolled(Screen.Sheet sheet, int by) {
+        return board.with(new Screen.Sheet(sheet.visitId(), sheet.task(), Math.max(0, sheet.scroll() + by)));
     }
 
     private Board movedOnPlaces(Screen.Places places, int by) {

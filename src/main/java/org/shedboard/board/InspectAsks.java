@@ -30,7 +30,7 @@ final class InspectAsks {
         this.day = day;
     }
 
-    /** Why a point is not reached: the usual reasons by their digit, any other typed. */
+    /** Why a point is not reached: the usual reasons by their digit, any other typed. Enter alone records none. */
     Overlay whyNotReached(Act.Tick tick, Point point) {
         ChoiceList choices = new ChoiceList();
         Arrays.stream(UsualReason.values()).map(Words::say).forEach(why -> choices.carry(why, noted(tick, why)));
@@ -38,7 +38,7 @@ final class InspectAsks {
                 Words.say("ask.other_reason"),
                 new Overlay.TypeIn(
                         Words.say("ask.why_not_reached", point.name()), Typing.EMPTY, new Purpose.NotReached(tick)));
-        return choices.titled(Words.say("ask.why_not_reached", point.name()));
+        return choices.titled(Words.say("ask.why_not_reached", point.name()), UsualReason.values().length);
     }
 
     static Act.Tick noted(Act.Tick tick, String why) {

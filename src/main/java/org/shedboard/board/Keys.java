@@ -85,6 +85,8 @@ public final class Keys {
                 .isPresent();
         keys.add(Binding.when(isOpenFix, 'o', Deed.ASK_OWNER, "off.no_fix_open"));
         keys.add(Binding.on('w', Deed.REPORT));
+        keys.add(Binding.on(Key.PAGE_DOWN, Deed.FURTHER_DOWN));
+        keys.add(Binding.on(Key.PAGE_UP, Deed.FURTHER_UP));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));

@@ -9,9 +9,7 @@ import java.util.Optional;
 import org.shedboard.estimate.Point;
 import org.shedboard.register.Carried;
 import org.shedboard.shop.Finding;
-import org.shedboard.shop.Line;
 import org.shedboard.shop.Mark;
-import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 
 /** What a machine takes home to be looked at again: what was watched, not reached, or found to need a fix that it did not get. */
@@ -72,17 +70,9 @@ public final class TakenHome {
 
     private static boolean isDoneSince(Visit visit, String workId, Instant found) {
         return visit.lines().stream()
-                .filter(line -> line.workId().equals(workId))
-                .map(line -> tasksOf(visit, line))
-                .anyMatch(tasks -> tasks.stream().allMatch(Task::isDone)
-                        && tasks.stream()
-                                .flatMap(task -> task.progress().ended().stream())
-                                .anyMatch(ended -> !ended.isBefore(found)));
-    }
-
-    private static List<Task> tasksOf(Visit visit, Line line) {
-        return visit.tasks().stream()
-                .filter(task -> task.lines().contains(line.id()))
-                .toList();
+                .filter(line -> line.workId().equals(workId) && visit.isDone(line))
+                .flatMap(line -> visit.tasksOf(line).stream())
+                .flatMap(task -> task.progress().ended().stream())
+                .anyMatch(ended -> !ended.isBefore(found));
     }
 }

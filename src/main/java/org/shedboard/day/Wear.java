@@ -54,7 +54,8 @@ public record Wear(Point point, List<Measured> values, Optional<StraightLine> li
     }
 
     private static Measured now(Visit visit, Finding finding) {
-        Set<String> works = visit.lines().stream().map(Line::workId).collect(Collectors.toSet());
+        Set<String> works =
+                visit.lines().stream().filter(visit::isDone).map(Line::workId).collect(Collectors.toSet());
         return new Measured(visit.machineId(), visit.id(), visit.intake().meterHours(), finding, works);
     }
 

@@ -8,7 +8,7 @@ import org.shedboard.shop.Finding;
  * A finding with a value that was read off at a point of a machine.
  *
  * @param meterHours what the machine's meter showed when it came for that visit, where that was read
- * @param workIds ids of the works of that visit
+ * @param workIds ids of the works that were done in that visit
  */
 public record Measured(String machineId, String visitId, OptionalInt meterHours, Finding finding, Set<String> workIds) {
     public Measured {

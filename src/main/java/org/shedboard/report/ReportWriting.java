@@ -9,6 +9,7 @@ import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.Figures;
 import org.shedboard.day.LastTime;
+import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
 import org.shedboard.day.TakenHome;
 import org.shedboard.day.Wear;
@@ -23,7 +24,6 @@ import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Part;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Step;
-import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
@@ -110,6 +110,12 @@ public final class ReportWriting {
                 visit.findings().size() - count(Mark.NOT_REACHED),
                 Words.say(visit.intake().depth()),
                 good));
+        long open = visit.tasks().stream()
+                .mapToLong(task -> PointsDue.openOf(day, visit, task).size())
+                .sum();
+        if (open > 0) {
+            lines.add(Words.say("report.open", open));
+        }
         FindingWords.lookedAt(day, visit).map(ReportWriting::sentence).ifPresent(lines::add);
         lines.add(FindingWords.signature(visit)
                 .map(signed -> Words.say(
@@ -141,12 +147,8 @@ public final class ReportWriting {
     }
 
     private String done(Line line) {
-        List<Task> tasks = visit.tasks().stream()
-                .filter(task -> task.lines().contains(line.id()))
-                .toList();
-        boolean isDone = tasks.stream().allMatch(Task::isDone);
-        String said =
-                Words.say(isDone ? "report.line_done" : "report.line_not_done", line.name(), Words.say(line.payer()));
+        String said = Words.say(
+                visit.isDone(line) ? "report.line_done" : "report.line_not_done", line.name(), Words.say(line.payer()));
         String parts = line.parts().stream().map(ReportWriting::part).collect(Collectors.joining(", "));
         return parts.isEmpty() ? said : Words.say("report.parts", said, parts);
     }

@@ -202,7 +202,9 @@ final class SheetView {
                 index++;
             }
         }
-        int first = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
+        int shown = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
+        int last = Math.max(shown, rows.size() - region.height());
+        int first = Math.min(last, shown + screen.scroll());
         for (int row = 0; row < region.height() && first + row < rows.size(); row++) {
             Row each = rows.get(first + row);
             if (each.texts().size() == 1) {

@@ -128,6 +128,17 @@ public record Visit(
         return lines.stream().filter(line -> line.id().equals(lineId)).findFirst();
     }
 
+    /** Whether all the work of a line is done. */
+    public boolean isDone(Line line) {
+        List<Task> own = tasksOf(line);
+        return !own.isEmpty() && own.stream().allMatch(Task::isDone);
+    }
+
+    /** The tasks that serve a line. */
+    public List<Task> tasksOf(Line line) {
+        return tasks().stream().filter(task -> task.lines().contains(line.id())).toList();
+    }
+
     public Visit withLines(List<Line> next) {
         return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished, handover);
     }

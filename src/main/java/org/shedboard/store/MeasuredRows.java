@@ -15,6 +15,7 @@ final class MeasuredRows {
     private static final Table VISIT = Table.named("visit")
             .text("id", "machine_id")
             .number("intake_meter_hours")
+            .instant("finished_at")
             .keyed("id");
     private static final Table LINE =
             Table.named("visit_line").text("visit_id", "id", "work_id").keyed("visit_id", "id");
@@ -31,7 +32,10 @@ final class MeasuredRows {
         sql.select(VISIT, OF_MACHINES, List.copyOf(machineIds)).forEach(row -> visits.put(row.text("id"), row));
         List<Cells> findings = sql.select(WordRows.FINDING, MEASURED, List.copyOf(visits.keySet()));
         Set<String> visitIds = new HashSet<>();
-        findings.forEach(row -> visitIds.add(row.text("visit_id")));
+        findings.stream()
+                .map(row -> row.text("visit_id"))
+                .filter(id -> visits.get(id).findInstant("finished_at").isPresent())
+                .forEach(visitIds::add);
         Map<String, Set<String>> works = works(sql, List.copyOf(visitIds));
         List<Measured> all = new ArrayList<>();
         for (Cells row : findings) {
@@ -41,6 +45,7 @@ final class MeasuredRows {
         return all;
     }
 
+    /** All the work of a visit that is finished was done. */
     private static Map<String, Set<String>> works(Sql sql, List<String> visitIds) {
         Map<String, Set<String>> works = new HashMap<>();
         for (Cells row : sql.select(LINE, OF_VISITS, visitIds)) {
