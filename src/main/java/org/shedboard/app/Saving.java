@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,10 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Carried;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -27,6 +32,11 @@ final class Saving {
     private final Map<String, Errand> errands = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
     private final Map<String, List<Carried>> carried = new LinkedHashMap<>();
+    private final Map<String, Stock> stock = new LinkedHashMap<>();
+    private final Map<String, Order> orders = new LinkedHashMap<>();
+    private final Map<String, Movement> movements = new LinkedHashMap<>();
+    private final List<Merged> merged = new ArrayList<>();
+    private final List<Owner> forgotten = new ArrayList<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -59,6 +69,16 @@ final class Saving {
             carried.put(saved.machineId(), saved.carried());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.StockSaved saved) {
+            stock.put(saved.stock().itemId(), saved.stock());
+        } else if (change instanceof Change.OrderSaved saved) {
+            orders.put(saved.order().id(), saved.order());
+        } else if (change instanceof Change.MovementSaved saved) {
+            movements.put(saved.movement().id(), saved.movement());
+        } else if (change instanceof Change.MachineMerged saved) {
+            merged.add(saved.merged());
+        } else if (change instanceof Change.OwnerForgotten saved) {
+            forgotten.add(saved.owner());
         } else if (change instanceof Change.NumberUsed used) {
             nextNumber = OptionalLong.of(used.next());
         } else {
@@ -74,8 +94,13 @@ final class Saving {
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
         carried.forEach(tx::saveCarried);
+        tx.saveStock(stock.values());
+        tx.saveOrders(orders.values());
+        tx.saveMovements(movements.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
+        merged.forEach(tx::merge);
+        forgotten.forEach(tx::forget);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
     }
 }

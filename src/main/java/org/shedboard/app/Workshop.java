@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.CannotDo;
@@ -28,6 +29,7 @@ import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.register.History;
 import org.shedboard.register.Measured;
 import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
@@ -192,6 +194,14 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return store.read(reader -> reader.measured(List.of(machineId)));
     }
 
+    /** What a machine went through with us. */
+    @Override
+    public History history(String machineId) {
+        List<Visit> visits = new ArrayList<>(store.read(reader -> reader.visitsOf(machineId)));
+        Collections.reverse(visits);
+        return new History(machineId, visits);
+    }
+
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.read(Reader::lastJournal);
@@ -240,6 +250,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Outcome carryOut(Act act, String who, Optional<LocalDate> date) {
         Instant now = now();
         Stamp stamp = new Stamp(now, who, terminal);
+        if (act instanceof Act.ForgetOwner) {
+            store.compactWhenClosed();
+        }
         try {
             return store.change(stamp, act.getClass().getSimpleName(), tx -> {
                 Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(today()));
@@ -299,7 +312,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
         Optional<Opening> opening = reader.opening(date);
         List<Visit> visits = reader.visitsOpenOrEndedSince(from);
         return new Day(
-                books.with(registerOf(reader, visits)),
+                knowing(reader, books, visits),
                 date,
                 opening,
                 visits,
@@ -310,10 +323,10 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.nextNumber());
     }
 
-    /** What is remembered of machines; what was read off only at those of these visits, for it grows without end. */
-    private static Register registerOf(Reader reader, List<Visit> visits) {
+    /** With what was read off at the machines of these visits alone, for it grows without end. */
+    private static Books knowing(Reader reader, Books books, List<Visit> visits) {
         List<String> machines = visits.stream().map(Visit::machineId).distinct().toList();
-        return new Register(reader.carried(), List.of(), List.of(), List.of(), reader.measured(machines));
+        return books.with(books.register().with(reader.measured(machines)));
     }
 
     private static Books books(Reader reader) {
@@ -323,7 +336,13 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.owners(),
                 reader.machines(),
                 reader.hoursRules(),
-                reader.signers());
+                reader.signers(),
+                registerOf(reader),
+                reader.shelf());
+    }
+
+    private static Register registerOf(Reader reader) {
+        return new Register(reader.carried(), List.of(), List.of(), List.of(), reader.merged(), List.of());
     }
 
     @Override

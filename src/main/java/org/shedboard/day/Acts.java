@@ -98,6 +98,23 @@ public final class Acts {
         if (act instanceof Act.SetHoursRules set) {
             return books.setRules(set);
         }
+        return atTheShelf(floor, act);
+    }
+
+    private static Outcome atTheShelf(FloorActs floor, Act act) {
+        ShelfActs shelf = floor.shelf();
+        if (act instanceof Act.FitPart fit) {
+            return shelf.fitPart(fit);
+        }
+        if (act instanceof Act.CountStock count) {
+            return shelf.count(count);
+        }
+        if (act instanceof Act.OrderStock order) {
+            return shelf.order(order);
+        }
+        if (act instanceof Act.OrderCame came) {
+            return shelf.come(came);
+        }
         return onTheMachine(floor.machine(), act);
     }
 
@@ -116,6 +133,22 @@ public final class Acts {
         }
         if (act instanceof Act.OwnerSaid said) {
             return machine.ownerSaid(said);
+        }
+        return inTheRegister(machine.register(), act);
+    }
+
+    private static Outcome inTheRegister(RegisterActs register, Act act) {
+        if (act instanceof Act.CorrectMachine correct) {
+            return register.correct(correct);
+        }
+        if (act instanceof Act.CorrectOwner correct) {
+            return register.correct(correct);
+        }
+        if (act instanceof Act.MergeMachines merge) {
+            return register.merge(merge);
+        }
+        if (act instanceof Act.ForgetOwner forget) {
+            return register.forget(forget);
         }
         throw new IllegalArgumentException("no rule for " + act);
     }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Register;
 import org.shedboard.register.Shelf;
 import org.shedboard.shop.Machine;
@@ -99,8 +100,20 @@ public record Books(
         return new Books(shop, catalogue, owners, machines, hoursRules, signers, next, shelf);
     }
 
+    /** Without the record that was merged. */
+    Books with(Merged merged) {
+        List<Machine> left = machines.stream()
+                .filter(machine -> !machine.id().equals(merged.machine().id()))
+                .toList();
+        return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf);
+    }
+
     Books with(HoursRules rules) {
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
+    }
+
+    Books with(Shelf next) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, next);
     }
 
     /** The list with this value in the place of the one with the same id, or at the end. */

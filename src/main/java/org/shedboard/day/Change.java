@@ -5,6 +5,10 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Carried;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -30,6 +34,17 @@ public sealed interface Change {
     record CarriedSaved(String machineId, List<Carried> carried) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
+
+    record StockSaved(Stock stock) implements Change {}
+
+    record OrderSaved(Order order) implements Change {}
+
+    record MovementSaved(Movement movement) implements Change {}
+    /** A record of a machine goes into another, with everything that names it. */
+    record MachineMerged(Merged merged) implements Change {}
+
+    /** Name and telephone of an owner are erased wherever they stand, in what was recorded long ago too. */
+    record OwnerForgotten(Owner owner) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

@@ -86,6 +86,7 @@ final class DoorActs {
         }
         return wantedRefusal(draft.day(), classId.get(), act.wanted())
                 .or(() -> tagRefusal(act.tag()))
+                .or(() -> RegisterActs.yearRefusal(draft.day(), act.which().modelYear()))
                 .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
                 .or(() -> act.said().flatMap(said -> promiseRefusal(said.at(), said.by())));
     }
@@ -175,11 +176,11 @@ final class DoorActs {
         Act.TakeIn.Which which = act.which();
         if (which.machineId().isPresent()) {
             Machine known = books.expectMachine(which.machineId().get());
-            if (act.meterHours().isPresent()) {
-                known = known.withMeterHours(act.meterHours().getAsInt());
-                draft.put(known);
+            Machine told = told(known, act);
+            if (!told.equals(known)) {
+                draft.put(told);
             }
-            return known;
+            return told;
         }
         Machine machine = new Machine(
                 draft.newId("M"),
@@ -194,11 +195,25 @@ final class DoorActs {
         return machine;
     }
 
+    /** What was said of a machine that we know is what it has from now on. */
+    private static Machine told(Machine known, Act.TakeIn act) {
+        Machine told = known;
+        if (act.meterHours().isPresent()) {
+            told = told.withMeterHours(act.meterHours().getAsInt());
+        }
+        if (act.which().modelYear().isPresent()) {
+            told = told.withModelYear(act.which().modelYear());
+        }
+        return act.which().number().isBlank()
+                ? told
+                : told.withNumber(act.which().number());
+    }
+
     static List<Line> linesOf(Draft draft, List<Act.Wanted> wanted) {
         List<Line> lines = new ArrayList<>();
         for (Act.Wanted each : wanted) {
             Work work = draft.day().books().catalogue().expectWork(each.workId());
-            lines.add(new Line(draft.newId("L"), work.id(), work.name(), each.payer(), work.parts()));
+            lines.add(new Line(draft.newId("L"), work.id(), work.name(), each.payer(), work.lineParts()));
         }
         return lines;
     }

@@ -16,7 +16,10 @@ public record DoorNote(Kind kind, List<String> values) {
         LAST_FIX,
         LAST_WATCH,
         LAST_NOT_REACHED,
-        YEAR_UNKNOWN
+        YEAR_UNKNOWN,
+        PART_NOT_ORDERED,
+        PART_ON_ORDER,
+        PART_TO_CHECK
     }
 
     public DoorNote {

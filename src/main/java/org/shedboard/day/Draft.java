@@ -10,6 +10,11 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Carried;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
+import org.shedboard.register.Register;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -36,6 +41,26 @@ final class Draft {
     void put(Machine machine) {
         day = day.with(day.books().with(machine));
         changes.put("machine " + machine.id(), new Change.MachineSaved(machine));
+    }
+
+    void put(Merged merged) {
+        day = day.with(day.books().with(merged));
+        changes.put("merged " + merged.machine().id(), new Change.MachineMerged(merged));
+    }
+
+    /** Nothing of it is saved in the usual way, for the journal would tell what was there before. */
+    void forget(Owner forgotten) {
+        day = day.with(day.books().with(forgotten));
+        for (Visit visit : day.visits()) {
+            day = day.ownerOf(visit).equals(forgotten) ? day.with(RegisterActs.forgotten(visit, forgotten)) : day;
+        }
+        for (Machine machine : day.books().machines()) {
+            if (machine.ownerId().equals(forgotten.id())) {
+                Register register = day.books().register().unnamed(machine.id(), forgotten.id());
+                day = day.with(day.books().with(register));
+            }
+        }
+        changes.put("forgotten " + forgotten.id(), new Change.OwnerForgotten(forgotten));
     }
 
     void put(Visit visit) {
@@ -73,6 +98,21 @@ final class Draft {
     void put(Posted posted) {
         day = day.with(posted);
         changes.put("plan", new Change.PlanPosted(posted));
+    }
+
+    void put(Stock stock) {
+        day = day.with(day.books().with(day.books().shelf().with(stock)));
+        changes.put("stock " + stock.itemId(), new Change.StockSaved(stock));
+    }
+
+    void put(Order order) {
+        day = day.with(day.books().with(day.books().shelf().with(order)));
+        changes.put("order " + order.id(), new Change.OrderSaved(order));
+    }
+
+    /** What moved is only kept in the records: the shelf itself says what is there. */
+    void put(Movement movement) {
+        changes.put("movement " + movement.id(), new Change.MovementSaved(movement));
     }
 
     /** What comes of an act on a visit; a refusal where there is no such visit today. */

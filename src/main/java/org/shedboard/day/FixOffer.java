@@ -22,6 +22,7 @@ import org.shedboard.shop.Visit;
  * asked.
  *
  * @param range minutes that the work adds
+ * @param shortParts parts for it that are not on the shelf, and when they can be here
  * @param readyBefore when the machine is ready without the work
  * @param ready when it is ready with it
  * @param promises what becomes of every promise that is still to be kept, this machine's own included
@@ -31,6 +32,7 @@ public record FixOffer(
         Point point,
         Work work,
         Estimate.Range range,
+        List<Cover> shortParts,
         Optional<Instant> readyBefore,
         Optional<Instant> ready,
         List<Kept> promises) {
@@ -56,6 +58,7 @@ public record FixOffer(
     }
 
     public FixOffer {
+        shortParts = List.copyOf(shortParts);
         promises = List.copyOf(promises);
     }
 
@@ -94,6 +97,7 @@ public record FixOffer(
                 pointOf(before.day(), visit, pointId).orElseThrow(),
                 work,
                 added(after, visit),
+                shortParts(after, visit),
                 before.readyAt(visit.id()),
                 after.readyAt(visit.id()),
                 promises(before, after));
@@ -105,6 +109,16 @@ public record FixOffer(
                 .filter(task -> !known.contains(task.id()))
                 .toList();
         return new Estimator(after.day().books().catalogue()).rangeOf(more);
+    }
+
+    private static List<Cover> shortParts(Outlook after, Visit before) {
+        return SetAside.of(after.day(), after.at()).of(after.day().expectVisit(before.id())).stream()
+                .filter(Cover::isShort)
+                .filter(cover -> cover.need()
+                        .line()
+                        .filter(line -> before.findLine(line.id()).isEmpty())
+                        .isPresent())
+                .toList();
     }
 
     private static List<Kept> promises(Outlook before, Outlook after) {

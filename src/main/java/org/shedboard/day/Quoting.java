@@ -149,7 +149,7 @@ public final class Quoting {
                 wanted.said());
     }
 
-    private static Act.TakeIn withoutPromise(Act.TakeIn wanted) {
+    static Act.TakeIn withoutPromise(Act.TakeIn wanted) {
         return new Act.TakeIn(
                 wanted.whose(),
                 wanted.which(),

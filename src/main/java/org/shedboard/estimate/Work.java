@@ -1,6 +1,7 @@
 package org.shedboard.estimate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Part;
@@ -16,11 +17,26 @@ import org.shedboard.shop.Step;
  * @param depth the inspection it usually brings with it
  */
 public record Work(
-        String id, String name, String key, Set<String> classes, Depth depth, List<WorkTask> tasks, List<Part> parts) {
+        String id,
+        String name,
+        String key,
+        Set<String> classes,
+        Depth depth,
+        List<WorkTask> tasks,
+        List<WorkPart> parts) {
     public Work {
         classes = Set.copyOf(classes);
         tasks = List.copyOf(tasks);
         parts = List.copyOf(parts);
+    }
+
+    /** The parts as a line of a visit carries them. */
+    public List<Part> lineParts() {
+        return parts.stream().map(WorkPart::asPart).toList();
+    }
+
+    public Optional<WorkPart> findPart(String partName) {
+        return parts.stream().filter(part -> part.name().equals(partName)).findFirst();
     }
 
     public boolean isFor(String classId) {

@@ -11,9 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shedboard.day.Act;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Item;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -112,6 +114,7 @@ final class ActFields {
                 new Act.Collect(
                         visit(entry), entry.fields().findObject("handed", fields -> handed(fields, entry.by())));
             case CALL_OFF -> new Act.CallOff(visit(entry), entry.fields().flag("noShow", false));
+            case ORDER -> order(entry);
             case CLOSE_DAY -> new Act.CloseDay(entry.by());
             case TICK -> throw new IllegalArgumentException("a tick may be several acts");
         };
@@ -120,6 +123,14 @@ final class ActFields {
     private Act.Collect.Handed handed(Fields fields, String by) {
         String handedBy = fields.has("by") ? personIn(fields, "by") : by;
         return new Act.Collect.Handed(handedBy, fields.filled("to"), fields.filled("told"));
+    }
+
+    private Act order(Entry entry) {
+        StockFields stock = new StockFields(catalogue);
+        Optional<Item> item = stock.item(entry.fields());
+        Amount amount = stock.amount(entry.fields(), item);
+        String id = item.map(Item::id).orElse("?");
+        return new Act.OrderStock(id, amount, entry.findMoment("due"), entry.by());
     }
 
     private static Optional<Mark> rest(Entry entry) {

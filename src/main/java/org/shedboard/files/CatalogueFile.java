@@ -1,18 +1,16 @@
 package org.shedboard.files;
 
-import java.util.ArrayList;
+import java.time.Year;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
-import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.WorkKind;
@@ -24,44 +22,34 @@ public final class CatalogueFile {
 
     private static final int HEAVIEST_KG = 20_000;
     private static final double WIDEST_SPREAD = 2;
-    private static final double FURTHEST_LIMIT = 1_000_000;
-
-    /** A point that names the work by which it is put right, with the object it was read from: works are read after points. */
-    private record Mending(Fields fields, String classId, String workId) {
-        void check(List<Work> works) {
-            fields.known("fixedBy", workId, works.stream().map(Work::id).toList(), "work");
-            works.stream()
-                    .filter(work -> work.id().equals(workId) && !work.isFor(classId))
-                    .findFirst()
-                    .ifPresent(
-                            work -> fields.fault("fixedBy", "\"%s\" is no work for a %s".formatted(workId, classId)));
-        }
-    }
 
     private CatalogueFile() {}
 
-    public static Reading<Catalogue> read(String json) {
-        return Reading.of(json, CatalogueFile::catalogue);
+    /** @param nextYear the newest model year there can be; until then it must be plain which part is which */
+    public static Reading<Catalogue> read(String json, Year nextYear) {
+        return Reading.of(json, root -> catalogue(root, nextYear));
     }
 
-    private static Catalogue catalogue(Fields root) {
+    private static Catalogue catalogue(Fields root, Year nextYear) {
         root.findText("note");
+        ItemFields items = new ItemFields(root);
         Map<String, String> seen = new HashMap<>();
-        List<Mending> mendings = new ArrayList<>();
-        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, mendings));
-        WorkFields workFields = new WorkFields(seen.keySet());
+        PointFields pointFields = new PointFields(items);
+        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, pointFields));
+        WorkFields workFields = new WorkFields(seen.keySet(), new PartFields(items, nextYear));
         List<Work> works = root.someObjects("works", workFields::read);
-        mendings.forEach(mending -> mending.check(works));
+        pointFields.checkMending(works);
         return new Catalogue(
                 classes,
                 works,
                 root.object("usual", CatalogueFile::usual),
                 root.object("spreads", CatalogueFile::spreads),
                 root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
-                root.whole("signOffMinutes", 1, LONGEST_MINUTES));
+                root.whole("signOffMinutes", 1, LONGEST_MINUTES),
+                items.all());
     }
 
-    private static MachineClass machineClass(Fields fields, Map<String, String> seen, List<Mending> mendings) {
+    private static MachineClass machineClass(Fields fields, Map<String, String> seen, PointFields pointFields) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         String name = fields.filled("name");
@@ -69,7 +57,7 @@ public final class CatalogueFile {
         List<Integer> wash = byMud(fields, "washMinutes");
         MachineClass.Moving moving = fields.object("moving", CatalogueFile::moving);
         Map<String, String> pointsSeen = new HashMap<>();
-        List<Point> points = fields.someObjects("points", each -> point(each, id, pointsSeen, mendings));
+        List<Point> points = fields.someObjects("points", each -> pointFields.read(each, id, pointsSeen));
         return new MachineClass(id, name, massKg, wash, moving, points);
     }
 
@@ -81,41 +69,8 @@ public final class CatalogueFile {
         return new MachineClass.Moving(driven, pushed, raise, lower);
     }
 
-    private static Point point(Fields fields, String classId, Map<String, String> seen, List<Mending> mendings) {
-        String id = fields.filled("id");
-        fields.unique("id", id, seen);
-        Step step = fields.oneOf("step", Step.class);
-        if (isWash(fields)) {
-            fields.fault("step", "nothing is inspected on the wash pad");
-        }
-        Optional<String> fixedBy = fields.findText("fixedBy");
-        fixedBy.ifPresent(work -> mendings.add(new Mending(fields, classId, work)));
-        return new Point(
-                id,
-                fields.filled("name"),
-                fields.filled("where"),
-                step,
-                fields.oneOf("due", Depth.class),
-                fields.whole("inspectMinutes", 1, LONGEST_MINUTES),
-                byMud(fields, "uncoverMinutes"),
-                fields.findText("caution").orElse(""),
-                fields.flag("stopsRiding", false),
-                fields.findObject("measure", CatalogueFile::measure),
-                fixedBy);
-    }
-
-    private static Point.Measure measure(Fields fields) {
-        String unit = fields.filled("unit");
-        double low = fields.decimal("low", -FURTHEST_LIMIT, FURTHEST_LIMIT);
-        double high = fields.decimal("high", -FURTHEST_LIMIT, FURTHEST_LIMIT);
-        if (high < low) {
-            fields.fault("high", "is below \"low\"");
-        }
-        return new Point.Measure(unit, low, high);
-    }
-
     /** Minutes at each mud grade: more mud never takes less time. */
-    private static List<Integer> byMud(Fields fields, String key) {
+    static List<Integer> byMud(Fields fields, String key) {
         List<Integer> minutes = fields.wholeList(key, Mud.values().length, 0, LONGEST_MINUTES);
         for (int grade = 1; grade < minutes.size(); grade++) {
             if (minutes.get(grade) < minutes.get(grade - 1)) {

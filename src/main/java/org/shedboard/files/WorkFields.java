@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
+import org.shedboard.estimate.WorkPart;
 import org.shedboard.shop.Depth;
-import org.shedboard.shop.Part;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
@@ -32,6 +32,7 @@ final class WorkFields {
             .collect(Collectors.toUnmodifiableSet());
 
     private final Set<String> classIds;
+    private final PartFields parts;
     private final Map<String, String> worksSeen = new HashMap<>();
     /** Where a key is used, by "class key". */
     private final Map<String, String> keysSeen = new HashMap<>();
@@ -46,8 +47,9 @@ final class WorkFields {
     /** A task and the object it was read from. */
     private record Placed(Fields fields, WorkTask task) {}
 
-    WorkFields(Set<String> classIds) {
+    WorkFields(Set<String> classIds, PartFields parts) {
         this.classIds = classIds;
+        this.parts = parts;
     }
 
     Work read(Fields fields) {
@@ -62,8 +64,10 @@ final class WorkFields {
         String key = key(fields, classes);
         Depth depth = fields.oneOf("depth", Depth.class);
         List<WorkTask> wanted = tasks(fields.someObjects("tasks", each -> new Placed(each, task(each))));
-        List<Part> parts = fields.objectsOrNone("parts", WorkFields::part);
-        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, parts);
+        PartFields.Of work =
+                new PartFields.Of(classes, wanted.stream().map(WorkTask::id).toList());
+        List<WorkPart> needed = fields.objectsOrNone("parts", each -> parts.read(each, work));
+        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, needed);
     }
 
     private String key(Fields fields, List<String> classes) {
@@ -78,10 +82,6 @@ final class WorkFields {
             }
         }
         return key;
-    }
-
-    private static Part part(Fields fields) {
-        return new Part(fields.filled("name"), fields.filled("quantity"));
     }
 
     private List<WorkTask> tasks(List<Placed> all) {

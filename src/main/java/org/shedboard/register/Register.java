@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param notices what makers ask for
  * @param taken which of that became work
  * @param loans machines of ours that were lent
+ * @param merged records of machines that were merged into others
  * @param measured values read off in earlier visits and this one of the machines of the day, the oldest first
  */
 public record Register(
@@ -18,14 +19,16 @@ public record Register(
         List<Notice> notices,
         List<NoticeTaken> taken,
         List<Loan> loans,
+        List<Merged> merged,
         List<Measured> measured) {
-    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Register {
         carried = List.copyOf(carried);
         notices = List.copyOf(notices);
         taken = List.copyOf(taken);
         loans = List.copyOf(loans);
+        merged = List.copyOf(merged);
         measured = List.copyOf(measured);
     }
 
@@ -48,12 +51,19 @@ public record Register(
         List<Carried> all = new ArrayList<>(carried);
         all.removeIf(each -> each.machineId().equals(machineId));
         all.addAll(now);
-        return new Register(all, notices, taken, loans, measured);
+        return new Register(all, notices, taken, loans, merged, measured);
+    }
+
+    /** With another name in the place of whoever was asked about what this machine took home. */
+    public Register unnamed(String machineId, String instead) {
+        return carrying(
+                machineId,
+                carriedBy(machineId).stream().map(each -> each.unnamed(instead)).toList());
     }
 
     /** With these values read off. */
     public Register with(List<Measured> next) {
-        return new Register(carried, notices, taken, loans, next);
+        return new Register(carried, notices, taken, loans, merged, next);
     }
 
     /** The values read off at a point of a machine, the oldest first. */
@@ -61,5 +71,22 @@ public record Register(
         return measured.stream()
                 .filter(each -> each.machineId().equals(machineId) && each.isAt(pointId))
                 .toList();
+    }
+
+    /** The records that were merged into this machine. */
+    public List<Merged> mergedInto(String machineId) {
+        return merged.stream().filter(each -> each.into().equals(machineId)).toList();
+    }
+
+    public Register withMerged(List<Merged> next) {
+        return new Register(carried, notices, taken, loans, next, measured);
+    }
+
+    /** With this record merged; what was merged into it before goes along. */
+    public Register plus(Merged latest) {
+        List<Merged> next = new ArrayList<>();
+        merged.forEach(each -> next.add(each.into().equals(latest.machine().id()) ? each.into(latest.into()) : each));
+        next.add(latest);
+        return withMerged(next);
     }
 }

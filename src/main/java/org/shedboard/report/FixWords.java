@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.day.Clocks;
+import org.shedboard.day.Cover;
 import org.shedboard.day.Day;
 import org.shedboard.day.FixOffer;
 import org.shedboard.shop.Part;
@@ -33,8 +34,9 @@ public final class FixWords {
                 offer.range().likely(),
                 offer.range().safe()));
         if (!offer.work().parts().isEmpty()) {
-            lines.add(Words.say("fix.parts", parts(offer.work().parts())));
+            lines.add(Words.say("fix.parts", parts(offer.work().lineParts())));
         }
+        offer.shortParts().forEach(cover -> lines.add(shortPart(cover)));
         lines.add(ready());
         offer.promises().stream().filter(FixOffer.Kept::isChanged).forEach(kept -> lines.add(kept(kept)));
         long same = offer.promises().stream().filter(kept -> !kept.isChanged()).count();
@@ -42,6 +44,12 @@ public final class FixWords {
             lines.add(Words.say("fix.unchanged", same));
         }
         return lines;
+    }
+
+    private String shortPart(Cover cover) {
+        String item = day.books().catalogue().nameOfItem(cover.itemId());
+        String from = cover.from().map(at -> Clocks.sayTime(day, at)).orElse("");
+        return Words.say(cover.state() == Cover.State.ON_ORDER ? "fix.part_on_order" : "fix.part_short", item, from);
     }
 
     private static String parts(List<Part> parts) {

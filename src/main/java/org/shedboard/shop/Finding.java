@@ -27,6 +27,11 @@ public record Finding(
         return new Finding(pointId, mark, measured, note, by, at, Optional.of(said));
     }
 
+    /** With another name in the place of whoever was asked. */
+    public Finding unnamed(String instead) {
+        return word.map(said -> with(said.unnamed(instead))).orElse(this);
+    }
+
     public boolean isFix() {
         return mark == Mark.FIX;
     }

@@ -10,6 +10,10 @@ import java.time.Instant;
  * @param of who was asked, as typed
  */
 public record OwnersWord(Answer answer, String workId, String by, String of, Instant at) {
+    OwnersWord unnamed(String instead) {
+        return new OwnersWord(answer, workId, by, instead, at);
+    }
+
     /** What the owner wants; later means that they have not been reached yet, or want to think. */
     public enum Answer {
         YES,

@@ -143,6 +143,15 @@ public record Visit(
         return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished, handover);
     }
 
+    /** The same visit as one of another record of its machine. */
+    public Visit withMachine(String next) {
+        return new Visit(id, next, tag, state, intake, lines, stays, promises, findings, hold, finished);
+    }
+
+    public Visit withPromises(List<Promise> next) {
+        return new Visit(id, machineId, tag, state, intake, lines, stays, next, findings, hold, finished);
+    }
+
     public Visit withTag(OptionalInt next) {
         return new Visit(
                 id, machineId, next, state, intake, lines, stays, promises, findings, hold, finished, handover);
@@ -213,6 +222,23 @@ public record Visit(
         all.removeIf(earlier -> earlier.pointId().equals(finding.pointId()));
         all.add(findingAt(finding.pointId()).map(finding::after).orElse(finding));
         return new Visit(id, machineId, tag, state, intake, lines, stays, promises, all, hold, finished, handover);
+    }
+
+    /** With another name in the place of whoever was asked about a fix, or took the machine. */
+    public Visit withoutNames(String instead) {
+        return new Visit(
+                id,
+                machineId,
+                tag,
+                state,
+                intake,
+                lines,
+                stays,
+                promises,
+                findings.stream().map(finding -> finding.unnamed(instead)).toList(),
+                hold,
+                finished,
+                handover.map(how -> new Handover(how.by(), instead, how.told(), how.at())));
     }
 
     /** Gone home with somebody who was told what there is to know. */

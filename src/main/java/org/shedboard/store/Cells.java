@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.Function;
 
 /** One row of a table, by column name, on its way in or out. */
@@ -46,12 +47,22 @@ final class Cells {
         return this;
     }
 
+    /** A copy with this content. */
+    Cells with(String column, Object content) {
+        Cells copy = new Cells(table);
+        copy.contents.putAll(contents);
+        return copy.set(column, content);
+    }
+
     private static Object plain(Object content) {
         if (content instanceof Optional<?> optional) {
             return optional.map(Cells::plain).orElse(null);
         }
         if (content instanceof OptionalInt number) {
             return number.isPresent() ? number.getAsInt() : null;
+        }
+        if (content instanceof OptionalLong number) {
+            return number.isPresent() ? number.getAsLong() : null;
         }
         if (content instanceof OptionalDouble number) {
             return number.isPresent() ? number.getAsDouble() : null;
@@ -141,6 +152,10 @@ final class Cells {
 
     long wide(String column) {
         return expect(column, Long.class);
+    }
+
+    OptionalLong findWide(String column) {
+        return find(column, Long.class).map(OptionalLong::of).orElseGet(OptionalLong::empty);
     }
 
     double real(String column) {

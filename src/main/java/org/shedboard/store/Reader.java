@@ -12,6 +12,9 @@ import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Carried;
 import org.shedboard.register.Measured;
+import org.shedboard.register.Merged;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -65,6 +68,11 @@ public sealed class Reader permits Tx {
     /** What was ever read off at points of these machines, the oldest first. */
     public List<Measured> measured(Collection<String> machineIds) {
         return MeasuredRows.of(sql, machineIds);
+    }
+
+    /** Records of machines that were merged into others. */
+    public List<Merged> merged() {
+        return OwnerRows.merged(sql);
     }
 
     /** All visits that are not over, and those that went, were cancelled or did not come since that moment; by arrival. */
@@ -131,6 +139,16 @@ public sealed class Reader permits Tx {
     /** How the shop counts its hours. */
     public HoursRules hoursRules() {
         return HoursRulesRows.find(sql);
+    }
+
+    /** What is on the shelf, and what is waited for. */
+    public Shelf shelf() {
+        return ShelfRows.read(sql);
+    }
+
+    /** How what lies on the shelf of an item got there, the oldest first. */
+    public List<Movement> movementsOf(String itemId) {
+        return ShelfRows.movementsOf(sql, itemId);
     }
 
     public Optional<Posted> posted() {

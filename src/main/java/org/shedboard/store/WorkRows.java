@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Set;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
-import org.shedboard.shop.Part;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 
-/** The work on offer, in the tables work, work_task and work_part. */
+/** The work on offer, in the tables work and work_task. */
 final class WorkRows {
     private static final Table WORK = Table.named("work")
             .text("id")
@@ -26,23 +25,18 @@ final class WorkRows {
             .flag("checked_by_another")
             .text("caution")
             .keyed("work_id", "ordinal");
-    private static final Table PART = Table.named("work_part")
-            .text("work_id")
-            .number("ordinal")
-            .text("name", "quantity")
-            .keyed("work_id", "ordinal");
 
     private WorkRows() {}
 
     static List<Work> read(Sql sql) {
         Children tasks = Children.of(sql.select(TASK, "ORDER BY work_id, ordinal"), "work_id");
-        Children parts = Children.of(sql.select(PART, "ORDER BY work_id, ordinal"), "work_id");
+        PartRows parts = PartRows.read(sql);
         return sql.select(WORK, "ORDER BY ordinal").stream()
                 .map(row -> row.map(work -> toWork(work, tasks, parts)))
                 .toList();
     }
 
-    private static Work toWork(Cells row, Children tasks, Children parts) {
+    private static Work toWork(Cells row, Children tasks, PartRows parts) {
         String id = row.text("id");
         return new Work(
                 id,
@@ -51,7 +45,7 @@ final class WorkRows {
                 Set.copyOf(row.list("classes")),
                 row.one(Depth.class, "depth"),
                 tasks.map(id, WorkRows::toTask),
-                parts.map(id, part -> new Part(part.text("name"), part.text("quantity"))));
+                parts.partsOf(id));
     }
 
     private static Work.WorkTask toTask(Cells row) {
@@ -71,13 +65,13 @@ final class WorkRows {
     static List<Share> shares(List<Work> works) {
         List<Cells> rows = new ArrayList<>();
         List<Cells> tasks = new ArrayList<>();
-        List<Cells> shelf = new ArrayList<>();
         for (Work work : works) {
             rows.add(cells(work, rows.size()));
             work.tasks().forEach(task -> tasks.add(cells(work.id(), task, tasks.size())));
-            work.parts().forEach(part -> shelf.add(cells(work.id(), part, shelf.size())));
         }
-        return List.of(Share.whole(WORK, rows), Share.whole(TASK, tasks), Share.whole(PART, shelf));
+        List<Share> shares = new ArrayList<>(List.of(Share.whole(WORK, rows), Share.whole(TASK, tasks)));
+        shares.addAll(PartRows.shares(works));
+        return shares;
     }
 
     private static Cells cells(Work work, int ordinal) {
@@ -104,13 +98,5 @@ final class WorkRows {
                 .set("after_tasks", task.after())
                 .set("checked_by_another", task.checkedByAnother())
                 .set("caution", task.caution());
-    }
-
-    private static Cells cells(String workId, Part part, int ordinal) {
-        return Cells.in(PART)
-                .set("work_id", workId)
-                .set("ordinal", ordinal)
-                .set("name", part.name())
-                .set("quantity", part.quantity());
     }
 }

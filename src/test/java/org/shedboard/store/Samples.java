@@ -20,6 +20,7 @@ import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
+import org.shedboard.estimate.WorkPart;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Condition;
@@ -175,7 +176,7 @@ final class Samples {
                                 List.of("drain", "plug"),
                                 true,
                                 "")),
-                List.of(new Part("Oil", "2.5 L"), new Part("Filter", "1")));
+                List.of(new WorkPart("Oil", "2.5 L"), new WorkPart("Filter", "1")));
     }
 
     /** A visit in hand with one of everything. */

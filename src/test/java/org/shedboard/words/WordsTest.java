@@ -31,6 +31,9 @@ import org.shedboard.day.DoorNote;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.register.NumberCheck;
+import org.shedboard.register.NumberKind;
+import org.shedboard.register.NumberRemark;
 import org.shedboard.report.Report;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -115,6 +118,9 @@ class WordsTest {
                 new Said("finding.word", OwnersWord.Answer.values()),
                 new Said("report.word", OwnersWord.Answer.values()),
                 new Said("report.section", Report.Kind.values()),
+                new Said("number", NumberRemark.Kind.values()),
+                new Said("numberKind", NumberKind.values()),
+                new Said("numberCheck", NumberCheck.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.Cover;
 import org.shedboard.day.Day;
 import org.shedboard.day.FixOffer;
 import org.shedboard.day.Names;
@@ -67,12 +68,15 @@ final class FixCommand implements Wish.OnTheDay {
                 .put("safe", offer.range().safe())
                 .put(
                         "parts",
-                        offer.work().parts().stream()
+                        offer.work().lineParts().stream()
                                 .map(part -> new Tree()
                                         .put("name", part.name())
                                         .put("quantity", part.quantity())
                                         .fields())
                                 .toList())
+                .put(
+                        "shortParts",
+                        offer.shortParts().stream().map(Cover::itemId).toList())
                 .put("readyBefore", offer.readyBefore().map(at -> Tree.time(day, at)))
                 .put("ready", offer.ready().map(at -> Tree.time(day, at)))
                 .put(

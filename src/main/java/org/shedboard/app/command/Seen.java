@@ -8,6 +8,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
+import org.shedboard.register.History;
 import org.shedboard.register.Measured;
 import org.shedboard.register.Register;
 import org.shedboard.shop.Visit;
@@ -36,6 +37,8 @@ public final class Seen {
 
         /** What was ever read off at points of a machine, the oldest first. */
         List<Measured> measured(String machineId);
+
+        History history(String machineId);
     }
 
     /** @param repacking how a quote has the day packed anew */
@@ -69,6 +72,11 @@ public final class Seen {
     Day dayKnowing(String machineId) {
         Register register = day.books().register().with(records.measured(machineId));
         return day.with(day.books().with(register));
+    }
+
+    /** What a machine went through with us. */
+    History history(String machineId) {
+        return records.history(machineId);
     }
 
     /** The tally of the day. */
