@@ -22,7 +22,7 @@ final class PointFields {
         void check(List<Work> works) {
             fields.known("fixedBy", workId, works.stream().map(Work::id).toList(), "work");
             works.stream()
-                    .filter(work -> work.id().equals(workId) && !work.isFor(classId))
+                    .filter(work -> work.id().equals(workId) && !work.classes().isEmpty() && !work.isFor(classId))
                     .findFirst()
                     .ifPresent(
                             work -> fields.fault("fixedBy", "\"%s\" is no work for a %s".formatted(workId, classId)));

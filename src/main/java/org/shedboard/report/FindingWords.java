@@ -76,6 +76,11 @@ public final class FindingWords {
     /** Who looked at how many points, with a word on those who may not sign off; empty where nobody looked yet. */
     public static Optional<String> lookedAt(Day day, Visit visit) {
         Map<String, Integer> points = new LinkedHashMap<>();
+        day.shop().people().stream()
+                .map(Person::id)
+                .filter(id -> visit.findings().stream()
+                        .anyMatch(finding -> finding.by().equals(id)))
+                .forEach(id -> points.put(id, 0));
         visit.findings().forEach(finding -> points.merge(finding.by(), 1, Integer::sum));
         List<String> people = new ArrayList<>();
         points.forEach((person, count) -> people.add(Words.say(

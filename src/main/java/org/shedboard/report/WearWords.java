@@ -59,7 +59,8 @@ public final class WearWords {
     private static String margin(StraightLine line) {
         StraightLine.Interval sure = line.perHundredHours(Wear.PROBABILITY);
         double margin = (sure.high() - sure.low()) / 2;
-        return Double.isInfinite(margin) ? "" : Words.say("wear.margin", Figures.say(margin));
+        String figure = Double.isInfinite(margin) ? "0" : Figures.say(margin);
+        return figure.equals("0") ? "" : Words.say("wear.margin", figure);
     }
 
     /** When the limit is reached, by hours on the meter. */
@@ -70,6 +71,9 @@ public final class WearWords {
         }
         String early = hours(at.early().getAsDouble());
         OptionalDouble late = at.late();
+        if (late.isPresent() && hours(late.getAsDouble()).equals(early)) {
+            return Words.say("wear.reached_surely", likely);
+        }
         return late.isPresent()
                 ? Words.say("wear.reached", likely, early, hours(late.getAsDouble()))
                 : Words.say("wear.reached_perhaps", likely, early);

@@ -24,6 +24,7 @@ import org.shedboard.hours.Activity.OtherWork;
 import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Mark;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 
 /** Every reason why something cannot be, produced by an act that cannot be; a refusal comes without any change. */
@@ -43,6 +44,7 @@ class RefusalsTest {
         errands(cases);
         charges(cases);
         register(cases);
+        inspection(cases);
         return cases;
     }
 
@@ -317,6 +319,52 @@ class RefusalsTest {
             shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
             shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, Optional.empty()));
             shed.does(new Act.Collect(quad, Optional.of(Shed.handed())));
+        });
+    }
+
+    private static void inspection(Map<String, Consumer<Shed>> cases) {
+        cases.put("why_not_reached", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("why_not_reached", Shed.tick(quad, "frame", Mark.NOT_REACHED));
+            shed.does(Shed.notReached(quad, "frame"));
+        });
+        cases.put("outside_limits", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("outside_limits", Shed.measured(quad, "battery", Mark.GOOD, 12.39));
+            shed.assertRefused("outside_limits", Shed.measured(quad, "battery", Mark.GOOD, 12.91));
+            shed.does(Shed.measured(quad, "battery", Mark.GOOD, 12.4));
+            shed.does(Shed.measured(quad, "battery", Mark.WATCH, 11.9));
+        });
+        cases.put("handover_incomplete", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
+            shed.assertRefused(
+                    "handover_incomplete",
+                    new Act.Collect(quad, Optional.of(new Act.Collect.Handed("ada", " ", "all is well"))));
+            shed.assertRefused(
+                    "handover_incomplete",
+                    new Act.Collect(quad, Optional.of(new Act.Collect.Handed("ada", "Tarn", ""))));
+        });
+        cases.put("who_was_asked", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "pads", Mark.FIX));
+            shed.assertRefused("who_was_asked", new Act.OwnerSaid(quad, "pads", OwnersWord.Answer.NO, "ada", ""));
+        });
+        cases.put(
+                "no_fix_there",
+                shed -> shed.assertRefused("no_fix_there", Shed.ownerSaid(shed.quad(), "pads", OwnersWord.Answer.YES)));
+        cases.put("no_work_for_fix", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "frame", Mark.FIX));
+            shed.assertRefused("no_work_for_fix", Shed.ownerSaid(quad, "frame", OwnersWord.Answer.YES));
+        });
+        cases.put("owner_said_yes", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "pads", Mark.FIX));
+            shed.does(Shed.ownerSaid(quad, "pads", OwnersWord.Answer.LATER));
+            shed.does(Shed.ownerSaid(quad, "pads", OwnersWord.Answer.YES));
+            shed.assertRefused("owner_said_yes", Shed.ownerSaid(quad, "pads", OwnersWord.Answer.NO));
         });
     }
 
