@@ -16,10 +16,16 @@ public record DoorNote(Kind kind, List<String> values) {
         LAST_FIX,
         LAST_WATCH,
         LAST_NOT_REACHED,
-        YEAR_UNKNOWN,
         PART_NOT_ORDERED,
         PART_ON_ORDER,
-        PART_TO_CHECK
+        PART_TO_CHECK,
+        DAY_SHUT,
+        PLACES_FULL,
+        PEOPLE_FULL,
+        EVERYBODY_FULL,
+        ROOM_ON,
+        NO_ROOM,
+        YEAR_UNKNOWN
     }
 
     public DoorNote {

@@ -43,6 +43,7 @@ public final class DoorNotes {
         leftLastTime();
         year();
         parts();
+        fullDay();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -108,6 +109,11 @@ public final class DoorNotes {
         String items =
                 need.itemIds().stream().map(day.books().catalogue()::nameOfItem).collect(Collectors.joining(", "));
         notes.add(DoorNote.of(DoorNote.Kind.PART_TO_CHECK, need.part().name(), items));
+    }
+
+    /** A booking is not refused for it: the foreman may know better. */
+    private void fullDay() {
+        notes.addAll(new FullDay(day, now).notes(wanted));
     }
 
     /** The machine, if it is one we know. */
