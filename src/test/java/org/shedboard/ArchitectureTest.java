@@ -67,15 +67,26 @@ class ArchitectureTest {
                         "pack.chance",
                         "pack.story"));
         map.put("tally", List.of("shop", "estimate", "hours", "register", "pack", "day", "words"));
+        map.put("report", List.of("shop", "estimate", "register", "day", "words"));
         List<String> board = new ArrayList<>(map.get("day"));
-        board.addAll(List.of("day", "tally", "words"));
+        board.addAll(List.of("day", "tally", "report", "words"));
         map.put("board", List.copyOf(board));
         board.addAll(List.of("board", "grid"));
         map.put("screen", List.copyOf(board));
         map.put("store", List.of("shop", "estimate", "hours", "register", "pack"));
         map.put(
                 "files",
-                List.of("words", "shop", "estimate", "hours", "register", "pack", "pack.fault", "day", "tally"));
+                List.of(
+                        "words",
+                        "shop",
+                        "estimate",
+                        "hours",
+                        "register",
+                        "pack",
+                        "pack.fault",
+                        "day",
+                        "tally",
+                        "report"));
         map.put("term", List.of("grid", "board"));
         return map;
     }

@@ -16,6 +16,7 @@ import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
+import org.shedboard.day.FixOffer;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
@@ -106,6 +107,10 @@ final class Bench {
             jobs.add(() -> carryOut(carry, who));
         } else if (effect instanceof Effect.AskQuote ask) {
             jobs.add(() -> quote(ask));
+        } else if (effect instanceof Effect.AskFix ask) {
+            jobs.add(() -> offerFix(ask));
+        } else if (effect instanceof Effect.WriteReport write) {
+            jobs.add(() -> tell.accept(new Msg.Written(Reports.write(workshop.orElseThrow(), write.visitId()))));
         } else if (effect instanceof Effect.ReadHours read) {
             jobs.add(() -> readHours(read));
         } else if (effect instanceof Effect.LookBack back) {
@@ -120,6 +125,12 @@ final class Bench {
         } else {
             throw new IllegalArgumentException("nothing performs " + effect);
         }
+    }
+
+    private void offerFix(Effect.AskFix ask) {
+        Workshop shop = workshop.orElseThrow();
+        Outlook outlook = Outlook.of(shop.day(), shop.now());
+        tell.accept(new Msg.FixOffered(FixOffer.of(outlook, ask.visitId(), ask.pointId())));
     }
 
     private void readHours(Effect.ReadHours read) {

@@ -105,6 +105,10 @@ final class Commands {
                 program.voice().sayFile(print.text());
                 return Shedboard.DONE;
             }
+            if (reply instanceof Reply.Write write) {
+                Output.write(write.file(), write.text());
+                return program.answer(write.answer());
+            }
             return carryOut(workshop, seen, (Reply.Carry) reply, wish.date());
         }
     }

@@ -11,6 +11,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
@@ -36,6 +37,7 @@ final class Saving {
     private final Map<String, NoticeTaken> taken = new LinkedHashMap<>();
     private final Map<String, Loan> loans = new LinkedHashMap<>();
     private Optional<List<Notice>> notices = Optional.empty();
+    private final Map<String, List<Carried>> carried = new LinkedHashMap<>();
     private final Map<String, Stock> stock = new LinkedHashMap<>();
     private final Map<String, Order> orders = new LinkedHashMap<>();
     private final Map<String, Movement> movements = new LinkedHashMap<>();
@@ -75,6 +77,8 @@ final class Saving {
             taken.put(saved.taken().visitId() + " " + saved.taken().noticeId(), saved.taken());
         } else if (change instanceof Change.LoanSaved saved) {
             loans.put(saved.loan().id(), saved.loan());
+        } else if (change instanceof Change.CarriedSaved saved) {
+            carried.put(saved.machineId(), saved.carried());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
         } else if (change instanceof Change.StockSaved saved) {
@@ -104,6 +108,7 @@ final class Saving {
         notices.ifPresent(tx::saveNotices);
         tx.saveNoticesTaken(taken.values());
         tx.saveLoans(loans.values());
+        carried.forEach(tx::saveCarried);
         tx.saveStock(stock.values());
         tx.saveOrders(orders.values());
         tx.saveMovements(movements.values());

@@ -29,10 +29,12 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
+import org.shedboard.register.Measured;
 import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -45,6 +47,7 @@ import org.shedboard.tally.LookBack;
  * the day as it is in the records at that moment, so that two terminals never overlook each other.
  */
 final class Workshop implements AutoCloseable, Seen.Records {
+    private final Path home;
     private final Store store;
     private final String terminal;
     private final Clock clock;
@@ -58,7 +61,8 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Store store, String terminal, Clock clock) {
+    private Workshop(Path home, Store store, String terminal, Clock clock) {
+        this.home = home;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
@@ -72,7 +76,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
         Store store = Store.open(home);
         try {
-            return new Workshop(store, terminal, store.read(reader -> clockOf(reader, at)));
+            return new Workshop(home, store, terminal, store.read(reader -> clockOf(reader, at)));
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -129,6 +133,11 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return Pins.of(store, terminal);
     }
 
+    /** The directory it is in. */
+    Path home() {
+        return home;
+    }
+
     ZoneId zone() {
         return clock.getZone();
     }
@@ -172,6 +181,16 @@ final class Workshop implements AutoCloseable, Seen.Records {
             Ledger ledger = ledgers.read(from, until, now);
             return LookBack.of(ledger, ledgers.noted(ledger));
         });
+    }
+
+    @Override
+    public Optional<Visit> visit(String id) {
+        return store.read(reader -> reader.findVisit(id));
+    }
+
+    @Override
+    public List<Measured> measured(String machineId) {
+        return store.read(reader -> reader.measured(List.of(machineId)));
     }
 
     /** What a machine went through with us. */
@@ -288,16 +307,23 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
                 .forEach(entries::add);
         Optional<Opening> opening = reader.opening(date);
+        List<Visit> visits = reader.visitsOpenOrEndedSince(from);
         return new Day(
-                books,
+                knowing(reader, books, visits),
                 date,
                 opening,
-                reader.visitsOpenOrEndedSince(from),
+                visits,
                 entries,
                 reader.openErrands(),
                 reader.unclosedBefore(date),
                 posted,
                 reader.nextNumber());
+    }
+
+    /** With what was read off at the machines of these visits alone, for it grows without end. */
+    private static Books knowing(Reader reader, Books books, List<Visit> visits) {
+        List<String> machines = visits.stream().map(Visit::machineId).distinct().toList();
+        return books.with(books.register().with(reader.measured(machines)));
     }
 
     private static Books books(Reader reader) {
@@ -313,7 +339,8 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     private static Register registerOf(Reader reader) {
-        return new Register(List.of(), reader.notices(), reader.noticesTaken(), reader.loans(), reader.merged());
+        return new Register(
+                reader.carried(), reader.notices(), reader.noticesTaken(), reader.loans(), reader.merged(), List.of());
     }
 
     @Override

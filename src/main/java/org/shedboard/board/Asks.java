@@ -145,14 +145,6 @@ final class Asks {
                 0);
     }
 
-    Overlay toldNotToRide(Visit visit) {
-        return new Overlay.Choose(
-                Words.say("ask.told_not_to_ride", Names.of(day, visit)),
-                List.of(new Choice(
-                        '1', Words.say("ask.told"), Optional.empty(), carry(new Act.Collect(visit.id(), true)))),
-                0);
-    }
-
     Overlay whichWork(Visit visit) {
         List<Choice> choices = new ArrayList<>();
         for (Work work : day.books().catalogue().worksFor(day.machineOf(visit).classId())) {

@@ -32,6 +32,11 @@ final class ChoiceList {
     }
 
     Overlay titled(String title) {
-        return new Overlay.Choose(title, choices, 0);
+        return titled(title, 0);
+    }
+
+    /** @param selected index of the answer that Enter gives */
+    Overlay titled(String title, int selected) {
+        return new Overlay.Choose(title, choices, selected);
     }
 }

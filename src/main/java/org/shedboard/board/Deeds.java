@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shedboard.day.Act;
+import org.shedboard.day.Figures;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
@@ -18,6 +19,9 @@ import org.shedboard.words.Words;
 final class Deeds {
     /** A page is not moved up further than this. */
     private static final int MOST_LINES = 500;
+
+    /** A few lines fewer than the smallest page has for its list, so that the eye keeps its place. */
+    private static final int LINES_FURTHER = 6;
 
     private final Board board;
 
@@ -35,6 +39,8 @@ final class Deeds {
         return switch (deed) {
             case UP -> Turn.to(moved(-1));
             case DOWN -> Turn.to(moved(1));
+            case FURTHER_DOWN -> Turn.to(scrolled((Screen.Sheet) board.screen(), LINES_FURTHER));
+            case FURTHER_UP -> Turn.to(scrolled((Screen.Sheet) board.screen(), -LINES_FURTHER));
             case BACK -> Turn.to(board.back());
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
@@ -112,8 +118,10 @@ final class Deeds {
             case CALL_OFF -> Turn.to(board.asking(asks().callOff(visit)));
             case COLLECT ->
                 Riding.isStopped(board.expectDay(), visit)
-                        ? Turn.to(board.asking(asks().toldNotToRide(visit)))
-                        : carry(new Act.Collect(visit.id(), false));
+                        ? Turn.to(board.asking(new InspectAsks(board.expectDay()).whoHandsOver(visit)))
+                        : carry(new Act.Collect(visit.id(), Optional.empty()));
+            case ASK_OWNER -> Fixes.ask(board, visit);
+            case REPORT -> Turn.to(board, new Effect.WriteReport(visit.id()));
             default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
         };
     }
@@ -165,17 +173,26 @@ final class Deeds {
         };
     }
 
-    /** The finding is recorded at once; a value to read off is asked for after it. */
+    /** The finding is recorded at once, but for one that needs its reason; a value to read off is asked for after it. */
     private Turn tick(Screen.Next screen, Mark mark) {
         NextPoint now = NextPoint.of(board, screen).orElseThrow();
         Act.Tick tick = new Act.Tick(
                 screen.personId(), now.task().visit().id(), now.point().id(), mark, OptionalDouble.empty(), "");
+        if (mark == Mark.NOT_REACHED) {
+            return Turn.to(board.with(screen.marked())
+                    .asking(new InspectAsks(board.expectDay()).whyNotReached(tick, now.point())));
+        }
         Turn turn = Turn.to(board.with(screen.marked()).saving(1), new Effect.CarryOut(tick));
-        if (mark == Mark.NOT_REACHED || now.point().measure().isEmpty()) {
+        if (now.point().measure().isEmpty()) {
             return turn;
         }
         var measure = now.point().measure().get();
-        String title = Words.say("ask.measured", now.point().name(), measure.unit(), measure.low(), measure.high());
+        String title = Words.say(
+                "ask.measured",
+                now.point().name(),
+                measure.unit(),
+                Figures.say(measure.low()),
+                Figures.say(measure.high()));
         Overlay ask = new Overlay.TypeIn(title, Typing.EMPTY, new Overlay.Purpose.Measured(tick));
         return new Turn(turn.board().asking(ask), turn.effects());
     }
@@ -237,6 +254,11 @@ final class Deeds {
 
     private Turn ahead(Screen.Ahead.Page page) {
         return Turn.to(board.with(new Screen.Ahead(page, ((Screen.Ahead) board.screen()).row())));
+    }
+
+    /** However far it goes, the page stops at its last line. */
+    private Board scrolled(Screen.Sheet sheet, int by) {
+        return board.with(new Screen.Sheet(sheet.visitId(), sheet.task(), Math.max(0, sheet.scroll() + by)));
     }
 
     private Board movedOnPlaces(Screen.Places places, int by) {

@@ -21,6 +21,9 @@ public final class DoneWords {
         if (visit.isPresent() && act instanceof Act.Tick tick) {
             return Words.say(sentence, name, pointOf(day, visit.get(), tick.pointId()), Words.say(tick.mark()));
         }
+        if (visit.isPresent() && act instanceof Act.OwnerSaid said) {
+            return Words.say(sentence, name, pointOf(day, visit.get(), said.pointId()));
+        }
         String task = visit.flatMap(found -> taskOf(found, act)).orElse("");
         return Words.say(sentence, name, task).strip();
     }

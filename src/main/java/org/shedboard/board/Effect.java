@@ -30,6 +30,12 @@ public sealed interface Effect {
     /** Say what could be promised for a machine being taken in. */
     record AskQuote(Act.TakeIn wanted, int round) implements Effect {}
 
+    /** Say what it takes to put a fix right that was found at a point. */
+    record AskFix(String visitId, String pointId) implements Effect {}
+
+    /** Write the report of a visit for its owner. */
+    record WriteReport(String visitId) implements Effect {}
+
     /** Read the hours of the days from one date until another. */
     record ReadHours(LocalDate from, LocalDate until) implements Effect {}
 

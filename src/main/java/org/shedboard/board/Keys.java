@@ -106,6 +106,13 @@ public final class Keys {
             keys.add(0, Binding.on('e', Deed.FIT_PART));
         }
         keys.add(ours(subject));
+        boolean isOpenFix = subject.filter(
+                        each -> !Fixes.open(each.outlook().day(), each.visit()).isEmpty())
+                .isPresent();
+        keys.add(Binding.when(isOpenFix, 'o', Deed.ASK_OWNER, "off.no_fix_open"));
+        keys.add(Binding.on('w', Deed.REPORT));
+        keys.add(Binding.on(Key.PAGE_DOWN, Deed.FURTHER_DOWN));
+        keys.add(Binding.on(Key.PAGE_UP, Deed.FURTHER_UP));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
@@ -62,6 +63,12 @@ public sealed interface Msg {
      * @param round which asking it answers
      */
     record Quoted(Quote.Answer answer, int round) implements Msg {}
+
+    /** What it takes to put a fix right. */
+    record FixOffered(FixOffer.Answer answer) implements Msg {}
+
+    /** A report was written; a sentence that says where it is. */
+    record Written(String sentence) implements Msg {}
 
     /** A better plan was found in the background, and what it gains. */
     record BetterFound(Posted plan, Difference difference) implements Msg {}

@@ -13,15 +13,22 @@ public sealed interface Overlay {
     /**
      * One of several answers, by its key or with the arrows and Enter.
      *
+     * @param about what there is to know before one answers, a line each
      * @param selected index of the answer that Enter gives
      */
-    record Choose(String title, List<Choice> choices, int selected) implements Overlay {
+    record Choose(String title, List<String> about, List<Choice> choices, int selected) implements Overlay {
         public Choose {
+            about = List.copyOf(about);
             choices = List.copyOf(choices);
         }
 
+        /** A question that says all by itself. */
+        public Choose(String title, List<Choice> choices, int selected) {
+            this(title, List.of(), choices, selected);
+        }
+
         Choose select(int index) {
-            return new Choose(title, choices, Math.floorMod(index, choices.size()));
+            return new Choose(title, about, choices, Math.floorMod(index, choices.size()));
         }
     }
 
@@ -42,6 +49,9 @@ public sealed interface Overlay {
 
         /** Another question. */
         record Ask(Overlay next) implements Reply {}
+
+        /** What it takes to put a fix right, which is worked out first. */
+        record Offer(String visitId, String pointId) implements Reply {}
 
         /** Another screen. */
         record Show(Screen screen) implements Reply {}
@@ -78,6 +88,14 @@ public sealed interface Overlay {
 
         /** Which machine of ours goes with the owner. */
         record LendOurs(String visitId) implements Purpose {}
+        /** Why a point is not reached. */
+        record NotReached(Act.Tick tick) implements Purpose {}
+
+        /** To whom a machine is handed over. */
+        record HandedTo(String visitId, String by) implements Purpose {}
+
+        /** What whoever takes it was told. */
+        record HandedTold(String visitId, String by, String to) implements Purpose {}
 
         /** The value read off at a point whose finding is recorded already. */
         record Measured(Act.Tick tick) implements Purpose {}

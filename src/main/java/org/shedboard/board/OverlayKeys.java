@@ -13,6 +13,8 @@ import org.shedboard.board.Overlay.TypeIn;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.Refusal;
+import org.shedboard.estimate.Point;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Visit;
 import org.shedboard.words.Words;
 
@@ -27,14 +29,22 @@ final class OverlayKeys {
     }
 
     Turn press(Key key) {
-        if (key.kind() == Key.Kind.ESCAPE) {
-            return Turn.to(board.without().withoutNote());
-        }
         Overlay overlay = board.overlay().orElseThrow();
+        if (key.kind() == Key.Kind.ESCAPE) {
+            return left(overlay);
+        }
         if (overlay instanceof Choose choose) {
             return choose(choose, key);
         }
         return type((TypeIn) overlay, key);
+    }
+
+    /** Whoever leaves out the value of a fix is asked about the fix all the same. */
+    private Turn left(Overlay overlay) {
+        Board without = board.without().withoutNote();
+        return overlay instanceof TypeIn in && in.purpose() instanceof Purpose.Measured measured
+                ? Fixes.offered(without, measured.tick())
+                : Turn.to(without);
     }
 
     private Turn choose(Choose choose, Key key) {
@@ -64,6 +74,9 @@ final class OverlayKeys {
             boolean same = show.screen().getClass() == board.screen().getClass();
             return Turn.to(same ? answered.with(show.screen()) : answered.on(show.screen()));
         }
+        if (choice.reply() instanceof Reply.Offer offer) {
+            return Turn.to(answered, new Effect.AskFix(offer.visitId(), offer.pointId()));
+        }
         if (choice.reply() instanceof Reply.CarryOn on) {
             return new Signatures(answered).carry(on.act(), on.date());
         }
@@ -92,7 +105,15 @@ final class OverlayKeys {
                     : carry(LoanKeys.lend(board.expectDay(), lend.visitId(), text));
         }
         if (purpose instanceof Purpose.Measured measured) {
-            return measured(measured.tick(), text);
+            return measured(in, measured.tick(), text);
+        }
+        if (purpose instanceof Purpose.NotReached not) {
+            return text.isEmpty()
+                    ? refuse(Words.say("ask.reason_missing"))
+                    : carry(InspectAsks.noted(not.tick(), text));
+        }
+        if (purpose instanceof Purpose.HandedTo || purpose instanceof Purpose.HandedTold) {
+            return handedOver(purpose, text);
         }
         if (purpose instanceof Purpose.PromiseWhy why) {
             return text.isEmpty() ? refuse(Words.say("ask.reason_missing")) : whoseWish(why, text);
@@ -210,16 +231,36 @@ final class OverlayKeys {
         return Turn.to(board.withoutNote().asking(ask));
     }
 
-    /** Nothing typed leaves the finding as it was recorded, without a value. */
-    private Turn measured(Act.Tick tick, String text) {
+    private Turn handedOver(Purpose purpose, String text) {
         if (text.isEmpty()) {
-            return Turn.to(board.without());
+            return refuse(Words.say("ask.handover_missing"));
+        }
+        if (purpose instanceof Purpose.HandedTo to) {
+            return Turn.to(board.withoutNote().asking(new InspectAsks(board.expectDay()).whatTold(to, text)));
+        }
+        Purpose.HandedTold told = (Purpose.HandedTold) purpose;
+        return carry(new Act.Collect(told.visitId(), Optional.of(new Act.Collect.Handed(told.by(), told.to(), text))));
+    }
+
+    /** Nothing typed leaves the finding as it was recorded, without a value; what reads outside its limits is not good. */
+    private Turn measured(TypeIn in, Act.Tick tick, String text) {
+        if (text.isEmpty()) {
+            return left(in);
         }
         if (!text.matches("\\d{1,5}([.,]\\d{1,3})?")) {
             return refuse(Words.say("form.number_unread", text));
         }
-        OptionalDouble value = OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-        return carry(new Act.Tick(tick.personId(), tick.visitId(), tick.pointId(), tick.mark(), value, tick.note()));
+        double value = Double.parseDouble(text.replace(',', '.'));
+        Optional<Point> outside = tick.mark() == Mark.GOOD
+                ? Fixes.pointOf(board.expectDay(), tick).filter(point -> !point.mayBeGood(value))
+                : Optional.empty();
+        if (outside.isPresent()) {
+            Overlay again = in.with(Typing.EMPTY);
+            return Turn.to(board.withoutNote()
+                    .asking(new InspectAsks(board.expectDay()).outsideLimits(tick, outside.get(), value, again)));
+        }
+        return carry(new Act.Tick(
+                tick.personId(), tick.visitId(), tick.pointId(), tick.mark(), OptionalDouble.of(value), tick.note()));
     }
 
     private Turn openUntil(Purpose.OpenUntil until, Instant at) {

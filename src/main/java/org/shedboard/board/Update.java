@@ -60,6 +60,12 @@ public final class Update {
                     ? Turn.to(TakeInKeys.answered(board, in.form(), quoted))
                     : Turn.to(board);
         }
+        if (msg instanceof Msg.FixOffered offered) {
+            return Turn.to(board.seen().isPresent() ? Fixes.answered(board, offered.answer()) : board);
+        }
+        if (msg instanceof Msg.Written written) {
+            return Turn.to(board.noting(Note.done(written.sentence())));
+        }
         if (msg instanceof Msg.BetterFound better) {
             return Turn.to(board.offering(Optional.of(new Board.Better(better.plan(), better.difference()))));
         }
@@ -96,7 +102,7 @@ public final class Update {
             return Turn.to(board);
         }
         Duration since = Duration.between(board.lastKey(), pressed.at());
-        boolean wet = board.screen() instanceof Screen.Next && board.overlay().isEmpty();
+        boolean wet = board.screen() instanceof Screen.Next && !isTyped(board);
         if (wet && since.compareTo(BOUNCE) < 0 && !since.isNegative()) {
             return Turn.to(board);
         }
@@ -114,6 +120,11 @@ public final class Update {
             return setup(heard, setup.form(), key);
         }
         return byBinding(heard, key);
+    }
+
+    /** Whether a line of text is being typed, in which the same letter may come twice at once. */
+    private static boolean isTyped(Board board) {
+        return board.overlay().filter(Overlay.TypeIn.class::isInstance).isPresent();
     }
 
     /** Whether typed text goes into a field; pasted text is for fields alone, and only its characters. */
@@ -217,8 +228,9 @@ public final class Update {
         if (saved.act() instanceof Act.OpenDay && board.screen() instanceof Screen.Opening) {
             return Turn.to(next.onlyOn(Screen.Places.START));
         }
-        if (saved.act() instanceof Act.Tick && board.screen() instanceof Screen.Next screen) {
-            return Turn.to(next.with(screen.onward()));
+        if (saved.act() instanceof Act.Tick tick && board.screen() instanceof Screen.Next screen) {
+            Board onward = next.with(screen.onward());
+            return board.overlay().isPresent() ? Turn.to(onward) : Fixes.offered(onward, tick);
         }
         return Turn.to(next);
     }

@@ -14,6 +14,7 @@ import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 
 /**
@@ -106,10 +107,19 @@ public sealed interface Act {
      * The hands-on work of a task is over.
      *
      * @param rest the mark for the inspection points of this task that have no finding yet; without it they must all have one
+     * @param why why those points were not reached, where that is their mark
      */
-    record Finish(String personId, String visitId, String taskId, Optional<Mark> rest) implements Act {}
+    record Finish(String personId, String visitId, String taskId, Optional<Mark> rest, String why) implements Act {
+        public Finish(String personId, String visitId, String taskId, Optional<Mark> rest) {
+            this(personId, visitId, taskId, rest, "");
+        }
+    }
 
-    /** A finding at one inspection point. */
+    /**
+     * A finding at one inspection point.
+     *
+     * @param note what there is to say of it; of a point not reached, why
+     */
     record Tick(String personId, String visitId, String pointId, Mark mark, OptionalDouble measured, String note)
             implements Act {}
 
@@ -124,6 +134,14 @@ public sealed interface Act {
 
     /** Work found on the way is added. */
     record AddWork(String visitId, List<Wanted> wanted) implements Act {}
+
+    /**
+     * The owner was asked about a fix that was found; with a yes the work for it is added.
+     *
+     * @param by id of the person who asked
+     * @param of who was asked
+     */
+    record OwnerSaid(String visitId, String pointId, OwnersWord.Answer answer, String by, String of) implements Act {}
 
     /** A person goes on to work that belongs to no machine. */
     record DoOther(String personId, Activity.OtherWork.Kind kind) implements Act {}
@@ -185,9 +203,18 @@ public sealed interface Act {
     /**
      * The machine went home.
      *
-     * @param toldNotToRide whether the owner was told that it is not to be ridden, where that is so
+     * @param handed how it was handed over; a machine that is not to be ridden does not go without
      */
-    record Collect(String visitId, boolean toldNotToRide) implements Act {}
+    record Collect(String visitId, Optional<Handed> handed) implements Act {
+        /**
+         * Who handed a machine over.
+         *
+         * @param by id of the person
+         * @param to who took it
+         * @param told what they were told
+         */
+        public record Handed(String by, String to, String told) {}
+    }
 
     /** A booking will not come: cancelled by the owner, or a no-show. */
     record CallOff(String visitId, boolean noShow) implements Act {}

@@ -144,6 +144,9 @@ public final class Acts {
         if (act instanceof Act.AddWork add) {
             return machine.addWork(add);
         }
+        if (act instanceof Act.OwnerSaid said) {
+            return machine.ownerSaid(said);
+        }
         return inTheRegister(machine.register(), act);
     }
 

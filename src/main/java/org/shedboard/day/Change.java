@@ -4,6 +4,7 @@ import java.util.List;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
@@ -31,6 +32,9 @@ public sealed interface Change {
     record HoursRulesSaved(HoursRules rules) implements Change {}
 
     record OpeningSaved(Opening opening) implements Change {}
+
+    /** All that a machine takes home to be looked at again. */
+    record CarriedSaved(String machineId, List<Carried> carried) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
 

@@ -11,12 +11,20 @@ public final class Clocks {
     private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter THIS_YEAR = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter OTHER_YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private Clocks() {}
 
     /** A date within the year. */
     public static String sayDate(LocalDate date) {
         return DATE.format(date);
+    }
+
+    /** The date of something long ago, with the year where it is not this one. */
+    public static String sayDate(Day day, Instant at) {
+        LocalDate date = LocalDate.ofInstant(at, day.zone());
+        return (date.getYear() == day.date().getYear() ? THIS_YEAR : OTHER_YEAR).format(date);
     }
 
     public static String sayTime(Day day, Instant at) {

@@ -19,6 +19,7 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         NOT_IN_PLAN,
         PART_SHORT,
         OWNER_TO_ASK,
+        FIX_TO_ASK,
         HELD_FOR_PARTS,
         HELD_FOR_LOOK,
         HOIST_UNCHECKED,

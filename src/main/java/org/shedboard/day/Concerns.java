@@ -57,6 +57,7 @@ public final class Concerns {
         }
         if (visit.state().isOpen()) {
             lookAtPromise(visit);
+            lookAtFixes(visit);
         }
         visit.hold().ifPresent(hold -> lookAtHold(visit, hold));
         if (visit.state() == VisitState.BOOKED && visit.intake().arrives().isBefore(outlook.at())) {
@@ -69,6 +70,13 @@ public final class Concerns {
             add(Concern.Kind.OWNER_TO_RING, visit, day.ownerOf(visit).phone());
         }
         visit.tasks().stream().filter(task -> task.progress().isRunning()).forEach(task -> lookAtOverrun(visit, task));
+    }
+
+    private void lookAtFixes(Visit visit) {
+        String points = FixOffer.toAsk(day, visit).stream().map(Point::name).collect(Collectors.joining(", "));
+        if (visit.state().isHere() && !points.isEmpty()) {
+            add(Concern.Kind.FIX_TO_ASK, visit, points);
+        }
     }
 
     private void lookAtPromise(Visit visit) {

@@ -185,7 +185,7 @@ public record Day(
         return rows;
     }
 
-    Day with(Books next) {
+    public Day with(Books next) {
         return new Day(next, date, opening, visits, entries, errands, unclosed, posted, nextNumber);
     }
 

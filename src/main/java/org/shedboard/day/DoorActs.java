@@ -14,6 +14,7 @@ import org.shedboard.estimate.Work;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Register;
 import org.shedboard.shop.Depth;
+import org.shedboard.shop.Handover;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -41,13 +42,10 @@ final class DoorActs {
         Owner owner = ownerOf(act.whose(), act.which());
         Machine machine = machineOf(act, owner);
         List<Line> lines = linesOf(draft, act.wanted());
-        Intake intake = new Intake(
-                act.expected().orElse(now),
-                act.mud(),
-                depthOf(act),
-                act.condition(),
-                act.note(),
-                owner.washDownFirst());
+        Intake intake = new Intake(act.expected().orElse(now), act.mud(), depthOf(act), act.condition(), act.note())
+                .withMeterHours(act.meterHours())
+                .alsoLookingAt(LastTime.pointsOf(draft.day(), machine.id()))
+                .withWashDownFirst(owner.washDownFirst());
         Visit visit = new Visit(
                 draft.newId("V"),
                 machine.id(),
@@ -285,6 +283,7 @@ final class DoorActs {
         Intake intake = visit.intake()
                 .withArrives(now)
                 .withMud(act.mud().orElse(visit.intake().mud()))
+                .alsoLookingAt(LastTime.pointsOf(draft.day(), visit.machineId()))
                 .withWashDownFirst(draft.day().ownerOf(visit).washDownFirst());
         Visit here = visit.withState(VisitState.IN_YARD)
                 .withIntake(intake)
@@ -302,12 +301,32 @@ final class DoorActs {
         if (visit.state() != VisitState.DONE) {
             return new Outcome.Refused(Refusal.of("not_done_yet", Names.of(draft.day(), visit)));
         }
-        if (Riding.isStopped(draft.day(), visit) && !act.toldNotToRide()) {
-            return new Outcome.Refused(Refusal.of("tell_not_to_ride", Names.of(draft.day(), visit)));
+        Optional<Refusal> no = handoverRefusal(act, visit);
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
         }
         Visit gone = visit.withState(VisitState.GONE).withTag(OptionalInt.empty());
+        for (Act.Collect.Handed handed : act.handed().stream().toList()) {
+            gone = gone.handedOver(new Handover(handed.by(), handed.to(), handed.told(), now));
+        }
+        draft.carry(gone.machineId(), TakenHome.of(draft.day(), gone));
         draft.put(gone);
         return draft.doneWith(gone);
+    }
+
+    private Optional<Refusal> handoverRefusal(Act.Collect act, Visit visit) {
+        if (act.handed().isEmpty()) {
+            return Riding.isStopped(draft.day(), visit)
+                    ? Optional.of(Refusal.of("tell_not_to_ride", Names.of(draft.day(), visit)))
+                    : Optional.empty();
+        }
+        Act.Collect.Handed handed = act.handed().get();
+        if (draft.day().shop().findPerson(handed.by()).isEmpty()) {
+            return Optional.of(Refusal.of("person_unknown", handed.by()));
+        }
+        return handed.to().isBlank() || handed.told().isBlank()
+                ? Optional.of(Refusal.of("handover_incomplete", Names.of(draft.day(), visit)))
+                : Optional.empty();
     }
 
     Outcome callOff(Act.CallOff act) {

@@ -11,6 +11,11 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
+        LAST_NOT_TO_RIDE,
+        LAST_DECLINED,
+        LAST_FIX,
+        LAST_WATCH,
+        LAST_NOT_REACHED,
         WASH_DOWN_FIRST,
         DAY_SHUT,
         PLACES_FULL,

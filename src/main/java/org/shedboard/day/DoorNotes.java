@@ -3,15 +3,22 @@ package org.shedboard.day;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.Point;
+import org.shedboard.register.Carried;
 import org.shedboard.register.IdNumber;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NumberRemark;
+import org.shedboard.shop.Finding;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Visit;
 
 /** What is to be known about a machine at the door, found. */
@@ -37,6 +44,7 @@ public final class DoorNotes {
     }
 
     private List<DoorNote> all() {
+        leftLastTime();
         year();
         numberFaults();
         parts();
@@ -44,6 +52,39 @@ public final class DoorNotes {
         washDown();
         makersNotices();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
+    }
+
+    /** What the machine took home when it was last here, a note for each sort. */
+    private void leftLastTime() {
+        Map<DoorNote.Kind, List<String>> points = new EnumMap<>(DoorNote.Kind.class);
+        machine()
+                .ifPresent(machine -> day.books()
+                        .register()
+                        .carriedBy(machine.id())
+                        .forEach(carried -> {
+                            MachineClass machineClass = day.books().catalogue().expectClass(machine.classId());
+                            machineClass
+                                    .findPoint(carried.finding().pointId())
+                                    .ifPresent(point -> points.computeIfAbsent(
+                                                    kindOf(point, carried), kind -> new ArrayList<>())
+                                            .add(LastTime.say(day, point, carried)));
+                        }));
+        points.forEach((kind, said) -> notes.add(DoorNote.of(kind, String.join(", ", said))));
+    }
+
+    private static DoorNote.Kind kindOf(Point point, Carried carried) {
+        Finding finding = carried.finding();
+        boolean declined = finding.word()
+                .filter(word -> word.answer() == OwnersWord.Answer.NO)
+                .isPresent();
+        return switch (finding.mark()) {
+            case FIX ->
+                point.stopsRiding()
+                        ? DoorNote.Kind.LAST_NOT_TO_RIDE
+                        : declined ? DoorNote.Kind.LAST_DECLINED : DoorNote.Kind.LAST_FIX;
+            case NOT_REACHED -> DoorNote.Kind.LAST_NOT_REACHED;
+            case WATCH, GOOD -> DoorNote.Kind.LAST_WATCH;
+        };
     }
 
     private void year() {

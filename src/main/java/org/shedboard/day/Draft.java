@@ -9,12 +9,14 @@ import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
+import org.shedboard.register.Register;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -55,6 +57,12 @@ final class Draft {
         for (Visit visit : day.visits()) {
             day = day.ownerOf(visit).equals(forgotten) ? day.with(RegisterActs.forgotten(visit, forgotten)) : day;
         }
+        for (Machine machine : day.books().machines()) {
+            if (machine.ownerId().equals(forgotten.id())) {
+                Register register = day.books().register().unnamed(machine.id(), forgotten.id());
+                day = day.with(day.books().with(register));
+            }
+        }
         changes.put("forgotten " + forgotten.id(), new Change.OwnerForgotten(forgotten));
     }
 
@@ -89,6 +97,13 @@ final class Draft {
     void put(Loan loan) {
         day = day.with(day.books().with(day.books().register().with(loan)));
         changes.put("loan " + loan.id(), new Change.LoanSaved(loan));
+    }
+
+    /** The machine takes these findings home, and no others. */
+    void carry(String machineId, List<Carried> carried) {
+        Books books = day.books();
+        day = day.with(books.with(books.register().carrying(machineId, carried)));
+        changes.put("carried " + machineId, new Change.CarriedSaved(machineId, carried));
     }
 
     void put(ClockEntry entry) {

@@ -9,7 +9,6 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.shop.Attendance;
-import org.shedboard.shop.Finding;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
@@ -235,8 +234,13 @@ final class FloorActs {
                     Refusal.of("points_open", open.size(), open.get(0).name()));
         }
         for (Point point : open) {
-            visit = visit.plusFinding(
-                    new Finding(point.id(), act.rest().get(), OptionalDouble.empty(), "", act.personId(), now));
+            Act.Tick tick = new Act.Tick(
+                    act.personId(), visit.id(), point.id(), act.rest().get(), OptionalDouble.empty(), act.why());
+            Optional<Refusal> wrong = Marking.refusal(draft.day(), visit, tick, point);
+            if (wrong.isPresent()) {
+                return new Outcome.Refused(wrong.get());
+            }
+            visit = visit.plusFinding(Marking.findingOf(tick, now));
         }
         Optional<Refusal> openPart = shelf().openRefusal(visit, task);
         if (openPart.isPresent()) {

@@ -22,7 +22,7 @@ final class Handle {
             return new Act.SayPromise(id(a.visitId()), a.at(), a.by(), a.to(), a.why(), a.ownersWish());
         }
         if (act instanceof Act.Collect a) {
-            return new Act.Collect(id(a.visitId()), a.toldNotToRide());
+            return new Act.Collect(id(a.visitId()), a.handed());
         }
         if (act instanceof Act.CallOff a) {
             return new Act.CallOff(id(a.visitId()), a.noShow());
@@ -47,7 +47,7 @@ final class Handle {
             return new Act.Pause(id(a.visitId()), a.taskId());
         }
         if (act instanceof Act.Finish a) {
-            return new Act.Finish(a.personId(), id(a.visitId()), a.taskId(), a.rest());
+            return new Act.Finish(a.personId(), id(a.visitId()), a.taskId(), a.rest(), a.why());
         }
         if (act instanceof Act.Tick a) {
             return new Act.Tick(a.personId(), id(a.visitId()), a.pointId(), a.mark(), a.measured(), a.note());

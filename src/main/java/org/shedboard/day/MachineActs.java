@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.Point;
+import org.shedboard.estimate.Work;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Line;
-import org.shedboard.shop.Mark;
-import org.shedboard.shop.Person;
-import org.shedboard.shop.Skill;
+import org.shedboard.shop.OwnersWord;
+import org.shedboard.shop.Payer;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
@@ -43,33 +44,21 @@ final class MachineActs {
         if (!visit.state().isHere()) {
             return new Outcome.Refused(Refusal.of("not_here_yet", Names.of(draft.day(), visit)));
         }
-        boolean known = draft.day()
+        Optional<Point> point = draft.day()
                 .books()
                 .catalogue()
                 .expectClass(draft.day().machineOf(visit).classId())
-                .findPoint(act.pointId())
-                .isPresent();
-        if (!known) {
+                .findPoint(act.pointId());
+        if (point.isEmpty()) {
             return new Outcome.Refused(Refusal.of("point_unknown", act.pointId(), Names.of(draft.day(), visit)));
         }
-        Optional<Refusal> stands = fixStands(act, visit);
-        if (stands.isPresent()) {
-            return new Outcome.Refused(stands.get());
+        Optional<Refusal> wrong = Marking.refusal(draft.day(), visit, act, point.get());
+        if (wrong.isPresent()) {
+            return new Outcome.Refused(wrong.get());
         }
-        Visit ticked = visit.plusFinding(
-                new Finding(act.pointId(), act.mark(), act.measured(), act.note(), act.personId(), now));
+        Visit ticked = visit.plusFinding(Marking.findingOf(act, now));
         draft.put(ticked);
         return draft.doneWith(ticked);
-    }
-
-    /** A fix that stops riding is not ticked away by a slip of a key: only who may sign off says that it is mended. */
-    private Optional<Refusal> fixStands(Act.Tick act, Visit visit) {
-        Person person = draft.day().shop().expectPerson(act.personId());
-        return Riding.stoppedBy(draft.day(), visit).stream()
-                .filter(point -> point.id().equals(act.pointId()) && act.mark() != Mark.FIX)
-                .filter(point -> !person.may(Skill.SIGN_OFF))
-                .map(point -> Refusal.of("fix_stands", point.name()))
-                .findFirst();
     }
 
     Outcome hold(Act.HoldVisit act) {
@@ -129,14 +118,50 @@ final class MachineActs {
         if (no.isPresent()) {
             return new Outcome.Refused(no.get());
         }
-        List<Line> added = DoorActs.linesOf(draft, act.wanted());
+        Visit more = withAdded(visit, act.wanted());
+        draft.put(more);
+        List<Line> added =
+                more.lines().subList(visit.lines().size(), more.lines().size());
+        DoorActs.takeNotices(draft, more, added, act.wanted());
+        return draft.doneWith(more);
+    }
+
+    private Visit withAdded(Visit visit, List<Act.Wanted> wanted) {
+        String classId = draft.day().machineOf(visit).classId();
+        List<Line> added = DoorActs.linesOf(draft, wanted);
         List<Stay> stays =
                 new Estimator(draft.day().books().catalogue()).withAdded(classId, visit.intake(), visit.stays(), added);
         List<Line> lines = new ArrayList<>(visit.lines());
         lines.addAll(added);
-        Visit more = visit.withLines(lines).withStays(stays);
-        draft.put(more);
-        DoorActs.takeNotices(draft, more, added, act.wanted());
-        return draft.doneWith(more);
+        return visit.withLines(lines).withStays(stays);
+    }
+
+    Outcome ownerSaid(Act.OwnerSaid act) {
+        return draft.onVisit(act.visitId(), visit -> ownerSaid(act, visit));
+    }
+
+    private Outcome ownerSaid(Act.OwnerSaid act, Visit visit) {
+        Optional<Refusal> no = askingRefusal(act).or(() -> FixOffer.refusal(draft.day(), visit, act.pointId()));
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
+        }
+        boolean yes = act.answer() == OwnersWord.Answer.YES;
+        if (yes && !visit.state().isOpen()) {
+            return new Outcome.Refused(Refusal.of("is_done", Names.of(draft.day(), visit)));
+        }
+        Work work = FixOffer.workFor(draft.day(), visit, act.pointId()).orElseThrow();
+        Finding finding = visit.findingAt(act.pointId()).orElseThrow();
+        OwnersWord word = new OwnersWord(act.answer(), work.id(), act.by(), act.of(), now);
+        Visit asked = visit.plusFinding(finding.with(word));
+        Visit next = yes ? withAdded(asked, List.of(new Act.Wanted(work.id(), Payer.OWNER))) : asked;
+        draft.put(next);
+        return draft.doneWith(next);
+    }
+
+    private Optional<Refusal> askingRefusal(Act.OwnerSaid act) {
+        if (draft.day().shop().findPerson(act.by()).isEmpty()) {
+            return Optional.of(Refusal.of("person_unknown", act.by()));
+        }
+        return act.of().isBlank() ? Optional.of(Refusal.of("who_was_asked")) : Optional.empty();
     }
 }

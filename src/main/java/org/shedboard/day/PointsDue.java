@@ -13,8 +13,11 @@ import org.shedboard.shop.WorkKind;
 public final class PointsDue {
     private PointsDue() {}
 
-    /** In the order of the catalogue; none where the task is no inspection. */
+    /** In the order of the catalogue; whoever signs off has the fixes to look at again, and other tasks have none. */
     public static List<Point> of(Day day, Visit visit, Task task) {
+        if (task.kind() == WorkKind.SIGN_OFF) {
+            return markedOf(day, visit, Mark.FIX);
+        }
         if (task.kind() != WorkKind.INSPECT) {
             return List.of();
         }

@@ -1,9 +1,13 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.shedboard.register.Carried;
 import org.shedboard.register.Merged;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
@@ -80,8 +84,19 @@ final class RegisterActs {
                 draft.put(visit.withMachine(keep.id()));
             }
         }
+        carryOver(keep.id(), other.id());
         draft.put(new Merged(other, keep.id(), now));
         return draft.done();
+    }
+
+    /** What the other record took home goes with the machine; of one point the newer finding counts. */
+    private void carryOver(String keepId, String otherId) {
+        List<Carried> carried = new ArrayList<>(books().register().carriedBy(keepId));
+        books().register().carriedBy(otherId).forEach(each -> carried.add(each.of(keepId)));
+        Map<String, Carried> newest = new LinkedHashMap<>();
+        carried.forEach(each -> newest.merge(each.finding().pointId(), each, Carried::newer));
+        draft.carry(otherId, List.of());
+        draft.carry(keepId, List.copyOf(newest.values()));
     }
 
     private Optional<Refusal> refusal(Act.MergeMachines act) {
@@ -138,7 +153,8 @@ final class RegisterActs {
 
     /** The visit with nobody's name in what was promised. */
     static Visit forgotten(Visit visit, Owner owner) {
-        return visit.withPromises(visit.promises().stream()
+        Visit unnamed = visit.withoutNames(owner.id());
+        return unnamed.withPromises(visit.promises().stream()
                 .map(promise -> new Promise(
                         promise.at(), promise.by(), owner.id(), promise.saidAt(), promise.why(), promise.ownersWish()))
                 .toList());

@@ -1,11 +1,16 @@
 package org.shedboard.day;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Visit;
 
-/** Whether a machine may be ridden: a fix found on brakes, steering, frame or fuel says no. */
+/**
+ * Whether a machine may be ridden: a fix found on brakes, steering, frame or fuel says no, and so does one that it took home
+ * from an earlier visit, from its arrival until somebody has looked there again.
+ */
 public final class Riding {
     private Riding() {}
 
@@ -15,7 +20,10 @@ public final class Riding {
 
     /** The points at which something was found that forbids riding it. */
     public static List<Point> stoppedBy(Day day, Visit visit) {
-        return PointsDue.markedOf(day, visit, Mark.FIX).stream()
+        MachineClass machineClass =
+                day.books().catalogue().expectClass(day.machineOf(visit).classId());
+        Stream<Point> before = machineClass.points().stream().filter(point -> LastTime.fixStandsAt(day, visit, point));
+        return Stream.concat(PointsDue.markedOf(day, visit, Mark.FIX).stream(), before)
                 .filter(Point::stopsRiding)
                 .toList();
     }

@@ -40,7 +40,7 @@ final class Assembly {
         this.machineClass = machineClass;
         this.intake = intake;
         this.lines = lines;
-        this.points = machineClass.pointsAt(intake.depth());
+        this.points = machineClass.pointsFor(intake);
         this.stays = Stream.of(washStay(), placeStay(Step.UNDERSIDE), placeStay(Step.TOPSIDE), driveStay())
                 .flatMap(Optional::stream)
                 .toList();

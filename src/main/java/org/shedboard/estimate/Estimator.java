@@ -39,9 +39,9 @@ public final class Estimator {
         return scatter.of(tasks);
     }
 
-    /** The inspection points that are looked at in one step at this visit's depth. */
+    /** The inspection points that are looked at in one step of this visit. */
     public List<Point> pointsOf(String classId, Intake intake, Step step) {
-        return catalogue.expectClass(classId).pointsAt(intake.depth()).stream()
+        return catalogue.expectClass(classId).pointsFor(intake).stream()
                 .filter(point -> point.step() == step)
                 .toList();
     }

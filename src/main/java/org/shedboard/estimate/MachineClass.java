@@ -3,6 +3,7 @@ package org.shedboard.estimate;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.shop.Depth;
+import org.shedboard.shop.Intake;
 import org.shedboard.shop.Mud;
 
 /**
@@ -30,6 +31,14 @@ public record MachineClass(
     /** The points an inspection of this depth looks at, in catalogue order. */
     public List<Point> pointsAt(Depth depth) {
         return points.stream().filter(point -> depth.covers(point.due())).toList();
+    }
+
+    /** The points this visit looks at: those of its depth, and those where something was left last time. */
+    public List<Point> pointsFor(Intake intake) {
+        return points.stream()
+                .filter(point -> intake.depth().covers(point.due())
+                        || intake.alsoLookAt().contains(point.id()))
+                .toList();
     }
 
     public Optional<Point> findPoint(String pointId) {

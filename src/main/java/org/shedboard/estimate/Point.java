@@ -17,6 +17,7 @@ import org.shedboard.shop.Step;
  * @param caution what to mind, may be empty
  * @param stopsRiding whether a fix found here marks the machine not to be ridden (brakes, steering, frame, fuel)
  * @param measure the value to read off, where there is one
+ * @param fixedBy id of the work that puts right what is found here, where the catalogue has one
  * @param renewedWith id of the item that is renewed, never cleaned, when it is found dirty here
  */
 public record Point(
@@ -30,6 +31,7 @@ public record Point(
         String caution,
         boolean stopsRiding,
         Optional<Measure> measure,
+        Optional<String> fixedBy,
         Optional<String> renewedWith) {
     /** A value read off at a point: good from low to high, both inclusive. */
     public record Measure(String unit, double low, double high) {
@@ -38,7 +40,7 @@ public record Point(
         }
     }
 
-    /** A point at which nothing is renewed by rule. */
+    /** A point for which there is no line of work, and at which nothing is renewed by rule. */
     public Point(
             String id,
             String name,
@@ -61,6 +63,7 @@ public record Point(
                 caution,
                 stopsRiding,
                 measure,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -69,6 +72,11 @@ public record Point(
         if (uncoverMinutes.size() != Mud.values().length) {
             throw new IllegalArgumentException("point %s needs minutes for each mud grade".formatted(id));
         }
+    }
+
+    /** Whether this value may be called good; anything may where nothing is measured. */
+    public boolean mayBeGood(double value) {
+        return measure.isEmpty() || measure.get().isWithin(value);
     }
 
     public int uncoverMinutes(Mud mud) {

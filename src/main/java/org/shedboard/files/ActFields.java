@@ -94,7 +94,13 @@ final class ActFields {
             case SAY_PROMISE -> sayPromise(entry);
             case START -> new Act.Start(person(entry), visit(entry), task(entry), place(entry));
             case PAUSE -> new Act.Pause(visit(entry), task(entry));
-            case FINISH -> new Act.Finish(person(entry), visit(entry), task(entry), rest(entry));
+            case FINISH ->
+                new Act.Finish(
+                        person(entry),
+                        visit(entry),
+                        task(entry),
+                        rest(entry),
+                        entry.fields().findText("why").orElse(""));
             case HOLD -> hold(entry);
             case RELEASE -> new Act.Release(visit(entry));
             case HAND_OVER -> new Act.HandOver(visit(entry), task(entry), personIn(entry.fields(), "to"));
@@ -104,12 +110,19 @@ final class ActFields {
             case STOP -> new Act.Stop(person(entry), entry.fields().flag("leaves", false));
             case BE_HERE -> new Act.BeHere(person(entry), entry.moment("until"));
             case CHECK_HOIST -> new Act.CheckHoist(checked(entry.fields(), entry.by()));
-            case COLLECT -> new Act.Collect(visit(entry), entry.fields().flag("toldNotToRide", false));
+            case COLLECT ->
+                new Act.Collect(
+                        visit(entry), entry.fields().findObject("handed", fields -> handed(fields, entry.by())));
             case CALL_OFF -> new Act.CallOff(visit(entry), entry.fields().flag("noShow", false));
             case ORDER -> order(entry);
             case CLOSE_DAY -> new Act.CloseDay(entry.by());
             case TICK -> throw new IllegalArgumentException("a tick may be several acts");
         };
+    }
+
+    private Act.Collect.Handed handed(Fields fields, String by) {
+        String handedBy = fields.has("by") ? personIn(fields, "by") : by;
+        return new Act.Collect.Handed(handedBy, fields.filled("to"), fields.filled("told"));
     }
 
     private Act order(Entry entry) {

@@ -5,15 +5,13 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
-import org.shedboard.estimate.Item;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.WashDown;
-import org.shedboard.shop.Depth;
+import org.shedboard.estimate.Work;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.WorkKind;
@@ -26,7 +24,6 @@ public final class CatalogueFile {
 
     private static final int HEAVIEST_KG = 20_000;
     private static final double WIDEST_SPREAD = 2;
-    private static final double FURTHEST_LIMIT = 1_000_000;
 
     private CatalogueFile() {}
 
@@ -39,11 +36,14 @@ public final class CatalogueFile {
         root.findText("note");
         ItemFields items = new ItemFields(root);
         Map<String, String> seen = new HashMap<>();
-        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, items));
-        WorkFields works = new WorkFields(seen.keySet(), new PartFields(items, nextYear));
+        PointFields pointFields = new PointFields(items);
+        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, pointFields));
+        WorkFields workFields = new WorkFields(seen.keySet(), new PartFields(items, nextYear));
+        List<Work> works = root.someObjects("works", workFields::read);
+        pointFields.checkMending(works);
         return new Catalogue(
                 classes,
-                root.someObjects("works", works::read),
+                works,
                 root.object("usual", CatalogueFile::usual),
                 root.object("spreads", CatalogueFile::spreads),
                 root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
@@ -57,7 +57,7 @@ public final class CatalogueFile {
                 fields.whole("signMinutes", 1, LONGEST_MINUTES), fields.whole("padMinutes", 1, LONGEST_MINUTES));
     }
 
-    private static MachineClass machineClass(Fields fields, Map<String, String> seen, ItemFields items) {
+    private static MachineClass machineClass(Fields fields, Map<String, String> seen, PointFields pointFields) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         String name = fields.filled("name");
@@ -65,7 +65,7 @@ public final class CatalogueFile {
         List<Integer> wash = byMud(fields, "washMinutes");
         MachineClass.Moving moving = fields.object("moving", CatalogueFile::moving);
         Map<String, String> pointsSeen = new HashMap<>();
-        List<Point> points = fields.someObjects("points", each -> point(each, pointsSeen, items));
+        List<Point> points = fields.someObjects("points", each -> pointFields.read(each, id, pointsSeen));
         return new MachineClass(id, name, massKg, wash, moving, points);
     }
 
@@ -77,48 +77,8 @@ public final class CatalogueFile {
         return new MachineClass.Moving(driven, pushed, raise, lower);
     }
 
-    private static Point point(Fields fields, Map<String, String> seen, ItemFields items) {
-        String id = fields.filled("id");
-        fields.unique("id", id, seen);
-        Step step = fields.oneOf("step", Step.class);
-        if (isWash(fields)) {
-            fields.fault("step", "nothing is inspected on the wash pad");
-        }
-        return new Point(
-                id,
-                fields.filled("name"),
-                fields.filled("where"),
-                step,
-                fields.oneOf("due", Depth.class),
-                fields.whole("inspectMinutes", 1, LONGEST_MINUTES),
-                byMud(fields, "uncoverMinutes"),
-                fields.findText("caution").orElse(""),
-                fields.flag("stopsRiding", false),
-                fields.findObject("measure", CatalogueFile::measure),
-                renewedWith(fields, items));
-    }
-
-    private static Optional<String> renewedWith(Fields fields, ItemFields items) {
-        Optional<Item> item = items.find(fields, "renewedWith");
-        if (item.filter(each -> !each.isDisposable()).isPresent()) {
-            fields.fault(
-                    "renewedWith", "%s is not disposable".formatted(item.get().id()));
-        }
-        return item.map(Item::id);
-    }
-
-    private static Point.Measure measure(Fields fields) {
-        String unit = fields.filled("unit");
-        double low = fields.decimal("low", -FURTHEST_LIMIT, FURTHEST_LIMIT);
-        double high = fields.decimal("high", -FURTHEST_LIMIT, FURTHEST_LIMIT);
-        if (high < low) {
-            fields.fault("high", "is below \"low\"");
-        }
-        return new Point.Measure(unit, low, high);
-    }
-
     /** Minutes at each mud grade: more mud never takes less time. */
-    private static List<Integer> byMud(Fields fields, String key) {
+    static List<Integer> byMud(Fields fields, String key) {
         List<Integer> minutes = fields.wholeList(key, Mud.values().length, 0, LONGEST_MINUTES);
         for (int grade = 1; grade < minutes.size(); grade++) {
             if (minutes.get(grade) < minutes.get(grade - 1)) {

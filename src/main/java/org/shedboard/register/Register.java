@@ -13,10 +13,16 @@ import java.util.OptionalInt;
  * @param taken which of that became work
  * @param loans machines of ours that were lent
  * @param merged records of machines that were merged into others
+ * @param measured values read off in earlier visits and this one of the machines of the day, the oldest first
  */
 public record Register(
-        List<Carried> carried, List<Notice> notices, List<NoticeTaken> taken, List<Loan> loans, List<Merged> merged) {
-    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of());
+        List<Carried> carried,
+        List<Notice> notices,
+        List<NoticeTaken> taken,
+        List<Loan> loans,
+        List<Merged> merged,
+        List<Measured> measured) {
+    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Register {
         carried = List.copyOf(carried);
@@ -24,6 +30,48 @@ public record Register(
         taken = List.copyOf(taken);
         loans = List.copyOf(loans);
         merged = List.copyOf(merged);
+        measured = List.copyOf(measured);
+    }
+
+    /** What a machine took home. */
+    public List<Carried> carriedBy(String machineId) {
+        return carried.stream()
+                .filter(each -> each.machineId().equals(machineId))
+                .toList();
+    }
+
+    /** What was found at a point of a machine and taken home. */
+    public Optional<Carried> carriedAt(String machineId, String pointId) {
+        return carriedBy(machineId).stream()
+                .filter(each -> each.finding().pointId().equals(pointId))
+                .findFirst();
+    }
+
+    /** With all that a machine takes home now in the place of what it took home before. */
+    public Register carrying(String machineId, List<Carried> now) {
+        List<Carried> all = new ArrayList<>(carried);
+        all.removeIf(each -> each.machineId().equals(machineId));
+        all.addAll(now);
+        return new Register(all, notices, taken, loans, merged, measured);
+    }
+
+    /** With another name in the place of whoever was asked about what this machine took home. */
+    public Register unnamed(String machineId, String instead) {
+        return carrying(
+                machineId,
+                carriedBy(machineId).stream().map(each -> each.unnamed(instead)).toList());
+    }
+
+    /** With these values read off. */
+    public Register with(List<Measured> next) {
+        return new Register(carried, notices, taken, loans, merged, next);
+    }
+
+    /** The values read off at a point of a machine, the oldest first. */
+    public List<Measured> measuredAt(String machineId, String pointId) {
+        return measured.stream()
+                .filter(each -> each.machineId().equals(machineId) && each.isAt(pointId))
+                .toList();
     }
 
     /** The records that were merged into this machine. */
@@ -32,7 +80,7 @@ public record Register(
     }
 
     public Register withMerged(List<Merged> next) {
-        return new Register(carried, notices, taken, loans, next);
+        return new Register(carried, notices, taken, loans, next, measured);
     }
 
     /** With this record merged; what was merged into it before goes along. */
@@ -46,7 +94,8 @@ public record Register(
                 notices,
                 taken.stream().map(each -> each.moved(from, latest.into())).toList(),
                 loans.stream().map(each -> each.moved(from, latest.into())).toList(),
-                next);
+                next,
+                measured);
     }
 
     /** The notices that may concern a machine and were not taken up on it, in their order. */
@@ -90,7 +139,7 @@ public record Register(
     }
 
     public Register withNotices(List<Notice> next) {
-        return new Register(carried, next, taken, loans, merged);
+        return new Register(carried, next, taken, loans, merged, measured);
     }
 
     public Register with(NoticeTaken next) {
@@ -98,13 +147,13 @@ public record Register(
         all.removeIf(
                 each -> each.visitId().equals(next.visitId()) && each.noticeId().equals(next.noticeId()));
         all.add(next);
-        return new Register(carried, notices, all, loans, merged);
+        return new Register(carried, notices, all, loans, merged, measured);
     }
 
     public Register with(Loan next) {
         List<Loan> all = new ArrayList<>(loans);
         all.removeIf(loan -> loan.id().equals(next.id()));
         all.add(next);
-        return new Register(carried, notices, taken, all, merged);
+        return new Register(carried, notices, taken, all, merged, measured);
     }
 }

@@ -10,6 +10,8 @@ import org.shedboard.board.PartWords;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.Figures;
+import org.shedboard.day.LastTime;
 import org.shedboard.day.Names;
 import org.shedboard.day.Need;
 import org.shedboard.day.Needs;
@@ -18,6 +20,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WashDowns;
+import org.shedboard.day.Wear;
 import org.shedboard.estimate.Point;
 import org.shedboard.grid.BigLetters;
 import org.shedboard.grid.Canvas;
@@ -25,8 +28,12 @@ import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Errand;
+import org.shedboard.register.Carried;
+import org.shedboard.report.FindingWords;
+import org.shedboard.report.WearWords;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
+import org.shedboard.shop.WorkKind;
 import org.shedboard.words.Words;
 
 /** One person's next machine, to be read from two metres: which, where, what first, by when. */
@@ -172,7 +179,9 @@ final class NextView {
         Optional<NextPoint> now = NextPoint.of(board, screen);
         if (now.isEmpty()) {
             int count = PointsDue.of(day, next.visit(), next.task()).size();
-            return line(region, Words.say("next.points_done", count), Style.GOOD);
+            return next.task().kind() == WorkKind.SIGN_OFF
+                    ? canvas.paragraph(region, Words.say("next.fixes_stand", count), Style.DANGER)
+                    : line(region, Words.say("next.points_done", count), Style.GOOD);
         }
         Point point = now.get().point();
         Region rest = canvas.paragraph(
@@ -180,7 +189,18 @@ final class NextView {
         rest = line(rest, Words.say("next.point_where", point.where()), Style.NORMAL);
         if (point.measure().isPresent()) {
             var measure = point.measure().get();
-            rest = line(rest, Words.say("next.measure", measure.unit(), measure.low(), measure.high()), Style.NORMAL);
+            rest = line(
+                    rest,
+                    Words.say("next.measure", measure.unit(), Figures.say(measure.low()), Figures.say(measure.high())),
+                    Style.NORMAL);
+        }
+        Optional<Carried> carried = LastTime.at(day, next.visit(), point.id());
+        if (carried.isPresent()) {
+            rest = canvas.paragraph(rest, FindingWords.lastTime(day, point, carried.get()), Style.STRONG);
+        }
+        Optional<String> wear = WearWords.of(Wear.of(day, next.visit(), point));
+        if (wear.isPresent()) {
+            rest = canvas.paragraph(rest, wear.get(), Style.QUIET);
         }
         if (point.renewedWith().isPresent()) {
             rest = line(rest, Words.say("part.renew_if_dirty"), Style.NORMAL);

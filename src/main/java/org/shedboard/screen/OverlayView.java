@@ -1,6 +1,7 @@
 package org.shedboard.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.Typing;
 import org.shedboard.grid.Canvas;
@@ -27,14 +28,22 @@ final class OverlayView {
     }
 
     private static void choose(Canvas canvas, Region page, Overlay.Choose choose) {
-        int widest = choose.choices().stream()
-                .mapToInt(choice -> TextWidth.of(line(choice)))
+        int widest = Stream.concat(choose.choices().stream().map(OverlayView::line), choose.about().stream())
+                .mapToInt(TextWidth::of)
                 .max()
                 .orElse(0);
         int width =
                 Math.min(page.width() - MARGIN, Math.max(widest + MARGIN, TextWidth.of(choose.title()) + TITLE_MARGIN));
-        int rows = Math.min(choose.choices().size(), page.height() - MARGIN);
-        Region inside = window(canvas, page, width, rows + 2, choose.title());
+        List<String> about = choose.about().stream()
+                .flatMap(line -> TextWidth.wrap(line, width - MARGIN).stream())
+                .toList();
+        int above = about.isEmpty() ? 0 : about.size() + 1;
+        int rows = Math.max(1, Math.min(choose.choices().size(), page.height() - MARGIN - above));
+        Region window = window(canvas, page, width, above + rows + 2, choose.title());
+        for (int row = 0; row < about.size(); row++) {
+            canvas.text(window.inside(1, 0), row, about.get(row), Style.NORMAL);
+        }
+        Region inside = window.below(above);
         int first = Math.max(0, choose.selected() - rows + 1);
         for (int row = 0; row < rows; row++) {
             Overlay.Choice choice = choose.choices().get(first + row);

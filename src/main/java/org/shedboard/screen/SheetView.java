@@ -11,10 +11,12 @@ import org.shedboard.board.NumberWords;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.LastTime;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WashDowns;
+import org.shedboard.day.Wear;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.Point;
@@ -26,6 +28,8 @@ import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Notice;
+import org.shedboard.report.FindingWords;
+import org.shedboard.report.WearWords;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -63,8 +67,11 @@ final class SheetView {
     private static final List<Column> TASK =
             List.of(Column.left("", 2), Column.left("", 0), Column.right("", 7), Column.left("", 22));
 
-    private static final List<Column> POINT =
-            List.of(Column.left("", 2), Column.left("", 0), Column.right("", 10), Column.left("", 12));
+    private static final List<Column> POINT = List.of(
+            Column.left("", 2), Column.left("", 0), Column.right("", 9), Column.left("", 11), Column.left("", 8));
+
+    /** What stands below a point is set in by so many columns. */
+    private static final int POINT_INDENT = 4;
 
     SheetView(Canvas canvas, Board board, Screen.Sheet screen) {
         this.canvas = canvas;
@@ -114,7 +121,18 @@ final class SheetView {
         if (!visit.intake().note().isBlank()) {
             rest = canvas.paragraph(rest, Words.say("sheet.note", visit.intake().note()), Style.NORMAL);
         }
-        return line(rest, clocked(), Style.QUIET);
+        return line(people(rest), clocked(), Style.QUIET);
+    }
+
+    /** Who signed, who looked, who handed it over. */
+    private Region people(Region region) {
+        List<String> parts = new ArrayList<>();
+        FindingWords.signed(day, visit).ifPresent(parts::add);
+        FindingWords.lookedAt(day, visit).ifPresent(parts::add);
+        Region rest = parts.isEmpty() ? region : flow(region, parts, Style.NORMAL);
+        return visit.handover()
+                .map(handover -> canvas.paragraph(rest, FindingWords.handover(day, handover), Style.HELD))
+                .orElse(rest);
     }
 
     private Region washDown(Region region) {
@@ -223,7 +241,9 @@ final class SheetView {
                 index++;
             }
         }
-        int first = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
+        int shown = Math.max(0, Math.min(selectedRow, selectedEnd - region.height() + 1));
+        int last = Math.max(shown, rows.size() - region.height());
+        int first = Math.min(last, shown + screen.scroll());
         for (int row = 0; row < region.height() && first + row < rows.size(); row++) {
             Row each = rows.get(first + row);
             if (each.texts().size() == 1) {
@@ -256,7 +276,7 @@ final class SheetView {
                 TextWidth.wrap(Words.say("next.caution", task.caution()), width - 4)
                         .forEach(text -> rows.add(new Row("  " + text, Style.CAUTION)));
             }
-            points.forEach(this::point);
+            points.forEach(point -> point(point, width));
             selectedEnd = rows.size() - 1;
         }
     }
@@ -323,23 +343,38 @@ final class SheetView {
         return Words.say("sheet.points", points.size(), String.join(", ", counts));
     }
 
-    private void point(Point point) {
+    private void point(Point point, int width) {
         var finding = visit.findingAt(point.id());
         String mark = finding.map(each -> Words.say(each.mark())).orElse("");
         String value = finding.filter(each -> each.measured().isPresent())
-                .map(each -> Words.say(
-                        "sheet.measured",
-                        each.measured().getAsDouble(),
-                        point.measure().map(measure -> measure.unit()).orElse("")))
+                .map(each -> FindingWords.value(point, each.measured().getAsDouble()))
                 .orElse("");
+        String by = finding.map(each -> name(each.by())).orElse("");
         String note = finding.map(Finding::note)
                 .filter(text -> !text.isEmpty())
                 .map(text -> "  " + text)
                 .orElse("");
         rows.add(new Row(
-                List.of("", point.name() + " (" + point.where() + ")" + note + renewed(point, finding), value, mark),
+                List.of(
+                        "",
+                        point.name() + " (" + point.where() + ")" + note + renewed(point, finding),
+                        value,
+                        mark,
+                        by),
                 POINT,
                 styleOf(finding.map(Finding::mark))));
+        besides(point, finding)
+                .forEach(text -> TextWidth.wrap(text, width - POINT_INDENT)
+                        .forEach(row -> rows.add(new Row(" ".repeat(POINT_INDENT) + row, Style.QUIET))));
+    }
+
+    /** What there is to know of a point beyond its finding: what was left last time, how it wears, what the owner said. */
+    private List<String> besides(Point point, Optional<Finding> finding) {
+        List<String> texts = new ArrayList<>();
+        LastTime.at(day, visit, point.id()).ifPresent(carried -> texts.add(FindingWords.lastTime(day, point, carried)));
+        WearWords.of(Wear.of(day, visit, point)).ifPresent(texts::add);
+        finding.flatMap(Finding::word).ifPresent(word -> texts.add(FindingWords.word(day, word)));
+        return texts;
     }
 
     private static String renewed(Point point, Optional<Finding> finding) {

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
  * @param findings the newest finding of each point, in the order they were made
  * @param hold why it is held; empty unless the state is held
  * @param finished when its last task was complete
+ * @param handover how it was given back, where that was recorded
  */
 public record Visit(
         String id,
@@ -27,7 +28,8 @@ public record Visit(
         List<Promise> promises,
         List<Finding> findings,
         Optional<Hold> hold,
-        Optional<Instant> finished) {
+        Optional<Instant> finished,
+        Optional<Handover> handover) {
     public Visit {
         lines = List.copyOf(lines);
         stays = List.copyOf(stays);
@@ -36,6 +38,22 @@ public record Visit(
         if (hold.isPresent() != (state == VisitState.HELD)) {
             throw new IllegalArgumentException("visit %s is %s, which does not go with its hold".formatted(id, state));
         }
+    }
+
+    /** A visit whose machine has not been given back yet, or of which nobody had to say how it was. */
+    public Visit(
+            String id,
+            String machineId,
+            OptionalInt tag,
+            VisitState state,
+            Intake intake,
+            List<Line> lines,
+            List<Stay> stays,
+            List<Promise> promises,
+            List<Finding> findings,
+            Optional<Hold> hold,
+            Optional<Instant> finished) {
+        this(id, machineId, tag, state, intake, lines, stays, promises, findings, hold, finished, Optional.empty());
     }
 
     public Optional<Promise> promise() {
@@ -103,15 +121,26 @@ public record Visit(
     }
 
     public Visit withStays(List<Stay> next) {
-        return new Visit(id, machineId, tag, state, intake, lines, next, promises, findings, hold, finished);
+        return new Visit(id, machineId, tag, state, intake, lines, next, promises, findings, hold, finished, handover);
     }
 
     public Optional<Line> findLine(String lineId) {
         return lines.stream().filter(line -> line.id().equals(lineId)).findFirst();
     }
 
+    /** Whether all the work of a line is done. */
+    public boolean isDone(Line line) {
+        List<Task> own = tasksOf(line);
+        return !own.isEmpty() && own.stream().allMatch(Task::isDone);
+    }
+
+    /** The tasks that serve a line. */
+    public List<Task> tasksOf(Line line) {
+        return tasks().stream().filter(task -> task.lines().contains(line.id())).toList();
+    }
+
     public Visit withLines(List<Line> next) {
-        return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished);
+        return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished, handover);
     }
 
     /** The same visit as one of another record of its machine. */
@@ -124,17 +153,29 @@ public record Visit(
     }
 
     public Visit withTag(OptionalInt next) {
-        return new Visit(id, machineId, next, state, intake, lines, stays, promises, findings, hold, finished);
+        return new Visit(
+                id, machineId, next, state, intake, lines, stays, promises, findings, hold, finished, handover);
     }
 
     public Visit withIntake(Intake next) {
-        return new Visit(id, machineId, tag, state, next, lines, stays, promises, findings, hold, finished);
+        return new Visit(id, machineId, tag, state, next, lines, stays, promises, findings, hold, finished, handover);
     }
 
     /** The same visit in a state other than held. */
     public Visit withState(VisitState next) {
         return new Visit(
-                id, machineId, tag, next, intake, lines, stays, promises, findings, Optional.empty(), finished);
+                id,
+                machineId,
+                tag,
+                next,
+                intake,
+                lines,
+                stays,
+                promises,
+                findings,
+                Optional.empty(),
+                finished,
+                handover);
     }
 
     public Visit held(Hold why) {
@@ -149,7 +190,8 @@ public record Visit(
                 promises,
                 findings,
                 Optional.of(why),
-                finished);
+                finished,
+                handover);
     }
 
     public Visit finishedAt(Instant at) {
@@ -164,20 +206,44 @@ public record Visit(
                 promises,
                 findings,
                 Optional.empty(),
-                Optional.of(at));
+                Optional.of(at),
+                handover);
     }
 
     public Visit plusPromise(Promise promise) {
         List<Promise> all = new ArrayList<>(promises);
         all.add(promise);
-        return new Visit(id, machineId, tag, state, intake, lines, stays, all, findings, hold, finished);
+        return new Visit(id, machineId, tag, state, intake, lines, stays, all, findings, hold, finished, handover);
     }
 
-    /** With this finding in place of an earlier one at the same point. */
+    /** With this finding in place of an earlier one at the same point; what the owner said of a fix stays with it. */
     public Visit plusFinding(Finding finding) {
         List<Finding> all = new ArrayList<>(findings);
         all.removeIf(earlier -> earlier.pointId().equals(finding.pointId()));
-        all.add(finding);
-        return new Visit(id, machineId, tag, state, intake, lines, stays, promises, all, hold, finished);
+        all.add(findingAt(finding.pointId()).map(finding::after).orElse(finding));
+        return new Visit(id, machineId, tag, state, intake, lines, stays, promises, all, hold, finished, handover);
+    }
+
+    /** With another name in the place of whoever was asked about a fix, or took the machine. */
+    public Visit withoutNames(String instead) {
+        return new Visit(
+                id,
+                machineId,
+                tag,
+                state,
+                intake,
+                lines,
+                stays,
+                promises,
+                findings.stream().map(finding -> finding.unnamed(instead)).toList(),
+                hold,
+                finished,
+                handover.map(how -> new Handover(how.by(), instead, how.told(), how.at())));
+    }
+
+    /** Gone home with somebody who was told what there is to know. */
+    public Visit handedOver(Handover how) {
+        return new Visit(
+                id, machineId, tag, state, intake, lines, stays, promises, findings, hold, finished, Optional.of(how));
     }
 }

@@ -27,6 +27,7 @@ final class ClassRows {
             .flag("stops_riding")
             .text("unit")
             .real("low", "high")
+            .text("fixed_by")
             .text("renewed_with")
             .keyed("class_id", "id");
 
@@ -65,6 +66,7 @@ final class ClassRows {
                 row.text("caution"),
                 row.flag("stops_riding"),
                 row.findText("unit").map(unit -> new Point.Measure(unit, row.real("low"), row.real("high"))),
+                row.findText("fixed_by"),
                 row.findText("renewed_with"));
     }
 
@@ -110,6 +112,7 @@ final class ClassRows {
                 .set("unit", measure.map(Point.Measure::unit))
                 .set("low", measure.map(Point.Measure::low))
                 .set("high", measure.map(Point.Measure::high))
+                .set("fixed_by", point.fixedBy())
                 .set("renewed_with", point.renewedWith());
     }
 }

@@ -30,9 +30,16 @@ final class Forgetting {
 
     /** Every other table with texts that people typed, its key and those texts; a new one belongs here. */
     private static final List<Table> TYPED = List.of(
-            Table.named("visit").text("id", "note", "hold_note").keyed("id"),
+            Table.named("visit")
+                    .text("id", "note", "hold_note", "handed_to", "handed_told")
+                    .keyed("id"),
             PROMISE,
-            Table.named("finding").text("visit_id", "point_id", "note").keyed("visit_id", "point_id"),
+            Table.named("finding")
+                    .text("visit_id", "point_id", "note", "asked_of")
+                    .keyed("visit_id", "point_id"),
+            Table.named("carried")
+                    .text("machine_id", "point_id", "note", "asked_of")
+                    .keyed("machine_id", "point_id"),
             Table.named("errand").text("id", "note").keyed("id"),
             Table.named("loan").text("id", "label").keyed("id"),
             Table.named("clock_entry").text("id", "why").keyed("id"),
@@ -49,6 +56,15 @@ final class Forgetting {
 
     private static final String OF_OWNER =
             "WHERE visit_id IN (SELECT v.id FROM visit v JOIN machine m ON m.id = v.machine_id WHERE m.owner_id = ?)";
+
+    private static final Table ASKED =
+            Table.named("finding").text("visit_id", "point_id", "asked_of").keyed("visit_id", "point_id");
+    private static final Table CARRIED =
+            Table.named("carried").text("machine_id", "point_id", "asked_of").keyed("machine_id", "point_id");
+
+    private static final String OWN_MACHINES = "machine_id IN (SELECT id FROM machine WHERE owner_id = ?)";
+    private static final String HANDED_BY_OWNER = "WHERE handed_to IS NOT NULL AND " + OWN_MACHINES;
+    private static final String ASKED_OF_OWNER = "WHERE asked_of IS NOT NULL AND " + OWN_MACHINES;
 
     private final Sql sql;
     private final Owner forgotten;
@@ -71,10 +87,15 @@ final class Forgetting {
                         .set("id", forgotten.id())
                         .set("name", forgotten.name())
                         .set("phone", forgotten.phone())));
-        Set<String> visitIds = forgetWhoWasTold();
+        forgetWhoWasTold();
+        forgetWhoWasAsked();
         update(LABEL, sql.select(LABEL, "WHERE owner_id = ?", forgotten.id()), erasure);
         TYPED.forEach(table -> update(table, sql.select(table, ""), erasure));
-        JournalErasure lines = new JournalErasure(erasure, forgotten, visitIds);
+        JournalErasure lines = new JournalErasure(
+                erasure,
+                forgotten,
+                ids(Table.named("visit").text("id").keyed("id"), "WHERE " + OWN_MACHINES),
+                ids(Table.named("machine").text("id").keyed("id"), "WHERE owner_id = ?"));
         throughJournal(rows -> rows.forEach(row -> rewrite(row, lines)));
     }
 
@@ -96,15 +117,33 @@ final class Forgetting {
     }
 
     /** Whoever it was: it is how this owner was reached. */
-    private Set<String> forgetWhoWasTold() {
+    private void forgetWhoWasTold() {
         List<Cells> told = sql.select(PROMISE, OF_OWNER, forgotten.id());
         sql.batch(
                 PROMISE.update(),
                 PROMISE.updateOrder(),
                 told.stream().map(row -> row.with("said_to", forgotten.id())).toList());
-        Set<String> visitIds = new LinkedHashSet<>();
-        told.forEach(row -> visitIds.add(row.text("visit_id")));
-        return visitIds;
+    }
+
+    private Set<String> ids(Table table, String where) {
+        Set<String> ids = new LinkedHashSet<>();
+        sql.select(table, where, forgotten.id()).forEach(row -> ids.add(row.text("id")));
+        return ids;
+    }
+
+    /** Whoever was asked about a fix, or took the machine: the same as with promises. */
+    private void forgetWhoWasAsked() {
+        blank(Table.named("visit").text("id", "handed_to").keyed("id"), "handed_to", HANDED_BY_OWNER);
+        blank(ASKED, "asked_of", "%s AND asked_of IS NOT NULL".formatted(OF_OWNER));
+        blank(CARRIED, "asked_of", ASKED_OF_OWNER);
+    }
+
+    private void blank(Table table, String column, String where) {
+        List<Cells> rows = sql.select(table, where, forgotten.id());
+        sql.batch(
+                table.update(),
+                table.updateOrder(),
+                rows.stream().map(row -> row.with(column, forgotten.id())).toList());
     }
 
     private void update(Table table, List<Cells> rows, Erasure erasure) {

@@ -13,12 +13,17 @@ final class JournalErasure {
     private final Erasure erasure;
     private final Owner forgotten;
     private final Set<String> visitIds;
+    private final Set<String> machineIds;
 
-    /** @param visitIds the visits whose promises were made to this owner */
-    JournalErasure(Erasure erasure, Owner forgotten, Set<String> visitIds) {
+    /**
+     * @param visitIds the visits of this owner's machines
+     * @param machineIds those machines
+     */
+    JournalErasure(Erasure erasure, Owner forgotten, Set<String> visitIds, Set<String> machineIds) {
         this.erasure = erasure;
         this.forgotten = forgotten;
         this.visitIds = visitIds;
+        this.machineIds = machineIds;
     }
 
     /** The whole lines about one thing. */
@@ -50,10 +55,21 @@ final class JournalErasure {
         String told = line;
         if (head.length > 1 && head[0].equals("owner") && head[1].equals(forgotten.id())) {
             told = without(without(told, "name"), "phone");
-        } else if (head.length > 1 && head[0].equals("promise") && visitIds.contains(head[1])) {
-            told = without(told, "said_to");
+        } else if (head.length > 1) {
+            told = withoutListener(head[0], head[1], told);
         }
         return told.substring(0, columns) + erasure.of(told.substring(columns));
+    }
+
+    /** Who was told, or asked, or took a machine of this owner: whoever it was, it is how the owner was reached. */
+    private String withoutListener(String table, String id, String line) {
+        return switch (table) {
+            case "promise" -> visitIds.contains(id) ? without(line, "said_to") : line;
+            case "finding" -> visitIds.contains(id) ? without(line, "asked_of") : line;
+            case "visit" -> visitIds.contains(id) ? without(line, "handed_to") : line;
+            case "carried" -> machineIds.contains(id) ? without(line, "asked_of") : line;
+            default -> line;
+        };
     }
 
     private String without(String line, String column) {

@@ -2,6 +2,7 @@ package org.shedboard.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,8 +10,10 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Carried;
 import org.shedboard.register.History;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Measured;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
@@ -59,6 +62,16 @@ public sealed class Reader permits Tx {
 
     public List<Machine> machines() {
         return OwnerRows.machines(sql);
+    }
+
+    /** Findings that machines took home to be looked at again, machine by machine. */
+    public List<Carried> carried() {
+        return CarriedRows.all(sql);
+    }
+
+    /** What was ever read off at points of these machines, the oldest first. */
+    public List<Measured> measured(Collection<String> machineIds) {
+        return MeasuredRows.of(sql, machineIds);
     }
 
     /** Records of machines that were merged into others. */

@@ -8,6 +8,7 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Carried;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
@@ -119,6 +120,11 @@ public final class Tx extends Reader {
 
     public void saveLoans(Collection<Loan> loans) {
         difference.save(sql, List.of(NoticeRows.shareOfLoans(loans)));
+    }
+
+    /** Saves all that a machine, which is saved, takes home. */
+    public void saveCarried(String machineId, List<Carried> carried) {
+        difference.save(sql, List.of(CarriedRows.share(machineId, carried)));
     }
 
     public void saveHoursRules(HoursRules rules) {

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.shedboard.register.History;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
+import org.shedboard.shop.Handover;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Mud;
@@ -30,6 +31,10 @@ final class VisitRows {
             .instant("hold_since", "hold_until", "finished_at", "ended_at")
             .number("last_tag")
             .flag("wash_down_first")
+            .text("also_look_at")
+            .number("intake_meter_hours")
+            .text("handed_by", "handed_to", "handed_told")
+            .instant("handed_at")
             .keyed("id")
             .scoped("id");
     /** Keyed by the number, so that a tag passed on or swapped is a row that changes hands. */
@@ -109,7 +114,12 @@ final class VisitRows {
                 words.promisesOf(id),
                 words.findingsOf(id),
                 row.findText("hold_reason").map(reason -> toHold(row)),
-                row.findInstant("finished_at"));
+                row.findInstant("finished_at"),
+                row.findInstant("handed_at").map(at -> toHandover(row, at)));
+    }
+
+    private static Handover toHandover(Cells row, Instant at) {
+        return new Handover(row.text("handed_by"), row.text("handed_to"), row.text("handed_told"), at);
     }
 
     private static Intake toIntake(Cells row) {
@@ -119,6 +129,8 @@ final class VisitRows {
                 row.one(Depth.class, "depth"),
                 new Condition(row.flag("runs"), row.flag("rolls"), row.flag("steers"), row.flag("stops")),
                 row.text("note"),
+                row.findText("also_look_at").map(Listed::split).orElse(List.of()),
+                row.findNumber("intake_meter_hours"),
                 row.flag("wash_down_first"));
     }
 
@@ -198,6 +210,12 @@ final class VisitRows {
                 .set("finished_at", visit.finished())
                 .set("ended_at", endOf(visit, known, now))
                 .set("last_tag", lastTagOf(visit, known))
-                .set("wash_down_first", intake.washDownFirst());
+                .set("wash_down_first", intake.washDownFirst())
+                .set("also_look_at", intake.alsoLookAt())
+                .set("intake_meter_hours", intake.meterHours())
+                .set("handed_by", visit.handover().map(Handover::by))
+                .set("handed_to", visit.handover().map(Handover::to))
+                .set("handed_told", visit.handover().map(Handover::told))
+                .set("handed_at", visit.handover().map(Handover::at));
     }
 }

@@ -1,10 +1,13 @@
 package org.shedboard.store;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Mark;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Promise;
 import org.shedboard.shop.Visit;
 
@@ -20,13 +23,15 @@ final class WordRows {
             .flag("owners_wish")
             .keyed("visit_id", "ordinal")
             .scoped("visit_id");
-    private static final Table FINDING = Table.named("finding")
+    static final Table FINDING = Table.named("finding")
             .text("visit_id", "point_id")
             .number("ordinal")
             .text("mark")
             .real("measured")
             .text("note", "found_by")
             .instant("found_at")
+            .text("owner_answer", "asked_work", "asked_by", "asked_of")
+            .instant("asked_at")
             .keyed("visit_id", "point_id")
             .scoped("visit_id");
 
@@ -64,14 +69,25 @@ final class WordRows {
                 row.flag("owners_wish"));
     }
 
-    private static Finding toFinding(Cells row) {
+    /** The finding in a row of this table, or of the one of findings that machines took home. */
+    static Finding toFinding(Cells row) {
         return new Finding(
                 row.text("point_id"),
                 row.one(Mark.class, "mark"),
                 row.findReal("measured"),
                 row.text("note"),
                 row.text("found_by"),
-                row.instant("found_at"));
+                row.instant("found_at"),
+                row.findInstant("asked_at").map(at -> toWord(row, at)));
+    }
+
+    private static OwnersWord toWord(Cells row, Instant at) {
+        return new OwnersWord(
+                row.one(OwnersWord.Answer.class, "owner_answer"),
+                row.text("asked_work"),
+                row.text("asked_by"),
+                row.text("asked_of"),
+                at);
     }
 
     static List<Share> shares(List<String> visitIds, Collection<Visit> visits) {
@@ -101,14 +117,22 @@ final class WordRows {
     }
 
     private static Cells cells(String visitId, Finding finding, int ordinal) {
-        return Cells.in(FINDING)
-                .set("visit_id", visitId)
-                .set("point_id", finding.pointId())
-                .set("ordinal", ordinal)
+        Cells cells = Cells.in(FINDING).set("visit_id", visitId).set("ordinal", ordinal);
+        return withFinding(cells, finding);
+    }
+
+    static Cells withFinding(Cells cells, Finding finding) {
+        Optional<OwnersWord> word = finding.word();
+        return cells.set("point_id", finding.pointId())
                 .set("mark", finding.mark())
                 .set("measured", finding.measured())
                 .set("note", finding.note())
                 .set("found_by", finding.by())
-                .set("found_at", finding.at());
+                .set("found_at", finding.at())
+                .set("owner_answer", word.map(OwnersWord::answer))
+                .set("asked_work", word.map(OwnersWord::workId))
+                .set("asked_by", word.map(OwnersWord::by))
+                .set("asked_of", word.map(OwnersWord::of))
+                .set("asked_at", word.map(OwnersWord::at));
     }
 }

@@ -225,7 +225,7 @@ class ActCommandsTest {
 
     @Test
     void a_machine_goes_home() {
-        refused("7 (Quillgate, Nettle Flat) is not done yet.", "collect", "7", "--told-not-to-ride");
+        refused("7 (Quillgate, Nettle Flat) is not done yet.", "collect", "7", "--handed-to", "Quillgate");
         assertEquals("gone", done("collect", "5").get("visit").get("state").asString());
     }
 

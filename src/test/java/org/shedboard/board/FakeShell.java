@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Day;
+import org.shedboard.day.FixOffer;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
@@ -137,6 +138,8 @@ final class FakeShell {
         effects.add(effect);
         if (effect instanceof Effect.CarryOut carry) {
             act(carry.act());
+        } else if (effect instanceof Effect.AskFix ask) {
+            tell(new Msg.FixOffered(FixOffer.of(Outlook.of(day, now), ask.visitId(), ask.pointId())));
         } else if (effect instanceof Effect.AskQuote ask) {
             Quoting quoting = Quoting.of(day, ask.wanted(), 80, now);
             tell(new Msg.Quoted(quoting.atOnce(), ask.round()));

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
@@ -26,6 +27,7 @@ import org.shedboard.shop.Hold;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
@@ -461,6 +463,9 @@ class KeyFlowsTest {
             NextPoint point = NextPoint.of(shell.board(), next()).orElseThrow();
             Mark mark = marks[pressed % 4];
             shell.types(String.valueOf(1 + pressed % 4));
+            if (mark == Mark.NOT_REACHED) {
+                shell.types("2");
+            }
             assertEquals(
                     mark,
                     shell.day()
@@ -468,7 +473,7 @@ class KeyFlowsTest {
                             .findingAt(point.point().id())
                             .orElseThrow()
                             .mark());
-            if (shell.board().overlay().isPresent()) {
+            if (shell.board().overlay().filter(Overlay.TypeIn.class::isInstance).isPresent()) {
                 shell.types("3.5").press(Key.ENTER);
                 assertEquals(
                         3.5,
@@ -478,6 +483,9 @@ class KeyFlowsTest {
                                 .orElseThrow()
                                 .measured()
                                 .orElseThrow());
+            }
+            if (shell.board().overlay().isPresent()) {
+                shell.types("0");
             }
             pressed++;
         }
@@ -499,7 +507,7 @@ class KeyFlowsTest {
         shell.types("7");
         NextPoint before = NextPoint.of(shell.board(), next()).orElseThrow();
         assertEquals(first.number() - 1, before.number());
-        shell.types("4");
+        shell.types("4").types("1");
         assertEquals(
                 Mark.NOT_REACHED,
                 shell.visitOf("M1").findingAt(before.point().id()).orElseThrow().mark());
@@ -535,10 +543,113 @@ class KeyFlowsTest {
     void a_second_press_within_three_tenths_of_a_second_is_a_bounce() {
         shell.types("n").types("2");
         int before = shell.effects.size();
-        shell.pressAfter(400, Key.of('4')).pressAfter(299, Key.of('4'));
+        shell.pressAfter(400, Key.of('2')).pressAfter(299, Key.of('2'));
         assertEquals(before + 1, shell.effects.size());
-        shell.pressAfter(1, Key.of('4'));
+        shell.pressAfter(1, Key.of('2'));
         assertEquals(before + 2, shell.effects.size());
+    }
+
+    @Test
+    void a_bounce_of_not_reached_does_not_choose_a_reason() {
+        shell.types("n").types("2");
+        int before = shell.effects.size();
+        shell.pressAfter(400, Key.of('4')).pressAfter(200, Key.of('4'));
+        assertEquals(before, shell.effects.size());
+        assertTrue(shell.board().overlay().isPresent());
+        shell.pressAfter(400, Key.of('2'));
+        assertEquals("no time", ((Act.Tick) shell.lastAct()).note());
+    }
+
+    @Test
+    void a_reason_that_is_not_usual_is_typed() {
+        shell.types("n").types("2").types("4").types("7");
+        shell.press(Key.ENTER);
+        shell.assertRefused(Words.say("ask.reason_missing"));
+        shell.types("the guard is riveted").press(Key.ENTER);
+        assertEquals("the guard is riveted", ((Act.Tick) shell.lastAct()).note());
+        assertEquals(Mark.NOT_REACHED, ((Act.Tick) shell.lastAct()).mark());
+    }
+
+    @Test
+    void what_reads_outside_its_limits_is_not_recorded_as_good() {
+        String visit = backAtRearPads();
+        shell.types("1").types("0.8").press(Key.ENTER);
+        // read again, watch, fix
+        assertTrue(shell.board().overlay().orElseThrow() instanceof Overlay.Choose);
+        shell.types("3");
+        Act.Tick tick = (Act.Tick) shell.lastAct();
+        assertEquals(Mark.FIX, tick.mark());
+        assertEquals(0.8, tick.measured().orElseThrow());
+        assertEquals(
+                Mark.FIX,
+                shell.day()
+                        .expectVisit(visit)
+                        .findingAt("pads-rear")
+                        .orElseThrow()
+                        .mark());
+    }
+
+    /** Tobin looks at the rear pads of tag 7 once more, as somebody who may say that they are good. */
+    private String backAtRearPads() {
+        shell.types("n").types("2");
+        for (int points = 0; points < 26 && !isAt("brake-hoses"); points++) {
+            shell.types("1");
+        }
+        shell.types("7");
+        assertTrue(isAt("pads-rear"));
+        return shell.visitOf("M1").id();
+    }
+
+    private boolean isAt(String pointId) {
+        return NextPoint.of(shell.board(), next())
+                .filter(point -> point.point().id().equals(pointId))
+                .isPresent();
+    }
+
+    @Test
+    void a_fix_that_can_be_put_right_asks_for_the_owners_word_and_yes_adds_the_work() {
+        backAtRearPads();
+        shell.types("3").types("0.9").press(Key.ENTER);
+        Overlay.Choose offer = (Overlay.Choose) shell.board().overlay().orElseThrow();
+        assertTrue(offer.about().size() > 2, offer.about().toString());
+        int lines = shell.visitOf("M1").lines().size();
+        shell.types("1234");
+        assertEquals(lines, shell.visitOf("M1").lines().size(), "keys that mark points answer nothing");
+        shell.types("+");
+        assertEquals(lines + 1, shell.visitOf("M1").lines().size());
+        Act.OwnerSaid said = (Act.OwnerSaid) shell.lastAct();
+        assertEquals("P2", said.by());
+        assertEquals(OwnersWord.Answer.YES, said.answer());
+    }
+
+    @Test
+    void a_fix_whose_value_is_left_out_is_offered_all_the_same() {
+        backAtRearPads();
+        shell.types("3").press(Key.ESCAPE);
+        assertTrue(shell.board().overlay().orElseThrow() instanceof Overlay.Choose);
+        shell.types("-");
+        assertEquals(OwnersWord.Answer.NO, ((Act.OwnerSaid) shell.lastAct()).answer());
+    }
+
+    @Test
+    void the_sheet_asks_about_one_of_several_fixes_and_later_is_what_enter_says() {
+        shell.types("7").press(Key.ENTER).types("o").types("1");
+        shell.press(Key.ENTER);
+        assertEquals(OwnersWord.Answer.LATER, ((Act.OwnerSaid) shell.lastAct()).answer());
+    }
+
+    @Test
+    void a_sheet_asks_for_its_report_to_be_written() {
+        shell.types("7").press(Key.ENTER).types("w");
+        assertEquals(new Effect.WriteReport(shell.visitOf("M1").id()), shell.effects.get(shell.effects.size() - 1));
+    }
+
+    @Test
+    void the_page_keys_move_a_sheet_whose_points_do_not_fit() {
+        shell.types("7").press(Key.ENTER).press(Key.PAGE_DOWN, Key.PAGE_DOWN, Key.PAGE_UP);
+        assertEquals(6, ((Screen.Sheet) shell.board().screen()).scroll());
+        shell.press(Key.PAGE_UP, Key.PAGE_UP);
+        assertEquals(0, ((Screen.Sheet) shell.board().screen()).scroll());
     }
 
     @Test
@@ -587,7 +698,23 @@ class KeyFlowsTest {
     }
 
     @Test
-    void a_machine_not_to_be_ridden_is_collected_only_when_the_owner_was_told() {
+    void a_machine_not_to_be_ridden_goes_with_who_hands_it_over_to_whom_and_what_they_were_told() {
+        Visit done = shell.day().visits().stream()
+                .filter(visit -> visit.state() == VisitState.DONE)
+                .findFirst()
+                .orElseThrow();
+        shell.does(new Act.Tick("P1", done.id(), "brake-feel", Mark.FIX, OptionalDouble.empty(), ""));
+        shell.types(String.valueOf(done.tag().orElseThrow())).types("c").types("2");
+        shell.press(Key.ENTER).press(Key.ENTER);
+        Act.Collect.Handed handed = ((Act.Collect) shell.lastAct()).handed().orElseThrow();
+        assertEquals("P2", handed.by());
+        assertEquals(shell.day().ownerOf(done).name(), handed.to());
+        assertTrue(handed.told().matches("Not to be ridden: Brake.*"), handed.told());
+        assertEquals(VisitState.GONE, shell.day().expectVisit(done.id()).state());
+    }
+
+    @Test
+    void a_machine_that_may_be_ridden_goes_at_once() {
         Visit done = shell.day().visits().stream()
                 .filter(visit -> visit.state() == VisitState.DONE)
                 .findFirst()

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
+import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
@@ -54,6 +55,8 @@ class UpdateTest {
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
                 new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")),
+                new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
+                new Msg.Written("The report is there."),
                 new Msg.WentWrong("The disk is full."),
                 new Msg.NoShop());
     }

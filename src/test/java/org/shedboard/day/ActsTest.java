@@ -149,7 +149,7 @@ class ActsTest {
         String quad = shed.does(Shed.takeIn("quad-1", Mud.CLEAN, "brakes")).orElseThrow();
         shed.works("bo", quad, "in-underside", "raise").does(Shed.start("bo", quad, "inspect-underside"));
         shed.does(Shed.tick(quad, "pads", Mark.FIX));
-        shed.does(new Act.Finish("bo", quad, "inspect-underside", Optional.of(Mark.NOT_REACHED)));
+        shed.does(new Act.Finish("bo", quad, "inspect-underside", Optional.of(Mark.NOT_REACHED), "no time"));
         assertEquals(Mark.FIX, shed.visit(quad).findingAt("pads").orElseThrow().mark());
         assertEquals(
                 Mark.NOT_REACHED,
@@ -174,7 +174,7 @@ class ActsTest {
         shed.worksThrough("cy", quad).works("ada", quad, "sign-off");
         assertEquals(VisitState.DONE, shed.visit(quad).state());
         assertEquals(Optional.of(shed.now()), shed.visit(quad).finished());
-        shed.does(new Act.Collect(quad, false));
+        shed.does(new Act.Collect(quad, Optional.empty()));
         assertEquals(VisitState.GONE, shed.visit(quad).state());
         assertEquals(OptionalInt.empty(), shed.visit(quad).tag());
     }

@@ -64,7 +64,7 @@ class LoansTest {
         shed.worksThrough("ada", visit).works("bo", visit, "sign-off");
         Concern asked = new Concern(Concern.Kind.LOAN_OUT, Optional.empty(), List.of("quad-3", "Tarn", "07:00"));
         assertEquals(List.of(asked), concerns());
-        shed.does(new Act.Collect(visit, true));
+        shed.does(new Act.Collect(visit, Optional.empty()));
         assertEquals(List.of(asked), concerns());
         shed.does(new Act.GetBack(out().get(0).id()));
         assertEquals(List.of(), concerns());

@@ -87,7 +87,7 @@ class NoticesTest {
         assertEquals(List.of(State.TAKEN), states(visit));
         shed.works("bo", visit, "sign-off");
         assertEquals(List.of(State.DONE), states(visit));
-        shed.does(new Act.Collect(visit, true));
+        shed.does(new Act.Collect(visit, Optional.empty()));
         assertEquals(
                 List.of(DoorNote.Kind.NOTICE_MAYBE),
                 notes(Shed.takeIn("quad-1", Mud.CLEAN, "oil")).stream()

@@ -116,6 +116,7 @@ final class Parts {
                 point.caution(),
                 point.stopsRiding(),
                 point.measure(),
+                point.fixedBy(),
                 point.id().equals("pads") ? Optional.of(ELEMENT.id()) : Optional.empty());
     }
 

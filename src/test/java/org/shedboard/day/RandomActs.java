@@ -21,6 +21,7 @@ import org.shedboard.shop.Hold;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -37,7 +38,7 @@ final class RandomActs {
 
     /** Some act; whether it can be is for the day to say. */
     Act next(Day day, Instant now) {
-        return switch (random.nextInt(34)) {
+        return switch (random.nextInt(35)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
             case 2 ->
@@ -62,7 +63,8 @@ final class RandomActs {
             case 18 -> new Act.Stop(person(day).id(), random.nextInt(3) == 0);
             case 19 -> new Act.BeHere(person(day).id(), later(now));
             case 20 -> new Act.CheckHoist(check(day, hoist(day)));
-            case 21 -> new Act.Collect(visit(day).id(), random.nextBoolean());
+            case 21 ->
+                new Act.Collect(visit(day).id(), random.nextBoolean() ? Optional.of(handed(day)) : Optional.empty());
             case 22 -> new Act.CallOff(visit(day).id(), random.nextBoolean());
             case 23 -> new Act.TakeBreak(person(day).id(), any(Activity.Break.Kind.values()));
             case 24, 25 -> new Act.Lend(person(day).id(), visit(day).id());
@@ -72,6 +74,7 @@ final class RandomActs {
             case 29 -> correct(day, now);
             case 30, 31 -> atShelf(day, now);
             case 32 -> inTheRegister(day);
+            case 33 -> ownerSaid(day, visit(day));
             default -> post(day, now);
         };
     }
@@ -108,6 +111,23 @@ final class RandomActs {
                 new Act.MergeMachines(machine.id(), any(day.books().machines()).id());
             default -> new Act.ForgetOwner(ownerId);
         };
+    }
+
+    private Act.Collect.Handed handed(Day day) {
+        return new Act.Collect.Handed(person(day).id(), "the owner", "not to be ridden");
+    }
+
+    private Act ownerSaid(Day day, Visit visit) {
+        List<Point> points = day.books()
+                .catalogue()
+                .expectClass(day.machineOf(visit).classId())
+                .points();
+        return new Act.OwnerSaid(
+                visit.id(),
+                any(points).id(),
+                any(OwnersWord.Answer.values()),
+                person(day).id(),
+                "the owner");
     }
 
     private Act planErrand(Day day, Instant now) {
@@ -204,7 +224,7 @@ final class RandomActs {
 
     private Act finish(Day day, Visit visit) {
         Optional<Mark> rest = random.nextInt(5) == 0 ? Optional.empty() : Optional.of(any(Mark.values()));
-        return new Act.Finish(person(day).id(), visit.id(), runningTask(visit), rest);
+        return new Act.Finish(person(day).id(), visit.id(), runningTask(visit), rest, "no time");
     }
 
     private Act handOver(Day day, Visit visit) {
@@ -217,7 +237,7 @@ final class RandomActs {
                 .expectClass(day.machineOf(visit).classId())
                 .points();
         return new Act.Tick(
-                person(day).id(), visit.id(), any(points).id(), any(Mark.values()), OptionalDouble.empty(), "");
+                person(day).id(), visit.id(), any(points).id(), any(Mark.values()), OptionalDouble.empty(), "no time");
     }
 
     private Act hold(Day day, Instant now) {

@@ -27,6 +27,7 @@ import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Mark;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 
 /** Every reason why something cannot be, produced by an act that cannot be; a refusal comes without any change. */
@@ -47,6 +48,7 @@ class RefusalsTest {
         charges(cases);
         parts(cases);
         register(cases);
+        inspection(cases);
         return cases;
     }
 
@@ -368,21 +370,69 @@ class RefusalsTest {
             shed.assertRefused("not_booked", new Act.Arrive(quad, Optional.empty(), OptionalInt.empty()));
             shed.assertRefused("not_booked", new Act.CallOff(quad, true));
         });
-        cases.put("not_done_yet", shed -> shed.assertRefused("not_done_yet", new Act.Collect(shed.quad(), true)));
+        cases.put(
+                "not_done_yet",
+                shed -> shed.assertRefused("not_done_yet", new Act.Collect(shed.quad(), Optional.empty())));
         cases.put("tell_not_to_ride", shed -> {
             shed.does(shed.openDay());
             String quad = shed.quad();
             shed.does(Shed.tick(quad, "steering", Mark.FIX));
             shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
-            shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, false));
-            shed.does(new Act.Collect(quad, true));
+            shed.assertRefused("tell_not_to_ride", new Act.Collect(quad, Optional.empty()));
+            shed.does(new Act.Collect(quad, Optional.of(Shed.handed())));
+        });
+    }
+
+    private static void inspection(Map<String, Consumer<Shed>> cases) {
+        cases.put("why_not_reached", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("why_not_reached", Shed.tick(quad, "frame", Mark.NOT_REACHED));
+            shed.does(Shed.notReached(quad, "frame"));
+        });
+        cases.put("outside_limits", shed -> {
+            String quad = shed.quad();
+            shed.assertRefused("outside_limits", Shed.measured(quad, "battery", Mark.GOOD, 12.39));
+            shed.assertRefused("outside_limits", Shed.measured(quad, "battery", Mark.GOOD, 12.91));
+            shed.does(Shed.measured(quad, "battery", Mark.GOOD, 12.4));
+            shed.does(Shed.measured(quad, "battery", Mark.WATCH, 11.9));
+        });
+        cases.put("handover_incomplete", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.worksThrough("ada", quad).works("bo", quad, "sign-off");
+            shed.assertRefused(
+                    "handover_incomplete",
+                    new Act.Collect(quad, Optional.of(new Act.Collect.Handed("ada", " ", "all is well"))));
+            shed.assertRefused(
+                    "handover_incomplete",
+                    new Act.Collect(quad, Optional.of(new Act.Collect.Handed("ada", "Tarn", ""))));
+        });
+        cases.put("who_was_asked", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "pads", Mark.FIX));
+            shed.assertRefused("who_was_asked", new Act.OwnerSaid(quad, "pads", OwnersWord.Answer.NO, "ada", ""));
+        });
+        cases.put(
+                "no_fix_there",
+                shed -> shed.assertRefused("no_fix_there", Shed.ownerSaid(shed.quad(), "pads", OwnersWord.Answer.YES)));
+        cases.put("no_work_for_fix", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "frame", Mark.FIX));
+            shed.assertRefused("no_work_for_fix", Shed.ownerSaid(quad, "frame", OwnersWord.Answer.YES));
+        });
+        cases.put("owner_said_yes", shed -> {
+            String quad = shed.quad();
+            shed.does(Shed.tick(quad, "pads", Mark.FIX));
+            shed.does(Shed.ownerSaid(quad, "pads", OwnersWord.Answer.LATER));
+            shed.does(Shed.ownerSaid(quad, "pads", OwnersWord.Answer.YES));
+            shed.assertRefused("owner_said_yes", Shed.ownerSaid(quad, "pads", OwnersWord.Answer.NO));
         });
     }
 
     private static List<Act> onVisit(String id) {
         return List.of(
                 new Act.Arrive(id, Optional.empty(), OptionalInt.empty()),
-                new Act.Collect(id, true),
+                new Act.Collect(id, Optional.empty()),
                 new Act.CallOff(id, true),
                 Shed.promise(id, "12:00", "", false),
                 new Act.Pause(id, "wash"),

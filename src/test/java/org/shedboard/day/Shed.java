@@ -33,6 +33,7 @@ import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -154,9 +155,9 @@ public final class Shed {
                 List.of(0, 6, 12, 20),
                 new MachineClass.Moving(3, 10, 4, 4),
                 List.of(
-                        point("pads", Step.UNDERSIDE, Depth.ONCE_OVER, true),
+                        pads(),
                         point("frame", Step.UNDERSIDE, Depth.STANDARD, true),
-                        point("battery", Step.TOPSIDE, Depth.ONCE_OVER, false),
+                        battery(),
                         point("steering", Step.DRIVE, Depth.ONCE_OVER, true)));
     }
 
@@ -172,6 +173,34 @@ public final class Shed {
 
     private static Point point(String id, Step step, Depth due, boolean stopsRiding) {
         return new Point(id, id, "", step, due, 6, List.of(0, 1, 3, 6), "", stopsRiding, Optional.empty());
+    }
+
+    /** Brakes put them right. */
+    private static Point pads() {
+        Point plain = point("pads", Step.UNDERSIDE, Depth.ONCE_OVER, true);
+        return measured(plain, new Point.Measure("mm", 1.5, 10), Optional.of("brakes"));
+    }
+
+    /** No line of work puts it right. */
+    private static Point battery() {
+        Point plain = point("battery", Step.TOPSIDE, Depth.ONCE_OVER, false);
+        return measured(plain, new Point.Measure("V", 12.4, 12.9), Optional.empty());
+    }
+
+    private static Point measured(Point plain, Point.Measure measure, Optional<String> fixedBy) {
+        return new Point(
+                plain.id(),
+                plain.name(),
+                plain.where(),
+                plain.step(),
+                plain.due(),
+                plain.inspectMinutes(),
+                plain.uncoverMinutes(),
+                plain.caution(),
+                plain.stopsRiding(),
+                Optional.of(measure),
+                fixedBy,
+                plain.renewedWith());
     }
 
     private static Work oil() {
@@ -330,6 +359,11 @@ public final class Shed {
                 Optional.empty());
     }
 
+    /** Handed over with a word on what there is to know. */
+    public static Act.Collect.Handed handed() {
+        return new Act.Collect.Handed("ada", "Tarn", "not to be ridden: the pads are gone");
+    }
+
     /** A clean quad that came for its oil. */
     public String quad() {
         return does(takeIn("quad-1", CLEAN, "oil")).orElseThrow();
@@ -349,6 +383,20 @@ public final class Shed {
 
     public static Act tick(String visit, String point, Mark mark) {
         return new Act.Tick("ada", visit, point, mark, OptionalDouble.empty(), "");
+    }
+
+    /** Something was read off. */
+    public static Act measured(String visit, String point, Mark mark, double value) {
+        return new Act.Tick("ada", visit, point, mark, OptionalDouble.of(value), "");
+    }
+
+    public static Act notReached(String visit, String point) {
+        return new Act.Tick("ada", visit, point, Mark.NOT_REACHED, OptionalDouble.empty(), "no time");
+    }
+
+    /** Ada asks the owner about a fix. */
+    public static Act ownerSaid(String visit, String point, OwnersWord.Answer answer) {
+        return new Act.OwnerSaid(visit, point, answer, "ada", "Tarn");
     }
 
     public static Act promise(String visit, String at, String why, boolean ownersWish) {

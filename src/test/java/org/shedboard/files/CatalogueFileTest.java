@@ -36,7 +36,7 @@ class CatalogueFileTest {
                  "points": [
                    {"id": "pads", "name": "Pads", "where": "front", "step": "underside", "due": "once-over",
                     "inspectMinutes": 2, "uncoverMinutes": [0, 1, 2, 3], "stopsRiding": true,
-                    "measure": {"unit": "mm", "low": 1.5, "high": 10}},
+                    "measure": {"unit": "mm", "low": 1.5, "high": 10}, "fixedBy": "oil"},
                    {"id": "fuel", "name": "Fuel", "where": "tank", "step": "topside", "due": "full",
                     "inspectMinutes": 1, "uncoverMinutes": [0, 0, 1, 1], "caution": "no flame"}
                  ]}
@@ -96,6 +96,12 @@ class CatalogueFileTest {
                         "\"step\": \"topside\"",
                         "\"step\": \"inside\"",
                         "classes[0].points[1].step: is \"inside\", not one of wash, underside, topside, drive"),
+                wrong("\"fixedBy\": \"oil\"", "\"fixedBy\": \"bix\"", "classes[0].points[0].fixedBy: no work \"bix\""),
+                wrong(
+                        "\"inspectMinutes\": 1",
+                        "\"inspectMinutes\": 0",
+                        "classes[0].points[1].inspectMinutes: 0 is not from 1 to 600"),
+                wrong("\"due\": \"full\",", "", "classes[0].points[1].due: is missing"),
                 wrong("\"high\": 10", "\"high\": 1", "classes[0].points[0].measure.high: is below \"low\""),
                 wrong(
                         "\"stopsRiding\": true",
@@ -156,6 +162,24 @@ class CatalogueFileTest {
     @Test
     void the_catalogue_of_the_table_is_sound_itself() {
         assertEquals(List.of(), CatalogueFile.read(SOUND, NEXT_YEAR).faults());
+    }
+
+    @Test
+    void a_point_that_names_work_for_another_class_is_found() {
+        String other = SOUND.replace(
+                "{\"id\": \"oil\", \"name\": \"Oil\", \"key\": \"o\", \"classes\": [\"quad\"]",
+                "{\"id\": \"oil\", \"name\": \"Oil\", \"key\": \"o\", \"classes\": [\"mower\"]");
+        String two = other.replace(
+                "\"classes\": [\n",
+                "\"classes\": [\n    {\"id\": \"mower\", \"name\": \"Mower\", \"massKg\": 200, \"washMinutes\": [0, 6, 12, 20],"
+                        + " \"moving\": {\"driven\": 3, \"pushed\": 8, \"raise\": 3, \"lower\": 2}, \"points\": ["
+                        + "{\"id\": \"blade\", \"name\": \"Blade\", \"where\": \"deck\", \"step\": \"underside\","
+                        + " \"due\": \"full\", \"inspectMinutes\": 1, \"uncoverMinutes\": [0, 0, 1, 1]}]},\n");
+        assertEquals(
+                List.of("classes[1].points[0].fixedBy: \"oil\" is no work for a quad"),
+                CatalogueFile.read(two, NEXT_YEAR).faults().stream()
+                        .map(Object::toString)
+                        .toList());
     }
 
     @Test

@@ -34,6 +34,7 @@ import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -42,6 +43,7 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
+import org.shedboard.shop.WorkKind;
 
 /** Whether the seed's catalogue is one a country workshop could believe; what it believes is common practice, no source. */
 @Tag("elsewhere")
@@ -327,6 +329,44 @@ class SeedTest {
                 .toList();
         Intake intake = new Intake(Instant.EPOCH, visit.mud(), visit.depth(), Condition.SOUND, "");
         return estimator.estimate(machine.classId(), intake, lines);
+    }
+
+    /** Each at the shallowest look it is due at: a task of its step looks at it, and takes its minutes. */
+    @Test
+    void every_point_of_every_class_is_reached_by_an_inspection_at_its_depth() {
+        int points = 0;
+        Estimator estimator = new Estimator(CATALOGUE);
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            for (Point point : machineClass.points()) {
+                Intake intake = new Intake(Instant.EPOCH, Mud.MUDDY, point.due(), Condition.SOUND, "");
+                Stay stay = estimator.estimate(machineClass.id(), intake, List.of()).stays().stream()
+                        .filter(each -> each.step() == point.step())
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(machineClass.id() + " " + point.id()));
+                assertTrue(stay.tasks().stream().anyMatch(task -> task.kind() == WorkKind.INSPECT), point.id());
+                assertTrue(
+                        estimator
+                                .pointsOf(machineClass.id(), intake, point.step())
+                                .contains(point),
+                        point.id());
+                points++;
+            }
+        }
+        assertTrue(points > 150, "only " + points + " points");
+    }
+
+    @Test
+    void whatever_names_its_work_names_one_that_is_offered_for_its_class() {
+        long named = 0;
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            for (Point point : machineClass.points()) {
+                point.fixedBy()
+                        .ifPresent(work -> assertTrue(
+                                CATALOGUE.expectWork(work).isFor(machineClass.id()), machineClass.id() + " " + work));
+                named += point.fixedBy().isPresent() ? 1 : 0;
+            }
+        }
+        assertTrue(named > 50, "only " + named + " points name their work");
     }
 
     private static Stream<WorkTask> allTasks() {

@@ -20,6 +20,7 @@ import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Change;
 import org.shedboard.day.Day;
+import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
@@ -206,6 +207,8 @@ final class Rehearsal {
         }
         if (effect instanceof Effect.CarryOut carry) {
             carryOut(carry.act());
+        } else if (effect instanceof Effect.AskFix ask) {
+            told(new Msg.FixOffered(FixOffer.of(Outlook.of(day(), now), ask.visitId(), ask.pointId())));
         } else if (effect instanceof Effect.AskQuote ask) {
             Quoting quoting = Quoting.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now);
             told(new Msg.Quoted(quoting.atOnce(), ask.round()));

@@ -18,6 +18,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
+import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
@@ -236,6 +237,11 @@ final class Scenes {
 
     private static void sheet() {
         add("sheet", "in-hand-not-to-be-ridden", () -> demonstration().type("7").press(Key.ENTER));
+        add(
+                "sheet",
+                "owner-said-no",
+                () -> demonstration().type("7").press(Key.ENTER).type("o1-").press(Key.PAGE_DOWN));
+        add("sheet", "left-last-time", Scenes::backAgain);
         add("sheet", "done", () -> demonstration().type("5").press(Key.ENTER));
         add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
         add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
@@ -260,6 +266,32 @@ final class Scenes {
         });
         add("sheet", "last-task", () -> down(demonstration().type("7").press(Key.ENTER), 40));
         add("sheet", "awkward-note", () -> down(awkward(), 4).press(Key.ENTER));
+    }
+
+    /** A quad that went home yesterday with tyres to watch is back. */
+    private static Rehearsal backAgain() {
+        Rehearsal rehearsal = demonstration();
+        Act.TakeIn in = new Act.TakeIn(
+                new Act.TakeIn.Whose(Optional.empty(), "", ""),
+                Act.TakeIn.Which.known("M3"),
+                Mud.CLEAN,
+                Optional.of(Depth.ONCE_OVER),
+                Condition.SOUND,
+                List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
+                OptionalInt.of(31),
+                OptionalInt.of(1985),
+                Optional.empty(),
+                "",
+                Optional.empty());
+        rehearsal.done(in).type("31").press(Key.ENTER);
+        return down(rehearsal, 8);
+    }
+
+    /** The machine that is done turns out to have brakes that do not hold. */
+    private static Rehearsal unridable() {
+        Rehearsal rehearsal = demonstration();
+        Visit done = rehearsal.day().findByTag(5).orElseThrow();
+        return rehearsal.done(new Act.Tick("P1", done.id(), "brake-feel", Mark.FIX, OptionalDouble.empty(), ""));
     }
 
     private static void next() {
@@ -419,6 +451,21 @@ final class Scenes {
         add("questions", "which-work", () -> demonstration().type("9a"));
         add("questions", "who-checked", () -> demonstration().type("k1"));
         add("questions", "measured", () -> atMeasuredPoint(tobin()).type("1"));
+        add(
+                "questions",
+                "outside-limits",
+                () -> atMeasuredPoint(tobin()).type("10.8").press(Key.ENTER));
+        add("questions", "not-reached", () -> tobin().type("4"));
+        add(
+                "questions",
+                "fix-offered",
+                () -> demonstration().type("7").press(Key.ENTER).type("o1"));
+        add(
+                "questions",
+                "which-fix",
+                () -> demonstration().type("7").press(Key.ENTER).type("o"));
+        add("questions", "who-hands-over", () -> unridable().type("5c"));
+        add("questions", "handed-told", () -> unridable().type("5c1").press(Key.ENTER));
         add("board", "left-open", () -> demonstration().nextMorning());
         add("opening", "left-open", () -> demonstration().nextMorning().type("o"));
         add("closing", "morning", () -> demonstration().type("lc"));

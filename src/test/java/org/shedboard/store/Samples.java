@@ -38,6 +38,7 @@ import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Part;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
@@ -151,6 +152,7 @@ final class Samples {
                                 "dust",
                                 true,
                                 Optional.of(new Point.Measure("mm", 1.5, 6.25)),
+                                Optional.of("oil"),
                                 Optional.of("short"))));
     }
 
@@ -208,7 +210,9 @@ final class Samples {
                 "m1",
                 OptionalInt.of(tag),
                 VisitState.IN_HAND,
-                new Intake(at(-30), Mud.CAKED, Depth.FULL, new Condition(true, true, false, true), "pulls left"),
+                new Intake(at(-30), Mud.CAKED, Depth.FULL, new Condition(true, true, false, true), "pulls left")
+                        .alsoLookingAt(List.of("pad", "boot"))
+                        .withMeterHours(OptionalInt.of(812)),
                 List.of(
                         new Line(
                                 "1",
@@ -231,7 +235,8 @@ final class Samples {
                         new Promise(at(300), "kea", "Wiremu", at(-20), "", false),
                         new Promise(at(360), "kea", "his brother", at(10), "split boot", true)),
                 List.of(
-                        new Finding("boot", Mark.FIX, OptionalDouble.empty(), "split", "abe", at(9)),
+                        new Finding("boot", Mark.FIX, OptionalDouble.empty(), "split", "abe", at(9))
+                                .with(new OwnersWord(OwnersWord.Answer.NO, "boot", "kea", "Wiremu", at(15))),
                         new Finding("pad", Mark.WATCH, OptionalDouble.of(2.25), "", "abe", at(12))),
                 Optional.empty(),
                 Optional.empty());

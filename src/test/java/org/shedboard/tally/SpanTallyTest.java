@@ -106,7 +106,7 @@ class SpanTallyTest {
     void what_is_on_our_own_account_is_charged_to_nobody_and_names_the_visit_before() {
         String first = shed.quad();
         worksThrough(first, "08:00");
-        shed.does(new Act.Collect(first, false));
+        shed.does(new Act.Collect(first, Optional.empty()));
         String again = shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "oil")).orElseThrow();
         shed.does(new Act.AddWork(again, List.of(new Act.Wanted("brakes", Payer.OWN_ACCOUNT))));
         worksThrough(again, "11:00");

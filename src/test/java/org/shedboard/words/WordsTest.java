@@ -25,6 +25,7 @@ import org.shedboard.board.Deed;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
+import org.shedboard.board.UsualReason;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
@@ -35,10 +36,12 @@ import org.shedboard.hours.Rounding;
 import org.shedboard.register.NumberCheck;
 import org.shedboard.register.NumberKind;
 import org.shedboard.register.NumberRemark;
+import org.shedboard.report.Report;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Skill;
@@ -114,6 +117,11 @@ class WordsTest {
                 new Said("door", DoorNote.Kind.values()),
                 new Said("doubt", Resolution.Doubt.values()),
                 new Said("ask.machine", Overlay.Purpose.MachinesField.What.values()),
+                new Said("usualReason", UsualReason.values()),
+                new Said("ask.owner_said", OwnersWord.Answer.values()),
+                new Said("finding.word", OwnersWord.Answer.values()),
+                new Said("report.word", OwnersWord.Answer.values()),
+                new Said("report.section", Report.Kind.values()),
                 new Said("number", NumberRemark.Kind.values()),
                 new Said("numberKind", NumberKind.values()),
                 new Said("numberCheck", NumberCheck.values()),

@@ -17,6 +17,7 @@ import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.words.Words;
 import picocli.CommandLine;
@@ -93,6 +94,7 @@ public final class CommandLines {
         named(line, Depth.class);
         named(line, Mark.class);
         named(line, Payer.class);
+        named(line, OwnersWord.Answer.class);
         named(line, Hold.Reason.class);
         named(line, Activity.OtherWork.Kind.class);
         named(line, Activity.Break.Kind.class);

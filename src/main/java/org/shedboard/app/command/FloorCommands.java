@@ -82,10 +82,13 @@ final class FloorCommands {
         @Option(names = "--rest", paramLabel = "MARK")
         private Optional<Mark> rest;
 
+        @Option(names = "--why", paramLabel = "TEXT")
+        private Optional<String> why;
+
         @Override
         Act act(Seen seen, Person person) {
             Day.Running on = new Asked(seen).running(person);
-            return new Act.Finish(person.id(), on.visit().id(), on.task().id(), rest);
+            return new Act.Finish(person.id(), on.visit().id(), on.task().id(), rest, why.orElse(""));
         }
     }
 

@@ -4,10 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.day.Act;
+import org.shedboard.day.Riding;
+import org.shedboard.estimate.Point;
+import org.shedboard.report.FindingWords;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Visit;
+import org.shedboard.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -94,12 +98,24 @@ final class MachineCommands {
 
     @Command(name = "collect")
     static final class Collect extends OfVisit {
-        @Option(names = "--told-not-to-ride")
-        private boolean told;
+        @Option(names = "--handed-to", paramLabel = "WHO")
+        private Optional<String> to;
+
+        @Option(names = "--by", paramLabel = "NAME")
+        private Optional<String> by;
+
+        @Option(names = "--told", paramLabel = "TEXT")
+        private Optional<String> told;
 
         @Override
         Act act(Seen seen, Visit visit) {
-            return new Act.Collect(visit.id(), told);
+            return new Act.Collect(visit.id(), to.map(who -> handed(seen, visit, who)));
+        }
+
+        private Act.Collect.Handed handed(Seen seen, Visit visit, String who) {
+            List<Point> stopped = Riding.stoppedBy(seen.day(), visit);
+            String usual = stopped.isEmpty() ? "" : Words.say("ask.told_not_to_ride", FindingWords.names(stopped));
+            return new Act.Collect.Handed(new Asked(seen).personIdOr(by), who, told.orElse(usual));
         }
     }
 

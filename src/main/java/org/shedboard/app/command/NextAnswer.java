@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.shedboard.board.PartWords;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.LastTime;
 import org.shedboard.day.Need;
 import org.shedboard.day.Needs;
 import org.shedboard.day.NextTask;
@@ -16,6 +17,7 @@ import org.shedboard.day.Riding;
 import org.shedboard.estimate.Point;
 import org.shedboard.files.Fields;
 import org.shedboard.hours.Activity;
+import org.shedboard.report.FindingWords;
 import org.shedboard.screen.YardEntry;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
@@ -61,7 +63,11 @@ final class NextAnswer {
         NextTask next = next().get();
         lines.add(Words.say(next.isRunning() ? "next.on_it" : "next.your_next", person.name()));
         about(lines, next);
-        next.openPoints().forEach(point -> lines.add("  " + said(point)));
+        next.openPoints().forEach(point -> {
+            lines.add("  " + said(point));
+            LastTime.at(day, next.visit(), point.id())
+                    .ifPresent(carried -> lines.add("    " + FindingWords.lastTime(day, point, carried)));
+        });
         lines.add(Words.say("next.after", then()));
         return lines;
     }

@@ -1,5 +1,6 @@
 package org.shedboard.app.command;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import org.shedboard.day.Act;
 
@@ -10,6 +11,9 @@ public sealed interface Reply {
 
     /** A file for another program, such as a table, a page or a calendar: printed to its last character as it is. */
     record Print(String text) implements Reply {}
+
+    /** A file for people, written where they said. */
+    record Write(Path file, String text, Answer answer) implements Reply {}
 
     /**
      * Carried out, then told with {@link Told}.

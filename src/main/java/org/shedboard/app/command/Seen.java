@@ -2,12 +2,16 @@ package org.shedboard.app.command;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
 import org.shedboard.register.History;
+import org.shedboard.register.Measured;
+import org.shedboard.register.Register;
+import org.shedboard.shop.Visit;
 import org.shedboard.tally.Ledger;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
@@ -27,6 +31,12 @@ public final class Seen {
         Ledger ledger(LocalDate from, LocalDate until);
 
         LookBack lookBack(LocalDate from, LocalDate until);
+
+        /** Any visit, however long ago. */
+        Optional<Visit> visit(String id);
+
+        /** What was ever read off at points of a machine, the oldest first. */
+        List<Measured> measured(String machineId);
 
         History history(String machineId);
     }
@@ -51,6 +61,17 @@ public final class Seen {
     /** The same days looked back upon. */
     LookBack lookBack(LocalDate from, LocalDate until) {
         return records.lookBack(from, until);
+    }
+
+    /** A visit by its id, however long ago. */
+    Optional<Visit> findVisit(String id) {
+        return day.findVisit(id).or(() -> records.visit(id));
+    }
+
+    /** The day with all that was ever read off at one machine, whether that is here or not. */
+    Day dayKnowing(String machineId) {
+        Register register = day.books().register().with(records.measured(machineId));
+        return day.with(day.books().with(register));
     }
 
     /** What a machine went through with us. */

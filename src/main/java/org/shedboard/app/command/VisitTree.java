@@ -3,12 +3,16 @@ package org.shedboard.app.command;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.day.Day;
+import org.shedboard.day.LastTime;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.estimate.Estimate;
+import org.shedboard.files.Fields;
 import org.shedboard.pack.Plan;
 import org.shedboard.screen.WhyLine;
 import org.shedboard.screen.YardEntry;
+import org.shedboard.shop.Finding;
+import org.shedboard.shop.Handover;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Visit;
@@ -52,6 +56,36 @@ final class VisitTree {
                 .put("promise", visit.promise().map(said -> Tree.time(day, said.at())))
                 .put("chance", outlook.chanceOfPromise(visit))
                 .put("notToBeRidden", Riding.isStopped(day, visit))
+                .put("findings", visit.findings().stream().map(this::finding).toList())
+                .put(
+                        "lastTime",
+                        LastTime.of(day, visit).stream()
+                                .map(each -> finding(each.finding()))
+                                .toList())
+                .put("handover", visit.handover().map(this::handover))
+                .fields();
+    }
+
+    private Map<String, Object> finding(Finding finding) {
+        return new Tree()
+                .put("point", finding.pointId())
+                .put("mark", finding.mark())
+                .put(
+                        "measured",
+                        finding.measured().isPresent() ? finding.measured().getAsDouble() : null)
+                .put("note", finding.note())
+                .put("by", finding.by())
+                .put("at", Tree.time(day, finding.at()))
+                .put("ownerSaid", finding.word().map(word -> Fields.nameOf(word.answer())))
+                .fields();
+    }
+
+    private Map<String, Object> handover(Handover handover) {
+        return new Tree()
+                .put("by", handover.by())
+                .put("to", handover.to())
+                .put("told", handover.told())
+                .put("at", Tree.time(day, handover.at()))
                 .fields();
     }
 
