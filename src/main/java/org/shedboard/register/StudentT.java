@@ -1,0 +1,52 @@
+package org.shedboard.register;
+
+/**
+ * Student's distribution of a mean over its estimated error, for whole degrees of freedom.
+ *
+ * <p>For those the probability is a finite sum in the angle whose tangent is t over the root of the degrees (Abramowitz and Stegun, 26.7.3
+ * and 26.7.4, from memory; the sums are proved by the tables in the test).
+ */
+final class StudentT {
+    /** Halvings of the angle until doubles cannot tell the halves apart. */
+    private static final int HALVINGS = 60;
+
+    private StudentT() {}
+
+    /** Probability that it stays below t. */
+    static double probability(double t, int degrees) {
+        return (1 + within(StrictMath.atan(t / StrictMath.sqrt(degrees)), degrees)) / 2;
+    }
+
+    /** The t that it stays below with this probability. */
+    static double quantile(double probability, int degrees) {
+        if (!(probability > 0 && probability < 1) || degrees < 1) {
+            throw new IllegalArgumentException(
+                    "no quantile at %s for %d degrees of freedom".formatted(probability, degrees));
+        }
+        double low = -StrictMath.PI / 2;
+        double high = StrictMath.PI / 2;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if ((1 + within(middle, degrees)) / 2 < probability) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return StrictMath.tan((low + high) / 2) * StrictMath.sqrt(degrees);
+    }
+
+    /** Probability of the middle between minus and plus this angle; negative for a negative angle. */
+    private static double within(double angle, int degrees) {
+        double sine = StrictMath.sin(angle);
+        double cosine = StrictMath.cos(angle);
+        boolean odd = degrees % 2 == 1;
+        double term = odd ? cosine : 1;
+        double sum = degrees == 1 ? 0 : term;
+        for (int i = odd ? 3 : 2; i < degrees; i += 2) {
+            term *= cosine * cosine * (i - 1) / i;
+            sum += term;
+        }
+        return odd ? 2 / StrictMath.PI * (angle + sine * sum) : sine * sum;
+    }
+}
