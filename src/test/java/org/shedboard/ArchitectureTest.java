@@ -42,6 +42,7 @@ class ArchitectureTest {
         map.put("shop", List.of());
         map.put("estimate", List.of("shop"));
         map.put("hours", List.of("shop"));
+        map.put("register", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));
         map.put("pack.numbers", List.of("pack"));
@@ -56,20 +57,23 @@ class ArchitectureTest {
                         "shop",
                         "estimate",
                         "hours",
+                        "register",
                         "pack",
                         "pack.check",
                         "pack.search",
                         "pack.fault",
                         "pack.chance",
                         "pack.story"));
-        map.put("tally", List.of("shop", "estimate", "hours", "pack", "day", "words"));
+        map.put("tally", List.of("shop", "estimate", "hours", "register", "pack", "day", "words"));
         List<String> board = new ArrayList<>(map.get("day"));
         board.addAll(List.of("day", "tally", "words"));
         map.put("board", List.copyOf(board));
         board.addAll(List.of("board", "grid"));
         map.put("screen", List.copyOf(board));
-        map.put("store", List.of("shop", "estimate", "hours", "pack"));
-        map.put("files", List.of("words", "shop", "estimate", "hours", "pack", "pack.fault", "day", "tally"));
+        map.put("store", List.of("shop", "estimate", "hours", "register", "pack"));
+        map.put(
+                "files",
+                List.of("words", "shop", "estimate", "hours", "register", "pack", "pack.fault", "day", "tally"));
         map.put("term", List.of("grid", "board"));
         return map;
     }

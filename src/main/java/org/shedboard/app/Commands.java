@@ -88,11 +88,12 @@ final class Commands {
                 program.voice().sayFile(print.text());
                 return Shedboard.DONE;
             }
-            return carryOut(workshop, seen.day(), (Reply.Carry) reply, wish.date());
+            return carryOut(workshop, seen, (Reply.Carry) reply, wish.date());
         }
     }
 
-    private int carryOut(Workshop workshop, Day day, Reply.Carry carry, Optional<LocalDate> date) {
+    private int carryOut(Workshop workshop, Seen before, Reply.Carry carry, Optional<LocalDate> date) {
+        Day day = before.day();
         String who = Actor.of(carry.act(), carry.by().orElse(day.inCharge()));
         Outcome outcome = Signing.signerOf(day, carry.act())
                 .map(signer -> carryOutSigned(workshop, day, carry.act(), date, signer))
@@ -101,7 +102,7 @@ final class Commands {
             throw new CannotDo(refused.refusal());
         }
         Seen after = program.see(workshop, date);
-        return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), after));
+        return program.answer(Told.of(carry.act(), ((Outcome.Done) outcome).subject(), before, after));
     }
 
     /** Nobody is asked for their PIN for something that cannot be done anyway. */

@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import org.shedboard.board.TakeInForm.Field;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
+import org.shedboard.day.DoorNote;
+import org.shedboard.day.DoorNotes;
 import org.shedboard.day.Quote;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Machine;
@@ -107,6 +109,11 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form) {
     private OptionalInt number(Field field) {
         String text = form.text(field).strip();
         return text.matches("\\d{1,7}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
+    }
+
+    /** What is to be known before a time is said. */
+    public List<DoorNote> doorNotes() {
+        return DoorNotes.of(day, act(), now);
     }
 
     /** The act this form stands for; what is not filled in has its usual meaning. */

@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Register;
+import org.shedboard.register.Shelf;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
@@ -18,6 +20,8 @@ import org.shedboard.shop.Visit;
  *
  * @param hoursRules how it counts hours
  * @param signers ids of the people who have a PIN to sign with
+ * @param register what it remembers of machines from visit to visit
+ * @param shelf what parts it has and waits for
  */
 public record Books(
         Shop shop,
@@ -25,11 +29,24 @@ public record Books(
         List<Owner> owners,
         List<Machine> machines,
         HoursRules hoursRules,
-        Set<String> signers) {
+        Set<String> signers,
+        Register register,
+        Shelf shelf) {
     public Books {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
         signers = Set.copyOf(signers);
+    }
+
+    /** The books of a shop that remembers nothing yet. */
+    public Books(
+            Shop shop,
+            Catalogue catalogue,
+            List<Owner> owners,
+            List<Machine> machines,
+            HoursRules hoursRules,
+            Set<String> signers) {
+        this(shop, catalogue, owners, machines, hoursRules, signers, Register.EMPTY, Shelf.EMPTY);
     }
 
     public Optional<Owner> findOwner(String id) {
@@ -62,15 +79,24 @@ public record Books(
     }
 
     Books with(Owner owner) {
-        return new Books(shop, catalogue, replaced(owners, owner, Owner::id), machines, hoursRules, signers);
+        return new Books(
+                shop, catalogue, replaced(owners, owner, Owner::id), machines, hoursRules, signers, register, shelf);
     }
 
     Books with(Machine machine) {
-        return new Books(shop, catalogue, owners, replaced(machines, machine, Machine::id), hoursRules, signers);
+        return new Books(
+                shop,
+                catalogue,
+                owners,
+                replaced(machines, machine, Machine::id),
+                hoursRules,
+                signers,
+                register,
+                shelf);
     }
 
     Books with(HoursRules rules) {
-        return new Books(shop, catalogue, owners, machines, rules, signers);
+        return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
     }
 
     /** The list with this value in the place of the one with the same id, or at the end. */

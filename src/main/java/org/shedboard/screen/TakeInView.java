@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.shedboard.board.Board;
+import org.shedboard.board.DoorWords;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.board.TakeInForm.Field;
 import org.shedboard.board.TakeInReading;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.DoorNote;
 import org.shedboard.day.Quote;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.MachineClass;
@@ -20,6 +22,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Machine;
 import org.shedboard.words.Words;
@@ -56,10 +59,27 @@ final class TakeInView {
         } else if (form.field() == Field.CLASS) {
             classes(side);
         } else if (form.field() == Field.WORK) {
-            works(side);
+            works(doorNotes(side));
         } else {
-            estimate(side);
+            estimate(doorNotes(side));
         }
+    }
+
+    /** What is to be known before a time is said, in no more than a third of the room. */
+    private Region doorNotes(Region region) {
+        Region rest = region;
+        int room = region.height() / 3;
+        List<DoorNote> notes = reading.doorNotes();
+        for (int i = 0; i < notes.size(); i++) {
+            int lines =
+                    TextWidth.wrap(DoorWords.of(notes.get(i)), region.width()).size();
+            boolean isLast = i == notes.size() - 1;
+            if (region.height() - rest.height() + lines + (isLast ? 0 : 1) > room) {
+                return line(rest, Words.say("door.more", notes.size() - i), Style.DANGER);
+            }
+            rest = canvas.paragraph(rest, DoorWords.of(notes.get(i)), Style.DANGER);
+        }
+        return rest;
     }
 
     private void fields(Region region) {

@@ -13,7 +13,15 @@ import java.util.List;
 /** One step of the schema: {@code db/V001__name.sql} on the class path, each of its statements safe to repeat. */
 record Migration(int version, String name, String text) {
     /** All there are, in order; a class path cannot be listed, and a test compares this with the directory. */
-    static final List<String> FILES = List.of("V001__shop.sql", "V002__pin.sql", "V003__hours.sql");
+    static final List<String> FILES = List.of(
+            "V001__shop.sql",
+            "V002__pin.sql",
+            "V003__hours.sql",
+            "V004__numbers.sql",
+            "V005__readings.sql",
+            "V006__parts.sql",
+            "V007__inspection.sql",
+            "V008__notices.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

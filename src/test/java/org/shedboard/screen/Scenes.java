@@ -157,6 +157,16 @@ final class Scenes {
         add("take-in", "new-class", () -> demonstration().type("tZeb").press(Key.ENTER, Key.ENTER, Key.ENTER));
         add(
                 "take-in",
+                "year-not-known",
+                () -> demonstration()
+                        .type("tZeb")
+                        .press(Key.ENTER, Key.ENTER, Key.ENTER)
+                        .type("2")
+                        .press(Key.ENTER)
+                        .type("Drobbin Hauler")
+                        .press(Key.ENTER, Key.ENTER, Key.ENTER));
+        add(
+                "take-in",
                 "here-already",
                 () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
     }

@@ -26,6 +26,7 @@ import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
+import org.shedboard.day.DoorNote;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -105,6 +106,7 @@ class WordsTest {
                 new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
+                new Said("door", DoorNote.Kind.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));

@@ -20,12 +20,14 @@ final class QuoteAnswer {
     private final String name;
     private final Quote quote;
     private final Optional<Quote> clean;
+    private final List<String> notes;
 
-    private QuoteAnswer(Day day, String name, Quote quote, Optional<Quote> clean) {
+    private QuoteAnswer(Day day, String name, Quote quote, Optional<Quote> clean, List<String> notes) {
         this.day = day;
         this.name = name;
         this.quote = quote;
         this.clean = clean;
+        this.notes = List.copyOf(notes);
     }
 
     /** For a machine that is here or expected; what if it were clean is said only before work on it begins. */
@@ -40,7 +42,7 @@ final class QuoteAnswer {
                 : Optional.of(
                         expect(Quoting.ofClean(day, visit, chance, seen.now()).atOnce()));
         Quote quote = expect(Quoting.of(day, visit, chance, seen.now()).whole(seen.repacking()));
-        return new QuoteAnswer(day, name, quote, clean).answer();
+        return new QuoteAnswer(day, name, quote, clean, List.of()).answer();
     }
 
     /** For a machine that is only described. */
@@ -57,7 +59,7 @@ final class QuoteAnswer {
                         .expectOwner(seen.day().books().expectMachine(id).ownerId())
                         .name())
                 .orElse(wanted.whose().name());
-        return new QuoteAnswer(seen.day(), name, quote, clean).answer();
+        return new QuoteAnswer(seen.day(), name, quote, clean, AtTheDoor.of(seen, wanted)).answer();
     }
 
     private static Quote expect(Quote.Answer answer) {
@@ -75,7 +77,8 @@ final class QuoteAnswer {
                 .put("cleaning", quote.estimate().cleaning())
                 .put("asPosted", quote.asPosted().map(this::tree))
                 .put("repacked", quote.repacked().map(this::tree))
-                .put("cameInClean", clean.flatMap(Quote::asPosted).map(this::tree));
+                .put("cameInClean", clean.flatMap(Quote::asPosted).map(this::tree))
+                .put("notes", notes);
         return new Answer(lines(), tree.fields());
     }
 
@@ -94,6 +97,7 @@ final class QuoteAnswer {
         quote.asPosted().ifPresent(offer -> lines.add("  " + said("form.as_posted", offer)));
         quote.repacked().ifPresent(offer -> lines.add("  " + said("form.repacked", offer)));
         clean.flatMap(Quote::asPosted).ifPresent(offer -> lines.add("  " + said("command.promise.clean", offer)));
+        notes.forEach(note -> lines.add("  " + note));
         return lines;
     }
 

@@ -14,8 +14,11 @@ import org.shedboard.words.Words;
 public final class Told {
     private Told() {}
 
-    /** @param after the day with the act in it */
-    public static Answer of(Act act, Optional<String> visitId, Seen after) {
+    /**
+     * @param before the day without the act
+     * @param after the day with the act in it
+     */
+    public static Answer of(Act act, Optional<String> visitId, Seen before, Seen after) {
         Optional<Visit> visit = visitId.flatMap(after.day()::findVisit);
         String kind = act.getClass().getSimpleName();
         String sentence = DoneWords.of(after.day(), act, visitId);
@@ -24,10 +27,13 @@ public final class Told {
                 .map(each -> new YardEntry(after.outlook(), each))
                 .filter(entry -> !entry.ready().isEmpty())
                 .ifPresent(entry -> lines.add(outlookOf(entry)));
+        List<String> notes = AtTheDoor.of(before, act);
+        lines.addAll(notes);
         Tree tree = new Tree()
                 .put("done", kebab(kind))
                 .put("sentence", sentence)
-                .put("visit", visit.map(each -> VisitTree.of(after.outlook(), each)));
+                .put("visit", visit.map(each -> VisitTree.of(after.outlook(), each)))
+                .put("notes", notes);
         return new Answer(lines, tree.fields());
     }
 

@@ -1,0 +1,24 @@
+package org.shedboard.day;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Something that whoever takes a machine in ought to know before a time is said.
+ *
+ * @param values what belongs into its sentence, as a person reads it
+ */
+public record DoorNote(Kind kind, List<String> values) {
+    /** What it is about, the most urgent first. */
+    public enum Kind {
+        YEAR_UNKNOWN
+    }
+
+    public DoorNote {
+        values = List.copyOf(values);
+    }
+
+    static DoorNote of(Kind kind, Object... values) {
+        return new DoorNote(kind, Arrays.stream(values).map(String::valueOf).toList());
+    }
+}

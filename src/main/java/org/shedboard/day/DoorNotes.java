@@ -1,0 +1,54 @@
+package org.shedboard.day;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.shedboard.shop.Machine;
+
+/** What is to be known about a machine at the door, found. */
+public final class DoorNotes {
+    private final Day day;
+    private final Act.TakeIn wanted;
+    private final Instant now;
+    private final List<DoorNote> notes = new ArrayList<>();
+
+    private DoorNotes(Day day, Act.TakeIn wanted, Instant now) {
+        this.day = day;
+        this.wanted = wanted;
+        this.now = now;
+    }
+
+    /**
+     * The most urgent first.
+     *
+     * @param wanted the machine as far as it is described; it need not be one that could be taken in like this
+     */
+    public static List<DoorNote> of(Day day, Act.TakeIn wanted, Instant now) {
+        return new DoorNotes(day, wanted, now).all();
+    }
+
+    private List<DoorNote> all() {
+        year();
+        return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
+    }
+
+    private void year() {
+        OptionalInt year =
+                machine().map(Machine::modelYear).orElse(wanted.which().modelYear());
+        if (isDescribed() && year.isEmpty()) {
+            notes.add(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN));
+        }
+    }
+
+    /** The machine, if it is one we know. */
+    private Optional<Machine> machine() {
+        return wanted.which().machineId().flatMap(day.books()::findMachine);
+    }
+
+    private boolean isDescribed() {
+        return machine().isPresent() || !wanted.which().label().isBlank();
+    }
+}

@@ -1,0 +1,22 @@
+package org.shedboard.register;
+
+import java.util.List;
+
+/**
+ * What the shop remembers of its machines from one visit to the next.
+ *
+ * @param carried findings to be looked at again
+ * @param notices what makers ask for
+ * @param taken which of that became work
+ * @param loans machines of ours that were lent
+ */
+public record Register(List<Carried> carried, List<Notice> notices, List<NoticeTaken> taken, List<Loan> loans) {
+    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of());
+
+    public Register {
+        carried = List.copyOf(carried);
+        notices = List.copyOf(notices);
+        taken = List.copyOf(taken);
+        loans = List.copyOf(loans);
+    }
+}

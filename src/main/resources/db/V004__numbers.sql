@@ -1,0 +1,1 @@
+-- Which of two records of one machine stands.

@@ -1,0 +1,1 @@
+-- What meters showed over time.

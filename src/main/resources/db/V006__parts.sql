@@ -1,0 +1,1 @@
+-- Parts: what they are, what lies on the shelf, what is on order.

@@ -1,0 +1,1 @@
+-- What machines took home to be looked at again.

@@ -1,0 +1,1 @@
+-- What makers ask for, what was lent, where machines are washed down first.

@@ -1,0 +1,35 @@
+package org.shedboard.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class DoorNotesTest {
+    private final Shed shed = Shed.open();
+
+    @Test
+    void a_known_machine_without_a_model_year_is_noted() {
+        assertEquals(List.of(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN)), notes(Shed.takeIn("quad-1", Shed.CLEAN, "oil")));
+    }
+
+    @Test
+    void a_new_machine_is_noted_only_once_something_is_known_of_it() {
+        assertEquals(List.of(), notes(fresh("", OptionalInt.empty())));
+        assertEquals(
+                List.of(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN)), notes(fresh("Drobbin Hauler", OptionalInt.empty())));
+        assertEquals(List.of(), notes(fresh("Drobbin Hauler", OptionalInt.of(2019))));
+    }
+
+    private List<DoorNote> notes(Act.TakeIn wanted) {
+        return DoorNotes.of(shed.day(), wanted, shed.now());
+    }
+
+    private static Act.TakeIn fresh(String label, OptionalInt year) {
+        Act.TakeIn.Which which = new Act.TakeIn.Which(Optional.empty(), "quad", label, year, "");
+        Act.TakeIn.Whose whose = new Act.TakeIn.Whose(Optional.empty(), "Ruddock", "");
+        return Shed.takeIn(which, whose, Shed.CLEAN, OptionalInt.empty(), Optional.empty(), "oil");
+    }
+}
