@@ -10,6 +10,8 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -24,6 +26,8 @@ final class Saving {
     private final Map<String, Visit> visits = new LinkedHashMap<>();
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
+    private final Map<String, Reading> readings = new LinkedHashMap<>();
+    private final Map<String, Rung> rung = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
@@ -49,6 +53,10 @@ final class Saving {
             entries.put(saved.entry().id(), saved.entry());
         } else if (change instanceof Change.ErrandSaved saved) {
             errands.put(saved.errand().id(), saved.errand());
+        } else if (change instanceof Change.ReadingSaved saved) {
+            readings.put(saved.reading().id(), saved.reading());
+        } else if (change instanceof Change.RungSaved saved) {
+            rung.put(saved.rung().id(), saved.rung());
         } else if (change instanceof Change.HoursRulesSaved saved) {
             hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
@@ -69,6 +77,8 @@ final class Saving {
         tx.saveVisits(visits.values());
         tx.saveEntries(entries.values());
         tx.saveErrands(errands.values());
+        tx.saveReadings(readings.values());
+        tx.saveRung(rung.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));

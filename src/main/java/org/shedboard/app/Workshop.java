@@ -28,6 +28,8 @@ import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.register.Register;
+import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
@@ -296,7 +298,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.owners(),
                 reader.machines(),
                 reader.hoursRules(),
-                reader.signers());
+                reader.signers(),
+                Register.EMPTY.with(reader.logbook()),
+                Shelf.EMPTY);
     }
 
     @Override

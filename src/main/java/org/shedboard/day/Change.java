@@ -3,6 +3,8 @@ package org.shedboard.day;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -21,6 +23,10 @@ public sealed interface Change {
     record ErrandSaved(Errand errand) implements Change {}
 
     record HoursRulesSaved(HoursRules rules) implements Change {}
+
+    record ReadingSaved(Reading reading) implements Change {}
+
+    record RungSaved(Rung rung) implements Change {}
 
     record OpeningSaved(Opening opening) implements Change {}
 

@@ -10,7 +10,14 @@ public final class Clocks {
     private static final DateTimeFormatter TODAY = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
     private Clocks() {}
+
+    /** A date, with its year: what is due or was read may lie far off. */
+    public static String sayDate(LocalDate date) {
+        return DATE.format(date);
+    }
 
     public static String sayTime(Day day, Instant at) {
         boolean today = LocalDate.ofInstant(at, day.zone()).equals(day.date());

@@ -83,6 +83,7 @@ final class DoorActs {
         }
         return wantedRefusal(draft.day(), classId.get(), act.wanted())
                 .or(() -> tagRefusal(act.tag()))
+                .or(() -> MeterQuestions.of(draft.day(), act, now))
                 .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
                 .or(() -> act.said().flatMap(said -> promiseRefusal(said.at(), said.by())));
     }
@@ -172,10 +173,7 @@ final class DoorActs {
         Act.TakeIn.Which which = act.which();
         if (which.machineId().isPresent()) {
             Machine known = books.expectMachine(which.machineId().get());
-            if (act.meterHours().isPresent()) {
-                known = known.withMeterHours(act.meterHours().getAsInt());
-                draft.put(known);
-            }
+            new MeterActs(draft, now).atTheDoor(known, act);
             return known;
         }
         Machine machine = new Machine(
@@ -188,6 +186,7 @@ final class DoorActs {
                 books.catalogue().expectClass(which.classId()).massKg(),
                 act.meterHours());
         draft.put(machine);
+        new MeterActs(draft, now).atTheDoor(machine, act);
         return machine;
     }
 

@@ -11,6 +11,8 @@ import java.util.List;
 public record DoorNote(Kind kind, List<String> values) {
     /** What it is about, the most urgent first. */
     public enum Kind {
+        SERVICE_BY_METER,
+        SERVICE_BY_DATE,
         YEAR_UNKNOWN
     }
 

@@ -1,11 +1,14 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.shedboard.register.NextDue;
+import org.shedboard.register.Upkeep;
 import org.shedboard.shop.Machine;
 
 /** What is to be known about a machine at the door, found. */
@@ -31,8 +34,29 @@ public final class DoorNotes {
     }
 
     private List<DoorNote> all() {
+        machine().ifPresent(this::service);
         year();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
+    }
+
+    /** A service that may be done by now, unless it is wanted already. */
+    private void service(Machine machine) {
+        Upkeep upkeep = day.books().upkeep();
+        List<String> works = wanted.wanted().stream().map(Act.Wanted::workId).toList();
+        upkeep.nextDue(machine, now)
+                .filter(due -> due.on(LocalDate.ofInstant(now, day.zone())) != NextDue.State.AHEAD)
+                .filter(due -> !upkeep.isDoneBy(machine, due, works))
+                .ifPresent(due -> notes.add(note(due)));
+    }
+
+    private DoorNote note(NextDue due) {
+        String work = day.books().catalogue().expectWork(due.workId()).name();
+        return due.dial()
+                .map(dial -> DoorNote.of(DoorNote.Kind.SERVICE_BY_METER, work, dial.sayDue(), dial.sayNow()))
+                .orElseGet(() -> DoorNote.of(
+                        DoorNote.Kind.SERVICE_BY_DATE,
+                        work,
+                        Clocks.sayDate(due.dates().likely())));
     }
 
     private void year() {

@@ -1,5 +1,6 @@
 package org.shedboard.register;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,6 +17,28 @@ public record Logbook(List<Reading> readings, List<Serviced> serviced, List<Rung
         readings = List.copyOf(readings);
         serviced = List.copyOf(serviced);
         rung = List.copyOf(rung);
+    }
+
+    public Logbook plus(Reading reading) {
+        return new Logbook(joined(readings, reading), serviced, rung);
+    }
+
+    public Logbook plus(Rung call) {
+        return new Logbook(readings, serviced, joined(rung, call));
+    }
+
+    /** With this visit, in place of what was known of it. */
+    public Logbook with(Serviced visit) {
+        List<Serviced> next = new ArrayList<>(serviced);
+        next.removeIf(each -> each.visitId().equals(visit.visitId()));
+        next.add(visit);
+        return new Logbook(readings, next, rung);
+    }
+
+    private static <T> List<T> joined(List<T> all, T one) {
+        List<T> next = new ArrayList<>(all);
+        next.add(one);
+        return next;
     }
 
     public List<Reading> readingsOf(String machineId) {

@@ -22,7 +22,20 @@ public record NextDue(String machineId, String workId, By by, Optional<Dial> dia
     }
 
     /** What the meter shows when it is due, and what it would show now. */
-    public record Dial(double due, double now) {
+    public record Dial(Reading.Unit unit, double due, double now) {
+        public String sayDue() {
+            return unit.say(Math.rint(due));
+        }
+
+        public String sayNow() {
+            return unit.say(Math.rint(now));
+        }
+
+        /** How far it is from being due, either way. */
+        public String sayLeft() {
+            return unit.say(Math.abs(Math.rint(left())));
+        }
+
         /** Hours or kilometres until then; negative where they are over. */
         public double left() {
             return due - now;

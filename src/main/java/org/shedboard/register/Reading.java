@@ -11,15 +11,25 @@ import java.util.Locale;
 public record Reading(String id, String machineId, Instant at, Unit unit, double value, Told told, String by) {
     /** What the meter counts; how far a farm's machine goes in a day is invented. */
     public enum Unit {
-        HOURS(24, 12),
-        KILOMETRES(1_000, 100);
+        HOURS("h", 24, 12),
+        KILOMETRES("km", 1_000, 100);
 
+        private final String symbol;
         private final int mostPerDay;
         private final int busyPerDay;
 
-        Unit(int mostPerDay, int busyPerDay) {
+        Unit(String symbol, int mostPerDay, int busyPerDay) {
+            this.symbol = symbol;
             this.mostPerDay = mostPerDay;
             this.busyPerDay = busyPerDay;
+        }
+
+        /** A value with its unit: whole, or with one digit behind the point. */
+        public String say(double value) {
+            String number = value == Math.rint(value)
+                    ? String.valueOf((long) value)
+                    : String.format(Locale.ROOT, "%.1f", value);
+            return number + " " + symbol;
         }
 
         /** More than this in a day is impossible. */
@@ -54,8 +64,8 @@ public record Reading(String id, String machineId, Instant at, Unit unit, double
         return Days.of(at);
     }
 
-    /** As the meter shows it: whole, or with one digit behind the point. */
+    /** As the meter shows it, with its unit. */
     public String shown() {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.format(Locale.ROOT, "%.1f", value);
+        return unit.say(value);
     }
 }

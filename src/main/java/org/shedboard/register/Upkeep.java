@@ -30,21 +30,23 @@ public final class Upkeep {
     private static final double TOLERANCE = 0.1;
 
     private final Map<String, ServicePlan> plans;
+    private final Map<String, List<Machine>> alike;
     private final Map<String, List<Serviced>> serviced;
-    private final Map<String, Map<Unit, Meter>> meters = new HashMap<>();
-    private final Map<String, Map<Unit, Optional<UsePerDay>>> usual;
+    private final Map<String, List<Reading>> readings;
     private final ZoneId zone;
+    /** What was worked out so far, by machine and by class: one that is never asked about costs nothing. */
+    private final Map<String, Map<Unit, Meter>> meters = new HashMap<>();
+
+    private final Map<String, Map<Unit, Optional<UsePerDay>>> usual = new HashMap<>();
 
     private Upkeep(Map<String, ServicePlan> plans, List<Machine> machines, Logbook logbook, ZoneId zone) {
         this.plans = plans;
         this.zone = zone;
+        alike = machines.stream().collect(Collectors.groupingBy(Machine::classId));
         serviced = logbook.serviced().stream()
                 .sorted(Comparator.comparing(Serviced::finished))
                 .collect(Collectors.groupingBy(Serviced::machineId));
-        logbook.readings().stream()
-                .collect(Collectors.groupingBy(Reading::machineId))
-                .forEach((machine, readings) -> meters.put(machine, byUnit(readings)));
-        usual = usual(machines);
+        readings = logbook.readings().stream().collect(Collectors.groupingBy(Reading::machineId));
     }
 
     /** @param plans the services of each class, by its id */
@@ -61,33 +63,32 @@ public final class Upkeep {
         return found;
     }
 
-    private Map<String, Map<Unit, Optional<UsePerDay>>> usual(List<Machine> machines) {
-        Map<String, List<Machine>> byClass = machines.stream().collect(Collectors.groupingBy(Machine::classId));
-        Map<String, Map<Unit, Optional<UsePerDay>>> found = new HashMap<>();
-        byClass.forEach((classId, alike) -> {
-            Map<Unit, Optional<UsePerDay>> uses = new EnumMap<>(Unit.class);
-            for (Unit unit : Unit.values()) {
-                uses.put(unit, UsePerDay.usual(usesOf(alike, unit)));
-            }
-            found.put(classId, uses);
-        });
-        return found;
-    }
-
-    private List<UsePerDay> usesOf(List<Machine> alike, Unit unit) {
-        return alike.stream()
-                .flatMap(machine -> meterOf(machine.id(), unit).flatMap(Meter::use).stream())
-                .toList();
+    private Map<Unit, Optional<UsePerDay>> usual(List<Machine> machines) {
+        Map<Unit, Optional<UsePerDay>> uses = new EnumMap<>(Unit.class);
+        for (Unit unit : Unit.values()) {
+            uses.put(
+                    unit,
+                    UsePerDay.usual(machines.stream()
+                            .flatMap(machine -> meterOf(machine.id(), unit).flatMap(Meter::use).stream())
+                            .toList()));
+        }
+        return uses;
     }
 
     /** What its readings in a unit tell; empty where there are none. */
     public Optional<Meter> meterOf(String machineId, Unit unit) {
-        return Optional.ofNullable(meters.getOrDefault(machineId, Map.of()).get(unit));
+        return Optional.ofNullable(meters.computeIfAbsent(machineId, id -> byUnit(readings.getOrDefault(id, List.of())))
+                .get(unit));
     }
 
     /** What the machines of a class usually run. */
     public Optional<UsePerDay> usualOf(String classId, Unit unit) {
-        return usual.getOrDefault(classId, Map.of()).getOrDefault(unit, Optional.empty());
+        Map<Unit, Optional<UsePerDay>> known = usual.get(classId);
+        if (known == null) {
+            known = usual(alike.getOrDefault(classId, List.of()));
+            usual.put(classId, known);
+        }
+        return known.get(unit);
     }
 
     /** What a machine runs: by its own readings, else as others of its class do. */
@@ -107,8 +108,17 @@ public final class Upkeep {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
     }
 
+    /** Whether these works do what is due. */
+    public boolean isDoneBy(Machine machine, NextDue due, List<String> workIds) {
+        return planOf(machine).doneBy(workIds).contains(due.workId());
+    }
+
+    private ServicePlan planOf(Machine machine) {
+        return plans.getOrDefault(machine.classId(), new ServicePlan(Map.of()));
+    }
+
     private List<Serviced> services(Machine machine) {
-        ServicePlan plan = plans.getOrDefault(machine.classId(), new ServicePlan(Map.of()));
+        ServicePlan plan = planOf(machine);
         return serviced.getOrDefault(machine.id(), List.of()).stream()
                 .filter(visit -> !plan.doneBy(visit.workIds()).isEmpty())
                 .toList();
@@ -120,7 +130,7 @@ public final class Upkeep {
         if (services.isEmpty()) {
             return Optional.empty();
         }
-        ServicePlan plan = plans.get(machine.classId());
+        ServicePlan plan = planOf(machine);
         List<NextDue> dues = new ArrayList<>();
         plan.services()
                 .forEach((workId, interval) ->
@@ -199,7 +209,7 @@ public final class Upkeep {
                     machineId,
                     workId,
                     meter.last().unit() == Unit.HOURS ? By.HOURS : By.KILOMETRES,
-                    Optional.of(new NextDue.Dial(dial, shows)),
+                    Optional.of(new NextDue.Dial(meter.last().unit(), dial, shows)),
                     new NextDue.Dates(
                             dateOf(run + every, use.high()),
                             dateOf(run + every, use.likely()),

@@ -9,6 +9,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Logbook;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -113,6 +114,11 @@ public sealed class Reader permits Tx {
     /** Other work that is planned, or that somebody is on. */
     public List<Errand> openErrands() {
         return ErrandRows.open(sql);
+    }
+
+    /** What meters showed, which visits were finished and who was rung, each oldest first. */
+    public Logbook logbook() {
+        return LogbookRows.read(sql);
     }
 
     /** How the shop counts its hours. */

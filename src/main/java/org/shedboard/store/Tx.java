@@ -8,6 +8,8 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -83,6 +85,15 @@ public final class Tx extends Reader {
 
     public void saveErrands(Collection<Errand> errands) {
         difference.save(sql, List.of(ErrandRows.share(errands)));
+    }
+
+    /** Saves readings of machines that are saved. */
+    public void saveReadings(Collection<Reading> readings) {
+        difference.save(sql, List.of(LogbookRows.shareOfReadings(readings)));
+    }
+
+    public void saveRung(Collection<Rung> rung) {
+        difference.save(sql, List.of(LogbookRows.shareOfRung(rung)));
     }
 
     public void saveHoursRules(HoursRules rules) {
