@@ -100,6 +100,9 @@ public sealed interface Overlay {
         /** When an errand of this kind begins, how long it takes and what it is about. */
         record Errand(String personId, Activity.OtherWork.Kind kind) implements Purpose {}
 
+        /** When to ring about a machine again. */
+        record RingAgain(String machineId) implements Purpose {}
+
         /** The PIN of whoever signs an act about a date. */
         record Sign(Act act, LocalDate date, String personId) implements Purpose {}
 

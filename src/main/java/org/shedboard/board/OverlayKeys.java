@@ -98,6 +98,11 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.Sign sign) {
             return text.isEmpty() ? Turn.to(board) : new Signatures(board).signed(sign, text);
         }
+        if (purpose instanceof Purpose.RingAgain again) {
+            return RingKeys.again(board, again, text)
+                    .map(this::carry)
+                    .orElseGet(() -> refuse(Words.say("form.date_unread", text)));
+        }
         return hours(purpose, text);
     }
 

@@ -162,6 +162,9 @@ public final class Update {
 
     /** Hours of other days that are being looked at are as old as the day was; a whole month is not read at every event. */
     private static Turn readAgain(Board board) {
+        if (board.screen() instanceof Screen.Ring ring) {
+            return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
+        }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)
                 : Turn.to(board);

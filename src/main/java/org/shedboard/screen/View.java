@@ -58,6 +58,8 @@ public final class View {
             new HoursView(canvas, board, hours).draw(page);
         } else if (screen instanceof Screen.Closing closing) {
             new ClosingView(canvas, board, closing).draw(page);
+        } else if (screen instanceof Screen.Ring ring) {
+            new RingView(canvas, board, ring).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

@@ -77,6 +77,7 @@ class UpdateTest {
             boards.add(shell.board().on(new Screen.Hours(page, shell.day().date(), 0)));
         }
         boards.add(shell.board().on(new Screen.Closing(0)));
+        boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
         boards.add(shell.board().on(new Screen.TakeIn(TakeInForm.EMPTY)));
         boards.add(shell.board().on(new Screen.Opening(OpenForm.of(shell.day()))));
         boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));

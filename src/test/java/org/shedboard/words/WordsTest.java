@@ -30,6 +30,7 @@ import org.shedboard.day.DoorNote;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
@@ -107,6 +108,7 @@ class WordsTest {
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
+                new Said("rungSaid", Rung.Said.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));
