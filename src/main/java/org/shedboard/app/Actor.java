@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.Optional;
 import org.shedboard.day.Act;
 
 /** Who does an act, for the journal: whoever it names, else whoever is at the terminal. */
@@ -46,6 +47,19 @@ final class Actor {
         if (act instanceof Act.SetHoursRules set) {
             return set.by();
         }
-        return atTerminal;
+        return atShelf(act).orElse(atTerminal);
+    }
+
+    private static Optional<String> atShelf(Act act) {
+        if (act instanceof Act.FitPart fit) {
+            return Optional.of(fit.personId());
+        }
+        if (act instanceof Act.CountStock count) {
+            return Optional.of(count.by());
+        }
+        if (act instanceof Act.OrderStock order) {
+            return Optional.of(order.by());
+        }
+        return act instanceof Act.OrderCame came ? Optional.of(came.by()) : Optional.empty();
     }
 }

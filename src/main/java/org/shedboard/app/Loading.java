@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Year;
 import java.util.List;
 import org.shedboard.app.command.Answer;
 import org.shedboard.app.command.CannotDo;
@@ -27,7 +28,7 @@ final class Loading {
 
     Answer load(String text, Workshops workshops) {
         return switch (FileKind.of(text)) {
-            case CATALOGUE -> catalogue(expect(CatalogueFile.read(text)), workshops);
+            case CATALOGUE -> catalogue(text, workshops);
             case SHOP -> shop(text);
             case OTHER -> throw new CannotDo("command.load.neither");
         };
@@ -37,11 +38,14 @@ final class Loading {
         return reading.value().orElseThrow(() -> new BadFile(reading.faults()));
     }
 
-    private static Answer catalogue(Catalogue catalogue, Workshops workshops) {
+    private static Answer catalogue(String text, Workshops workshops) {
         try (Workshop workshop = workshops.open()) {
+            Year year =
+                    Year.of(LocalDate.ofInstant(workshop.now(), workshop.zone()).getYear());
+            Catalogue catalogue = expect(CatalogueFile.read(text, year.plusYears(1)));
             workshop.replaceCatalogue(catalogue);
+            return Loaded.of(catalogue);
         }
-        return Loaded.of(catalogue);
     }
 
     private Answer shop(String text) {

@@ -10,8 +10,11 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -29,6 +32,9 @@ final class Saving {
     private final Map<String, Reading> readings = new LinkedHashMap<>();
     private final Map<String, Rung> rung = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
+    private final Map<String, Stock> stock = new LinkedHashMap<>();
+    private final Map<String, Order> orders = new LinkedHashMap<>();
+    private final Map<String, Movement> movements = new LinkedHashMap<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -63,6 +69,12 @@ final class Saving {
             openings.put(saved.opening().date(), saved.opening());
         } else if (change instanceof Change.PlanPosted saved) {
             posted = Optional.of(saved.posted());
+        } else if (change instanceof Change.StockSaved saved) {
+            stock.put(saved.stock().itemId(), saved.stock());
+        } else if (change instanceof Change.OrderSaved saved) {
+            orders.put(saved.order().id(), saved.order());
+        } else if (change instanceof Change.MovementSaved saved) {
+            movements.put(saved.movement().id(), saved.movement());
         } else if (change instanceof Change.NumberUsed used) {
             nextNumber = OptionalLong.of(used.next());
         } else {
@@ -79,6 +91,9 @@ final class Saving {
         tx.saveErrands(errands.values());
         tx.saveReadings(readings.values());
         tx.saveRung(rung.values());
+        tx.saveStock(stock.values());
+        tx.saveOrders(orders.values());
+        tx.saveMovements(movements.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));

@@ -29,7 +29,6 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.Register;
-import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
@@ -300,7 +299,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.hoursRules(),
                 reader.signers(),
                 Register.EMPTY.with(reader.logbook()),
-                Shelf.EMPTY);
+                reader.shelf());
     }
 
     @Override

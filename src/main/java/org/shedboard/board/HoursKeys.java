@@ -139,13 +139,7 @@ final class HoursKeys {
         board.hoursOf(screen)
                 .ifPresent(tally -> tally.visits().forEach(visit -> {
                     Activity.OnStay on = new Activity.OnStay(
-                            visit.visit().id(),
-                            visit.visit()
-                                    .stays()
-                                    .get(Math.min(
-                                            visit.visit().currentStay(),
-                                            visit.visit().stays().size() - 1))
-                                    .step());
+                            visit.visit().id(), visit.visit().newestStay().step());
                     String name = TallyWords.on(tally, on);
                     choices.ask(name, times(person, on, name));
                 }));

@@ -49,15 +49,29 @@ public final class RingWords {
                 .orElse(Words.say("ring.by_months"));
     }
 
-    public static String likely(NextDue due) {
-        return Clocks.sayDate(due.dates().likely());
-    }
-
     /** From the day it may be due if it is used much to the day if it is used little; one date where both are the same. */
     public static String range(NextDue.Dates dates) {
         return dates.isSharp()
-                ? Words.say("ring.sharp", Clocks.sayDate(dates.likely()))
+                ? Clocks.sayDate(dates.likely())
                 : Words.say("ring.range", Clocks.sayDate(dates.early()), Clocks.sayDate(dates.late()));
+    }
+
+    /** All of it in a sentence. */
+    public static String sentence(RingList.Call call) {
+        NextDue.Dates dates = call.due().dates();
+        String label = call.machine().label();
+        String work = call.work().name();
+        String likely = Clocks.sayDate(dates.likely());
+        return dates.isSharp()
+                ? Words.say("ring.detail_due", label, work, by(call.due()), likely)
+                : Words.say(
+                        "ring.detail_range",
+                        label,
+                        work,
+                        by(call.due()),
+                        likely,
+                        Clocks.sayDate(dates.early()),
+                        Clocks.sayDate(dates.late()));
     }
 
     /** What was said on the telephone when it rang last. */

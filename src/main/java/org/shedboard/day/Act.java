@@ -10,6 +10,7 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -224,6 +225,30 @@ public sealed interface Act {
 
     /** Everybody works to this plan from now on. */
     record Post(Posted plan) implements Act {}
+
+    /**
+     * It is said which of the items that a part can be is the one on this machine.
+     *
+     * @param part the part's name on the line
+     */
+    record FitPart(String visitId, String lineId, String part, String itemId, String personId) implements Act {}
+
+    /**
+     * So much of an item is on the shelf, as somebody counted.
+     *
+     * @param bin where it lies; where it lay before when empty
+     */
+    record CountStock(String itemId, Amount amount, Optional<String> bin, String by) implements Act {}
+
+    /**
+     * An item is ordered.
+     *
+     * @param due when it is expected; after the days it usually takes when empty
+     */
+    record OrderStock(String itemId, Amount amount, Optional<Instant> due, String by) implements Act {}
+
+    /** What was ordered is here. */
+    record OrderCame(String orderId, String by) implements Act {}
 
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}

@@ -104,6 +104,23 @@ public final class Acts {
         if (act instanceof Act.SetHoursRules set) {
             return books.setRules(set);
         }
+        return atTheShelf(floor, act);
+    }
+
+    private static Outcome atTheShelf(FloorActs floor, Act act) {
+        ShelfActs shelf = floor.shelf();
+        if (act instanceof Act.FitPart fit) {
+            return shelf.fitPart(fit);
+        }
+        if (act instanceof Act.CountStock count) {
+            return shelf.count(count);
+        }
+        if (act instanceof Act.OrderStock order) {
+            return shelf.order(order);
+        }
+        if (act instanceof Act.OrderCame came) {
+            return shelf.come(came);
+        }
         return onTheMachine(floor.machine(), act);
     }
 

@@ -6,8 +6,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Register;
+import org.shedboard.register.Shelf;
+import org.shedboard.register.Stock;
 
 /**
  * What a shop starts with, carried out: its past visits are told as visits that are over, and its morning is replayed act by
@@ -38,10 +43,26 @@ public record Beginning(Day day, List<Change> changes) {
                     setup.owners(),
                     setup.machines(),
                     HoursRules.USUAL,
-                    setup.pins().keySet());
+                    setup.pins().keySet(),
+                    Register.EMPTY,
+                    new Shelf(setup.stock(), List.of()));
             day = Day.blank(books, date);
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
             setup.machines().forEach(machine -> changes.add(new Change.MachineSaved(machine)));
+            setup.stock().forEach(this::counted);
+        }
+
+        /** The shelf of a new shop is as its first person counted it. */
+        private void counted(Stock stock) {
+            changes.add(new Change.StockSaved(stock));
+            changes.add(new Change.MovementSaved(new Movement(
+                    "S-" + stock.itemId(),
+                    stock.itemId(),
+                    Movement.Kind.COUNTED,
+                    stock.amount(),
+                    day.origin(),
+                    day.inCharge(),
+                    Optional.empty())));
         }
 
         Beginning run(Setup setup) {

@@ -110,6 +110,10 @@ public record Books(
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
     }
 
+    Books with(Shelf next) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, next);
+    }
+
     /** The list with this value in the place of the one with the same id, or at the end. */
     static <T> List<T> replaced(List<T> all, T value, Function<T, String> id) {
         List<T> next = new ArrayList<>(all);

@@ -3,8 +3,11 @@ package org.shedboard.day;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
@@ -31,6 +34,12 @@ public sealed interface Change {
     record OpeningSaved(Opening opening) implements Change {}
 
     record PlanPosted(Posted posted) implements Change {}
+
+    record StockSaved(Stock stock) implements Change {}
+
+    record OrderSaved(Order order) implements Change {}
+
+    record MovementSaved(Movement movement) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

@@ -17,6 +17,7 @@ public record Concern(Kind kind, Optional<String> visitId, List<String> values) 
         PROMISE_MISSED,
         PROMISE_IN_DANGER,
         NOT_IN_PLAN,
+        PART_SHORT,
         OWNER_TO_ASK,
         HELD_FOR_PARTS,
         HELD_FOR_LOOK,

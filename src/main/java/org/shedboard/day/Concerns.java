@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +38,7 @@ public final class Concerns {
     public static List<Concern> of(Outlook outlook) {
         Concerns concerns = new Concerns(outlook);
         outlook.day().visits().forEach(concerns::lookAt);
+        concerns.lookAtParts();
         concerns.lookAtHoists();
         concerns.lookBack();
         concerns.lookAtKnockOff();
@@ -165,6 +167,20 @@ public final class Concerns {
         check.flatMap(HoistCheck::lockedOut)
                 .ifPresent(why -> found.add(
                         new Concern(Concern.Kind.HOIST_LOCKED_OUT, Optional.empty(), List.of(hoist.name(), why))));
+    }
+
+    /** What is short and not on order, of machines that are here or expected before tomorrow is over. */
+    private void lookAtParts() {
+        LocalDate tomorrow = Mornings.dateAfter(day.shop(), day.date(), 1);
+        Instant over = tomorrow.plusDays(1).atStartOfDay(day.zone()).toInstant();
+        SetAside.of(day, outlook.at()).covers().stream()
+                .filter(cover -> cover.state() == Cover.State.NOT_ORDERED)
+                .filter(cover -> cover.need().visit().intake().arrives().isBefore(over))
+                .forEach(cover -> add(
+                        Concern.Kind.PART_SHORT,
+                        cover.need().visit(),
+                        day.books().catalogue().nameOfItem(cover.itemId()),
+                        clock(cover.from().orElseThrow())));
     }
 
     private String clock(Instant at) {

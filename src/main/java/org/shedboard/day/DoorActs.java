@@ -194,7 +194,7 @@ final class DoorActs {
         List<Line> lines = new ArrayList<>();
         for (Act.Wanted each : wanted) {
             Work work = draft.day().books().catalogue().expectWork(each.workId());
-            lines.add(new Line(draft.newId("L"), work.id(), work.name(), each.payer(), work.parts()));
+            lines.add(new Line(draft.newId("L"), work.id(), work.name(), each.payer(), work.lineParts()));
         }
         return lines;
     }

@@ -13,7 +13,10 @@ public record DoorNote(Kind kind, List<String> values) {
     public enum Kind {
         SERVICE_BY_METER,
         SERVICE_BY_DATE,
-        YEAR_UNKNOWN
+        YEAR_UNKNOWN,
+        PART_NOT_ORDERED,
+        PART_ON_ORDER,
+        PART_TO_CHECK
     }
 
     public DoorNote {

@@ -7,9 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.shedboard.register.NextDue;
 import org.shedboard.register.Upkeep;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Visit;
 
 /** What is to be known about a machine at the door, found. */
 public final class DoorNotes {
@@ -36,6 +38,7 @@ public final class DoorNotes {
     private List<DoorNote> all() {
         machine().ifPresent(this::service);
         year();
+        parts();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -65,6 +68,29 @@ public final class DoorNotes {
         if (isDescribed() && year.isEmpty()) {
             notes.add(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN));
         }
+    }
+
+    /** What would be short if the machine came in like this, and what somebody has to look for on it. */
+    private void parts() {
+        if (Acts.apply(day, Quoting.withoutPromise(wanted), now) instanceof Outcome.Done done) {
+            Visit visit = done.day().expectVisit(done.subject().orElseThrow());
+            List<Cover> covers = SetAside.of(done.day(), now).of(visit);
+            covers.stream().filter(Cover::isShort).forEach(this::isShort);
+            covers.stream().map(Cover::need).filter(Need::isOpen).distinct().forEach(this::toCheck);
+        }
+    }
+
+    private void isShort(Cover cover) {
+        DoorNote.Kind kind =
+                cover.state() == Cover.State.ON_ORDER ? DoorNote.Kind.PART_ON_ORDER : DoorNote.Kind.PART_NOT_ORDERED;
+        String item = day.books().catalogue().nameOfItem(cover.itemId());
+        notes.add(DoorNote.of(kind, item, Clocks.sayTime(day, cover.from().orElseThrow())));
+    }
+
+    private void toCheck(Need need) {
+        String items =
+                need.itemIds().stream().map(day.books().catalogue()::nameOfItem).collect(Collectors.joining(", "));
+        notes.add(DoorNote.of(DoorNote.Kind.PART_TO_CHECK, need.part().name(), items));
     }
 
     /** The machine, if it is one we know. */

@@ -10,9 +10,12 @@ import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
 import org.shedboard.register.Serviced;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -96,6 +99,21 @@ final class Draft {
     void put(Posted posted) {
         day = day.with(posted);
         changes.put("plan", new Change.PlanPosted(posted));
+    }
+
+    void put(Stock stock) {
+        day = day.with(day.books().with(day.books().shelf().with(stock)));
+        changes.put("stock " + stock.itemId(), new Change.StockSaved(stock));
+    }
+
+    void put(Order order) {
+        day = day.with(day.books().with(day.books().shelf().with(order)));
+        changes.put("order " + order.id(), new Change.OrderSaved(order));
+    }
+
+    /** What moved is only kept in the records: the shelf itself says what is there. */
+    void put(Movement movement) {
+        changes.put("movement " + movement.id(), new Change.MovementSaved(movement));
     }
 
     /** What comes of an act on a visit; a refusal where there is no such visit today. */

@@ -34,6 +34,10 @@ final class FloorActs {
         return new HoursActs(draft, now, this);
     }
 
+    ShelfActs shelf() {
+        return new ShelfActs(draft, now);
+    }
+
     BookActs books() {
         return new BookActs(draft, now);
     }
@@ -234,7 +238,12 @@ final class FloorActs {
             visit = visit.plusFinding(
                     new Finding(point.id(), act.rest().get(), OptionalDouble.empty(), "", act.personId(), now));
         }
+        Optional<Refusal> openPart = shelf().openRefusal(visit, task);
+        if (openPart.isPresent()) {
+            return new Outcome.Refused(openPart.get());
+        }
         String worker = task.progress().person().orElseThrow();
+        visit = shelf().take(visit, task, worker);
         visit = visit.withTask(act.taskId(), each -> each.with(each.progress().done(worker, now)));
         boolean over = visit.stays().stream().allMatch(Stay::isDone);
         visit = over ? visit.finishedAt(now) : visit;

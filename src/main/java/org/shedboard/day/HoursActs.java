@@ -45,7 +45,7 @@ final class HoursActs {
             String why = visit.state().isHere() ? "is_done" : "not_here_yet";
             return new Outcome.Refused(Refusal.of(why, Names.of(day, visit)));
         }
-        Stay stay = visit.stays().get(visit.currentStay());
+        Stay stay = visit.newestStay();
         OnStay to = new OnStay(visit.id(), stay.step());
         Optional<OnStay> from = calledFrom(personId);
         if (from.filter(on -> on.visitId().equals(visit.id())).isPresent()) {

@@ -1,13 +1,9 @@
 package org.shedboard.day;
 
-import java.time.DayOfWeek;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.shedboard.estimate.Estimator;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Hold;
@@ -98,16 +94,7 @@ final class MachineActs {
     /** The start of the next working day: when a hold is looked at again if nobody said. */
     private Instant nextMorning() {
         Day day = draft.day();
-        Set<DayOfWeek> workdays = day.shop().workdays();
-        LocalDate date = day.date().plusDays(1);
-        while (!workdays.isEmpty() && !workdays.contains(date.getDayOfWeek())) {
-            date = date.plusDays(1);
-        }
-        LocalTime start = day.shop().people().stream()
-                .map(Person::startsAt)
-                .min(LocalTime::compareTo)
-                .orElse(LocalTime.of(7, 0));
-        return date.atTime(start).atZone(day.zone()).toInstant();
+        return Mornings.of(day.shop(), Mornings.dateAfter(day.shop(), day.date(), 1));
     }
 
     Outcome release(Act.Release act) {

@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -127,6 +128,14 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
         return plan.tasks().stream()
                 .filter(time -> time.job().equals(visitId) && time.task().equals(taskId))
                 .findFirst();
+    }
+
+    /** The date on which the plan uses a part: today for a task that has begun; empty where its task is not in the plan. */
+    Optional<LocalDate> dateOf(Need need) {
+        return need.task().hasBegun()
+                ? Optional.of(day.date())
+                : timeOf(need.visit().id(), need.task().id())
+                        .map(time -> LocalDate.ofInstant(day.instantOf(time.start()), day.zone()));
     }
 
     /** The first minute from now at which nothing is planned in a place; empty when that is beyond the plan. */

@@ -48,11 +48,13 @@ final class Problems {
     private final Day day;
     private final Instant now;
     private final Roster roster;
+    private final SetAside parts;
 
     private Problems(Day day, Instant now) {
         this.day = day;
         this.now = now;
-        this.roster = new Roster(day);
+        this.parts = SetAside.of(day, now);
+        this.roster = new Roster(day, parts.allBy());
     }
 
     /** The problem of this day at this moment, with the plan now posted. */
@@ -152,13 +154,20 @@ final class Problems {
                 handsOnBy(task),
                 1,
                 notBy(visit, task),
-                0,
+                partsFrom(visit, task),
                 Optional.empty(),
                 OptionalInt.empty(),
                 day.books().catalogue().spreads().of(task.kind()),
                 Optional.empty(),
                 Optional.empty());
         return visit.state() == VisitState.HELD ? held(visit, task, plain) : begun(task, plain);
+    }
+
+    /** What has begun has its parts; what has not waits for those that are not here. */
+    private int partsFrom(Visit visit, Task task) {
+        return task.hasBegun()
+                ? 0
+                : Math.max(0, parts.notBefore(visit.id(), task.id()).orElse(0));
     }
 
     private Problem.Task begun(Task task, Problem.Task plain) {
@@ -181,7 +190,8 @@ final class Problems {
         Problem.Task waiting = begun(task, plain);
         return task.isDone()
                 ? waiting
-                : waiting.withNotBefore(minute(visit.hold().orElseThrow().until()));
+                : waiting.withNotBefore(Math.max(
+                        waiting.notBefore(), minute(visit.hold().orElseThrow().until())));
     }
 
     private Map<String, Integer> handsOnBy(Task task) {

@@ -150,7 +150,7 @@ public final class Quoting {
                 wanted.dials());
     }
 
-    private static Act.TakeIn withoutPromise(Act.TakeIn wanted) {
+    static Act.TakeIn withoutPromise(Act.TakeIn wanted) {
         return new Act.TakeIn(
                 wanted.whose(),
                 wanted.which(),

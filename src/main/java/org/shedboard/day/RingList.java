@@ -126,7 +126,7 @@ public record RingList(LocalDate today, LocalDate until, List<Call> calls) {
         private WorkLoad load(Kind kind) {
             Work work = day.books().catalogue().expectWork(kind.workId());
             Intake intake = new Intake(now, kind.mud(), work.depth(), Condition.SOUND, "");
-            List<Line> lines = List.of(new Line("L", work.id(), work.name(), Payer.OWNER, work.parts()));
+            List<Line> lines = List.of(new Line("L", work.id(), work.name(), Payer.OWNER, work.lineParts()));
             return new Estimator(day.books().catalogue())
                     .estimate(kind.classId(), intake, lines).stays().stream()
                             .map(Making::load)

@@ -24,14 +24,21 @@ public final class Roster {
     private static final int WEEK = 7;
 
     private final Day day;
+    /** Minute from which the last of the parts is here that work waits for; 0 where none is waited for. */
+    private final int partsBy;
 
     public Roster(Day day) {
+        this(day, 0);
+    }
+
+    Roster(Day day, int partsBy) {
         this.day = day;
+        this.partsBy = partsBy;
     }
 
     /**
      * Days the plan looks ahead, today included: a week, counted from the end of the longest hold of a machine that is half done,
-     * since what has begun must be finished within the plan.
+     * since what has begun must be finished within the plan, or from when the parts are here that work waits for.
      */
     int days() {
         int longest = day.visits().stream()
@@ -40,7 +47,7 @@ public final class Roster {
                 .mapToInt(hold -> day.minuteOf(hold.until()) / MINUTES_A_DAY)
                 .max()
                 .orElse(0);
-        return WEEK + Math.max(0, longest);
+        return WEEK + Math.max(longest, partsBy / MINUTES_A_DAY);
     }
 
     /** Usual hours, today and on the days to come. */

@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param usual the words of the tasks every visit has, one entry for each of them
  * @param signOffMinutes minutes for the last look and the papers of any visit
+ * @param items what lies on the shelf
  * @param testDriveMinutes minutes for a test drive, without its inspection points
  */
 public record Catalogue(
@@ -18,16 +19,38 @@ public record Catalogue(
         Map<Usual, Usual.Words> usual,
         Spreads spreads,
         int testDriveMinutes,
-        int signOffMinutes) {
+        int signOffMinutes,
+        List<Item> items) {
     public Catalogue {
         classes = List.copyOf(classes);
         works = List.copyOf(works);
+        items = List.copyOf(items);
         usual = Map.copyOf(new EnumMap<>(usual));
         for (Usual task : Usual.values()) {
             if (!usual.containsKey(task)) {
                 throw new IllegalArgumentException("the catalogue has no words for %s".formatted(task));
             }
         }
+    }
+
+    /** The catalogue of a shop that keeps no account of its shelf. */
+    public Catalogue(
+            List<MachineClass> classes,
+            List<Work> works,
+            Map<Usual, Usual.Words> usual,
+            Spreads spreads,
+            int testDriveMinutes,
+            int signOffMinutes) {
+        this(classes, works, usual, spreads, testDriveMinutes, signOffMinutes, List.of());
+    }
+
+    public Optional<Item> findItem(String id) {
+        return items.stream().filter(item -> item.id().equals(id)).findFirst();
+    }
+
+    /** What an item is called; its id where the catalogue no longer has it. */
+    public String nameOfItem(String id) {
+        return findItem(id).map(Item::name).orElse(id);
     }
 
     public Optional<MachineClass> findClass(String id) {

@@ -71,7 +71,7 @@ final class Joining {
         List<Task> begun = last.tasks().stream().filter(Task::hasBegun).toList();
         List<Task> rest = new ArrayList<>(
                 last.tasks().stream().filter(task -> !task.hasBegun()).toList());
-        if (rest.stream().noneMatch(task -> isCalled(task, signOff(drive).id()))) {
+        if (rest.stream().noneMatch(task -> task.isCalled(signOff(drive).id()))) {
             Task signOff = signOff(drive);
             rest.add(named(signOff, fresh(signOff.id())).withNotBy(signOff(last).notBy()));
         }
@@ -103,7 +103,7 @@ final class Joining {
         List<Task> missing = new ArrayList<>();
         for (Task task : more.tasks()) {
             Optional<Task> same = stay.tasks().stream()
-                    .filter(each -> isCalled(each, task.id()))
+                    .filter(each -> each.isCalled(task.id()))
                     .findFirst();
             if (same.isEmpty() && !task.lines().isEmpty()) {
                 missing.add(task);
@@ -116,12 +116,12 @@ final class Joining {
     /** The last stay: the added tasks come first, and the signature minds who did the added work too. */
     private Stay lastStay(Stay stay, Stay drive) {
         List<Task> added = missing(stay, drive).stream()
-                .filter(task -> !isCalled(task, signOff(drive).id()))
+                .filter(task -> !task.isCalled(signOff(drive).id()))
                 .toList();
         List<String> notBy = signOff(drive).notBy().stream().map(this::nameOf).toList();
         List<Task> tasks = new ArrayList<>(added);
         for (Task task : stay.tasks()) {
-            boolean last = isCalled(task, signOff(drive).id());
+            boolean last = task.isCalled(signOff(drive).id());
             tasks.add(
                     last
                             ? task.withAfter(union(task.after(), ids(added))).withNotBy(union(task.notBy(), notBy))
@@ -180,15 +180,8 @@ final class Joining {
 
     private static Optional<Task> find(Stay stay, Usual usual) {
         return stay.tasks().stream()
-                .filter(task -> isCalled(task, usual.idIn(stay.step())))
+                .filter(task -> task.isCalled(usual.idIn(stay.step())))
                 .findFirst();
-    }
-
-    /** Whether the task has this id, or the one that {@link #fresh} makes of it. */
-    private static boolean isCalled(Task task, String id) {
-        return task.id().equals(id)
-                || task.id().startsWith(id + "-")
-                        && task.id().substring(id.length() + 1).matches("\\d+");
     }
 
     private static List<String> ids(List<Task> tasks) {

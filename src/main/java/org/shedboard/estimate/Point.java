@@ -17,6 +17,7 @@ import org.shedboard.shop.Step;
  * @param caution what to mind, may be empty
  * @param stopsRiding whether a fix found here marks the machine not to be ridden (brakes, steering, frame, fuel)
  * @param measure the value to read off, where there is one
+ * @param renewedWith id of the item that is renewed, never cleaned, when it is found dirty here
  */
 public record Point(
         String id,
@@ -28,12 +29,39 @@ public record Point(
         List<Integer> uncoverMinutes,
         String caution,
         boolean stopsRiding,
-        Optional<Measure> measure) {
+        Optional<Measure> measure,
+        Optional<String> renewedWith) {
     /** A value read off at a point: good from low to high, both inclusive. */
     public record Measure(String unit, double low, double high) {
         public boolean isWithin(double value) {
             return value >= low && value <= high;
         }
+    }
+
+    /** A point at which nothing is renewed by rule. */
+    public Point(
+            String id,
+            String name,
+            String where,
+            Step step,
+            Depth due,
+            int inspectMinutes,
+            List<Integer> uncoverMinutes,
+            String caution,
+            boolean stopsRiding,
+            Optional<Measure> measure) {
+        this(
+                id,
+                name,
+                where,
+                step,
+                due,
+                inspectMinutes,
+                uncoverMinutes,
+                caution,
+                stopsRiding,
+                measure,
+                Optional.empty());
     }
 
     public Point {

@@ -25,7 +25,7 @@ public record Work(
         Set<String> classes,
         Depth depth,
         List<WorkTask> tasks,
-        List<Part> parts,
+        List<WorkPart> parts,
         Optional<ServiceInterval> interval) {
     public Work {
         classes = Set.copyOf(classes);
@@ -41,8 +41,17 @@ public record Work(
             Set<String> classes,
             Depth depth,
             List<WorkTask> tasks,
-            List<Part> parts) {
+            List<WorkPart> parts) {
         this(id, name, key, classes, depth, tasks, parts, Optional.empty());
+    }
+
+    /** The parts as a line of a visit carries them. */
+    public List<Part> lineParts() {
+        return parts.stream().map(WorkPart::asPart).toList();
+    }
+
+    public Optional<WorkPart> findPart(String partName) {
+        return parts.stream().filter(part -> part.name().equals(partName)).findFirst();
     }
 
     public boolean isFor(String classId) {

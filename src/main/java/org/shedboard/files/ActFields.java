@@ -11,10 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shedboard.day.Act;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Item;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
 import org.shedboard.register.Reading.Told;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -105,9 +107,18 @@ final class ActFields {
             case CHECK_HOIST -> new Act.CheckHoist(checked(entry.fields(), entry.by()));
             case COLLECT -> new Act.Collect(visit(entry), entry.fields().flag("toldNotToRide", false));
             case CALL_OFF -> new Act.CallOff(visit(entry), entry.fields().flag("noShow", false));
+            case ORDER -> order(entry);
             case CLOSE_DAY -> new Act.CloseDay(entry.by());
             case TICK -> throw new IllegalArgumentException("a tick may be several acts");
         };
+    }
+
+    private Act order(Entry entry) {
+        StockFields stock = new StockFields(catalogue);
+        Optional<Item> item = stock.item(entry.fields());
+        Amount amount = stock.amount(entry.fields(), item);
+        String id = item.map(Item::id).orElse("?");
+        return new Act.OrderStock(id, amount, entry.findMoment("due"), entry.by());
     }
 
     private static Optional<Mark> rest(Entry entry) {

@@ -1,10 +1,13 @@
 package org.shedboard.files;
 
+import java.time.Year;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Item;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
@@ -25,25 +28,28 @@ public final class CatalogueFile {
 
     private CatalogueFile() {}
 
-    public static Reading<Catalogue> read(String json) {
-        return Reading.of(json, CatalogueFile::catalogue);
+    /** @param nextYear the newest model year there can be; until then it must be plain which part is which */
+    public static Reading<Catalogue> read(String json, Year nextYear) {
+        return Reading.of(json, root -> catalogue(root, nextYear));
     }
 
-    private static Catalogue catalogue(Fields root) {
+    private static Catalogue catalogue(Fields root, Year nextYear) {
         root.findText("note");
+        ItemFields items = new ItemFields(root);
         Map<String, String> seen = new HashMap<>();
-        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen));
-        WorkFields works = new WorkFields(seen.keySet());
+        List<MachineClass> classes = root.someObjects("classes", fields -> machineClass(fields, seen, items));
+        WorkFields works = new WorkFields(seen.keySet(), new PartFields(items, nextYear));
         return new Catalogue(
                 classes,
                 root.someObjects("works", works::read),
                 root.object("usual", CatalogueFile::usual),
                 root.object("spreads", CatalogueFile::spreads),
                 root.whole("testDriveMinutes", 1, LONGEST_MINUTES),
-                root.whole("signOffMinutes", 1, LONGEST_MINUTES));
+                root.whole("signOffMinutes", 1, LONGEST_MINUTES),
+                items.all());
     }
 
-    private static MachineClass machineClass(Fields fields, Map<String, String> seen) {
+    private static MachineClass machineClass(Fields fields, Map<String, String> seen, ItemFields items) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         String name = fields.filled("name");
@@ -51,7 +57,7 @@ public final class CatalogueFile {
         List<Integer> wash = byMud(fields, "washMinutes");
         MachineClass.Moving moving = fields.object("moving", CatalogueFile::moving);
         Map<String, String> pointsSeen = new HashMap<>();
-        List<Point> points = fields.someObjects("points", each -> point(each, pointsSeen));
+        List<Point> points = fields.someObjects("points", each -> point(each, pointsSeen, items));
         return new MachineClass(id, name, massKg, wash, moving, points);
     }
 
@@ -63,7 +69,7 @@ public final class CatalogueFile {
         return new MachineClass.Moving(driven, pushed, raise, lower);
     }
 
-    private static Point point(Fields fields, Map<String, String> seen) {
+    private static Point point(Fields fields, Map<String, String> seen, ItemFields items) {
         String id = fields.filled("id");
         fields.unique("id", id, seen);
         Step step = fields.oneOf("step", Step.class);
@@ -80,7 +86,17 @@ public final class CatalogueFile {
                 byMud(fields, "uncoverMinutes"),
                 fields.findText("caution").orElse(""),
                 fields.flag("stopsRiding", false),
-                fields.findObject("measure", CatalogueFile::measure));
+                fields.findObject("measure", CatalogueFile::measure),
+                renewedWith(fields, items));
+    }
+
+    private static Optional<String> renewedWith(Fields fields, ItemFields items) {
+        Optional<Item> item = items.find(fields, "renewedWith");
+        if (item.filter(each -> !each.isDisposable()).isPresent()) {
+            fields.fault(
+                    "renewedWith", "%s is not disposable".formatted(item.get().id()));
+        }
+        return item.map(Item::id);
     }
 
     private static Point.Measure measure(Fields fields) {

@@ -20,5 +20,6 @@ enum Deed {
     CHECK_HOIST,
     COLLECT,
     CALL_OFF,
+    ORDER,
     CLOSE_DAY
 }

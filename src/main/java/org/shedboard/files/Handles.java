@@ -129,7 +129,7 @@ final class Handles {
             catalogue
                     .findWork(each.workId())
                     .ifPresent(work -> lines.add(
-                            new Line("L" + lines.size(), work.id(), work.name(), each.payer(), work.parts())));
+                            new Line("L" + lines.size(), work.id(), work.name(), each.payer(), work.lineParts())));
         }
         return List.copyOf(lines);
     }

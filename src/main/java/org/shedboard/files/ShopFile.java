@@ -58,7 +58,9 @@ public final class ShopFile {
         List<Owner> owners = root.objectsOrNone("owners", this::owner);
         List<Machine> machines = root.objectsOrNone("machines", this::machine);
         MorningFields morning = new MorningFields(shop, machines, catalogue);
-        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins);
+        StockFields shelf = new StockFields(catalogue);
+        return new Setup(shop, owners, machines, List.of(), root.findObject("morning", morning::read), pins)
+                .withStock(root.objectsOrNone("shelf", shelf::read));
     }
 
     private Shop shop(Fields root) {

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
+import org.shedboard.estimate.WorkPart;
 import org.shedboard.shop.Depth;
-import org.shedboard.shop.Part;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Skill;
@@ -37,6 +37,7 @@ final class WorkFields {
     private static final int LONGEST_INTERVAL = 100_000;
 
     private final Set<String> classIds;
+    private final PartFields parts;
     private final Map<String, String> worksSeen = new HashMap<>();
     /** Where a key is used, by "class key". */
     private final Map<String, String> keysSeen = new HashMap<>();
@@ -51,8 +52,9 @@ final class WorkFields {
     /** A task and the object it was read from. */
     private record Placed(Fields fields, WorkTask task) {}
 
-    WorkFields(Set<String> classIds) {
+    WorkFields(Set<String> classIds, PartFields parts) {
         this.classIds = classIds;
+        this.parts = parts;
     }
 
     Work read(Fields fields) {
@@ -67,8 +69,10 @@ final class WorkFields {
         String key = key(fields, classes);
         Depth depth = fields.oneOf("depth", Depth.class);
         List<WorkTask> wanted = tasks(fields.someObjects("tasks", each -> new Placed(each, task(each))));
-        List<Part> parts = fields.objectsOrNone("parts", WorkFields::part);
-        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, parts, interval(fields, id));
+        PartFields.Of work =
+                new PartFields.Of(classes, wanted.stream().map(WorkTask::id).toList());
+        List<WorkPart> needed = fields.objectsOrNone("parts", each -> parts.read(each, work));
+        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, needed, interval(fields, id));
     }
 
     private String key(Fields fields, List<String> classes) {
@@ -107,10 +111,6 @@ final class WorkFields {
         return hours.isPresent() || kilometres.isPresent() || months.isPresent()
                 ? Optional.of(new ServiceInterval(hours, kilometres, months, includes))
                 : Optional.empty();
-    }
-
-    private static Part part(Fields fields) {
-        return new Part(fields.filled("name"), fields.filled("quantity"));
     }
 
     private List<WorkTask> tasks(List<Placed> all) {

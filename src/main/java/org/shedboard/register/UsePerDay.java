@@ -2,7 +2,7 @@ package org.shedboard.register;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 
 /**
  * What a machine runs in a day, in hours or kilometres.
@@ -31,11 +31,11 @@ public record UsePerDay(double likely, double low, double high) {
      * many as there are readings away from the middle, which is invented.
      */
     static Optional<UsePerDay> of(List<List<Point>> meters) {
-        List<Double> slopes = slopes(meters, DAYS_APART);
-        if (slopes.isEmpty()) {
+        double[] slopes = slopes(meters, DAYS_APART);
+        if (slopes.length == 0) {
             slopes = slopes(meters, 1);
         }
-        if (slopes.isEmpty()) {
+        if (slopes.length == 0) {
             return Optional.empty();
         }
         int readings =
@@ -43,12 +43,12 @@ public record UsePerDay(double likely, double low, double high) {
         return Optional.of(of(slopes, readings));
     }
 
-    private static UsePerDay of(List<Double> slopes, int readings) {
+    private static UsePerDay of(double[] slopes, int readings) {
         double likely = Sample.of(slopes).median();
         double variance = readings * (readings - 1.0) * (2.0 * readings + 5) / 18;
         double half = EIGHT_IN_TEN * StrictMath.sqrt(variance) / 2;
-        double low = slopes.get(rank(slopes.size() / 2.0 - half, slopes.size()));
-        double high = slopes.get(rank(slopes.size() / 2.0 + half, slopes.size()));
+        double low = slopes[rank(slopes.length / 2.0 - half, slopes.length)];
+        double high = slopes[rank(slopes.length / 2.0 + half, slopes.length)];
         double season = 1 + 1.0 / readings;
         return new UsePerDay(likely, Math.min(low, likely / season), Math.max(high, likely * season));
     }
@@ -57,19 +57,24 @@ public record UsePerDay(double likely, double low, double high) {
         return (int) Math.max(0, Math.min(size - 1.0, Math.floor(wanted)));
     }
 
-    private static List<Double> slopes(List<List<Point>> meters, double daysApart) {
-        return meters.stream()
-                .flatMap(meter -> IntStream.range(0, meter.size())
-                        .boxed()
-                        .flatMap(from -> meter.subList(from + 1, meter.size()).stream()
-                                .filter(to -> to.day() - meter.get(from).day() >= daysApart)
-                                .map(to -> Math.max(0, slope(meter.get(from), to)))))
-                .sorted()
-                .toList();
+    /** From the least to the greatest. */
+    private static double[] slopes(List<List<Point>> meters, double daysApart) {
+        DoubleStream.Builder slopes = DoubleStream.builder();
+        for (List<Point> meter : meters) {
+            for (int to = 1; to < meter.size(); to++) {
+                for (int from = 0; from < to; from++) {
+                    addSlope(slopes, meter.get(from), meter.get(to), daysApart);
+                }
+            }
+        }
+        return slopes.build().sorted().toArray();
     }
 
-    private static double slope(Point from, Point to) {
-        return (to.run() - from.run()) / (to.day() - from.day());
+    private static void addSlope(DoubleStream.Builder slopes, Point from, Point to, double daysApart) {
+        double days = to.day() - from.day();
+        if (days >= daysApart) {
+            slopes.add(Math.max(0, (to.run() - from.run()) / days));
+        }
     }
 
     /** What machines of a kind run: of one that we know too little of, the middle and the outer tenths of the others. */

@@ -128,7 +128,7 @@ final class PlacesView {
     private static Style styleOf(Concern.Kind kind) {
         return switch (kind) {
             case NOT_TO_BE_RIDDEN, PROMISE_MISSED, PROMISE_IN_DANGER, NOT_IN_PLAN -> Style.DANGER;
-            case OWNER_TO_ASK, HELD_FOR_PARTS, HELD_FOR_LOOK -> Style.HELD;
+            case PART_SHORT, OWNER_TO_ASK, HELD_FOR_PARTS, HELD_FOR_LOOK -> Style.HELD;
             case UNSETTLED,
                     DAY_NOT_CLOSED,
                     HOIST_UNCHECKED,

@@ -18,8 +18,10 @@ import org.shedboard.words.Words;
 final class RingView {
     /** Lines about the chosen machine. */
     private static final int DETAIL = 5;
-    /** From this width on there is room for the telephone and for what it is due by. */
+    /** From this width on there is room for what it is due by. */
     private static final int WIDE = 118;
+    /** From this width on for the telephone too. */
+    private static final int WIDEST = 140;
 
     private static final int MARK = 3;
 
@@ -38,38 +40,37 @@ final class RingView {
         Region body = page.below(2).inside(1, 0);
         canvas.text(body.row(0), RingWords.total(screen.list()), Style.STRONG);
         Region list = body.below(2).above(DETAIL);
-        boolean wide = body.width() >= WIDE;
-        List<Column> columns = columns(wide);
+        List<Column> columns = columns(body.width());
         canvas.headings(list.row(0).rightOf(MARK), columns);
-        rows(list.below(1), columns, wide);
+        rows(list.below(1), columns, body.width());
         screen.chosen().ifPresent(call -> detail(body.bottom(DETAIL).below(1), call));
     }
 
-    private static List<Column> columns(boolean wide) {
+    private static List<Column> columns(int width) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.left(Words.say("ring.owner"), 0));
-        if (wide) {
-            columns.add(Column.left(Words.say("ring.phone"), 13));
+        if (width >= WIDEST) {
+            columns.add(Column.left(Words.say("ring.phone"), 14));
         }
-        columns.add(Column.left(Words.say("ring.machine"), 21));
-        columns.add(Column.left(Words.say("ring.due"), 14));
-        if (wide) {
-            columns.add(Column.left(Words.say("ring.by"), 30));
+        columns.add(Column.left(Words.say("ring.machine"), 20));
+        columns.add(Column.left(Words.say("ring.due"), 13));
+        if (width >= WIDE) {
+            columns.add(Column.left(Words.say("ring.by"), 31));
         }
-        columns.add(Column.right(Words.say("ring.late"), 13));
-        columns.add(Column.right(Words.say("ring.work_minutes"), 5));
+        columns.add(Column.right(Words.say("ring.late"), 12));
+        columns.add(Column.right(Words.say("ring.work_minutes"), 4));
         return columns;
     }
 
-    private List<String> row(RingList.Call call, boolean wide) {
+    private List<String> row(RingList.Call call, int width) {
         List<String> row = new ArrayList<>();
         row.add(call.owner().name());
-        if (wide) {
+        if (width >= WIDEST) {
             row.add(call.owner().phone());
         }
         row.add(call.machine().label());
         row.add(call.work().name());
-        if (wide) {
+        if (width >= WIDE) {
             row.add(RingWords.by(call.due()));
         }
         row.add(RingWords.late(call.due(), screen.list().today()));
@@ -77,7 +78,7 @@ final class RingView {
         return row;
     }
 
-    private void rows(Region region, List<Column> columns, boolean wide) {
+    private void rows(Region region, List<Column> columns, int width) {
         List<RingList.Call> calls = screen.list().calls();
         int first = Math.max(0, screen.row() - region.height() + 1);
         for (int i = first; i < calls.size() && i - first < region.height(); i++) {
@@ -91,7 +92,7 @@ final class RingView {
             if (isOverdue(calls.get(i))) {
                 canvas.fill(line.rightOf(1).left(1), '!', style);
             }
-            canvas.entry(line.rightOf(MARK), columns, row(calls.get(i), wide), style);
+            canvas.entry(line.rightOf(MARK), columns, row(calls.get(i), width), style);
         }
     }
 
@@ -106,17 +107,7 @@ final class RingView {
     private void detail(Region region, RingList.Call call) {
         Region rest = canvas.paragraph(
                 region, call.owner().name() + ", " + call.owner().phone(), Style.STRONG);
-        NextDue due = call.due();
-        rest = canvas.paragraph(
-                rest,
-                Words.say(
-                        "ring.detail_due",
-                        call.machine().label(),
-                        call.work().name(),
-                        RingWords.by(due),
-                        RingWords.likely(due),
-                        RingWords.range(due.dates())),
-                Style.NORMAL);
+        rest = canvas.paragraph(rest, RingWords.sentence(call), Style.NORMAL);
         rest = canvas.paragraph(rest, Words.say("ring.detail_load", RingWords.hours(call.load())), Style.NORMAL);
         String rung = RingWords.rung(board.expectDay().books(), call).orElse("");
         canvas.paragraph(rest, rung, Style.QUIET);

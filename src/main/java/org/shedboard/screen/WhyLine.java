@@ -44,7 +44,8 @@ public final class WhyLine {
         } else if (reason instanceof Reason.Arrival arrival) {
             return Optional.of(Words.say("why.arrival", time(arrival.until())));
         } else if (reason instanceof Reason.Part part) {
-            return Optional.of(Words.say("why.held", time(part.until())));
+            String why = visit.hold().isPresent() ? "why.held" : "why.part";
+            return Optional.of(Words.say(why, time(part.until())));
         } else if (reason instanceof Reason.Pinned pinned) {
             return Optional.of(Words.say("why.pinned", time(pinned.until())));
         } else if (reason instanceof Reason.Task waits) {

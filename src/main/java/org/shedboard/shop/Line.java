@@ -22,6 +22,10 @@ public record Line(String id, String workId, String name, Payer payer, List<Part
         this(id, workId, name, payer, parts, OptionalInt.empty());
     }
 
+    public Line withParts(List<Part> next) {
+        return new Line(id, workId, name, payer, next, agreedMinutes);
+    }
+
     public Line agreedAt(int minutes) {
         return new Line(id, workId, name, payer, parts, OptionalInt.of(minutes));
     }

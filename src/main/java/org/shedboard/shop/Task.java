@@ -47,6 +47,12 @@ public record Task(
         return new Task(id, name, kind, skill, handsOn, unattended, after, ids, lines, caution, progress);
     }
 
+    /** Whether this is the task of that name, or the same once more in one visit, which has a number behind its name. */
+    public boolean isCalled(String name) {
+        return id.equals(name)
+                || id.startsWith(name + "-") && id.substring(name.length() + 1).matches("\\d+");
+    }
+
     public boolean isDone() {
         return progress.isDone();
     }

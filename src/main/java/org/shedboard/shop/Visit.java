@@ -74,6 +74,11 @@ public record Visit(
         return index;
     }
 
+    /** The first stay with work left; the last one when there is none. */
+    public Stay newestStay() {
+        return stays.get(Math.min(currentStay(), stays.size() - 1));
+    }
+
     public Optional<Stay> stayOf(String taskId) {
         return stays.stream().filter(stay -> stay.findTask(taskId).isPresent()).findFirst();
     }

@@ -35,7 +35,8 @@ final class CatalogueRows {
                 readUsual(sql),
                 new Spreads(readSpreads(sql), catalogue.real("machine_spread"), catalogue.real("person_spread")),
                 catalogue.number("test_drive_minutes"),
-                catalogue.number("sign_off_minutes"));
+                catalogue.number("sign_off_minutes"),
+                PartRows.items(sql));
     }
 
     private static Map<Usual, Usual.Words> readUsual(Sql sql) {
@@ -68,6 +69,7 @@ final class CatalogueRows {
         parts.add(Share.whole(CATALOGUE, List.of(itself)));
         parts.add(Share.whole(SPREAD, spreads(spreads)));
         parts.add(Share.whole(USUAL, usual(catalogue)));
+        parts.add(PartRows.shareOfItems(catalogue.items()));
         parts.addAll(ClassRows.shares(catalogue.classes()));
         parts.addAll(WorkRows.shares(catalogue.works()));
         return parts;

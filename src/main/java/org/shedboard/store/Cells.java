@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.Function;
 
 /** One row of a table, by column name, on its way in or out. */
@@ -52,6 +53,9 @@ final class Cells {
         }
         if (content instanceof OptionalInt number) {
             return number.isPresent() ? number.getAsInt() : null;
+        }
+        if (content instanceof OptionalLong number) {
+            return number.isPresent() ? number.getAsLong() : null;
         }
         if (content instanceof OptionalDouble number) {
             return number.isPresent() ? number.getAsDouble() : null;
@@ -141,6 +145,10 @@ final class Cells {
 
     long wide(String column) {
         return expect(column, Long.class);
+    }
+
+    OptionalLong findWide(String column) {
+        return find(column, Long.class).map(OptionalLong::of).orElseGet(OptionalLong::empty);
     }
 
     double real(String column) {

@@ -27,6 +27,7 @@ final class ClassRows {
             .flag("stops_riding")
             .text("unit")
             .real("low", "high")
+            .text("renewed_with")
             .keyed("class_id", "id");
 
     private ClassRows() {}
@@ -63,7 +64,8 @@ final class ClassRows {
                 row.numbers("uncover_minutes"),
                 row.text("caution"),
                 row.flag("stops_riding"),
-                row.findText("unit").map(unit -> new Point.Measure(unit, row.real("low"), row.real("high"))));
+                row.findText("unit").map(unit -> new Point.Measure(unit, row.real("low"), row.real("high"))),
+                row.findText("renewed_with"));
     }
 
     static List<Share> shares(List<MachineClass> classes) {
@@ -107,6 +109,7 @@ final class ClassRows {
                 .set("stops_riding", point.stopsRiding())
                 .set("unit", measure.map(Point.Measure::unit))
                 .set("low", measure.map(Point.Measure::low))
-                .set("high", measure.map(Point.Measure::high));
+                .set("high", measure.map(Point.Measure::high))
+                .set("renewed_with", point.renewedWith());
     }
 }

@@ -3,6 +3,7 @@ package org.shedboard.store;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Part;
 import org.shedboard.shop.Payer;
@@ -20,7 +21,8 @@ final class LineRows {
     private static final Table PART = Table.named("line_part")
             .text("visit_id", "line_id")
             .number("ordinal")
-            .text("name", "quantity")
+            .text("name", "quantity", "fitted_item_id", "fitted_by")
+            .instant("fitted_at")
             .keyed("visit_id", "line_id", "ordinal")
             .scoped("visit_id");
 
@@ -48,7 +50,7 @@ final class LineRows {
         String id = row.text("id");
         List<Part> own = parts.of(row.text("visit_id")).stream()
                 .filter(part -> part.text("line_id").equals(id))
-                .map(part -> new Part(part.text("name"), part.text("quantity")))
+                .map(part -> part.map(LineRows::toPart))
                 .toList();
         return new Line(
                 id,
@@ -57,6 +59,12 @@ final class LineRows {
                 row.one(Payer.class, "payer"),
                 own,
                 row.findNumber("agreed_minutes"));
+    }
+
+    private static Part toPart(Cells row) {
+        Optional<Part.Fitted> fitted = row.findText("fitted_item_id")
+                .map(item -> new Part.Fitted(item, row.text("fitted_by"), row.instant("fitted_at")));
+        return new Part(row.text("name"), row.text("quantity"), fitted);
     }
 
     static List<Share> shares(List<String> visitIds, Collection<Visit> visits) {
@@ -91,7 +99,10 @@ final class LineRows {
                     .set("line_id", line.id())
                     .set("ordinal", i)
                     .set("name", part.name())
-                    .set("quantity", part.quantity()));
+                    .set("quantity", part.quantity())
+                    .set("fitted_item_id", part.fitted().map(Part.Fitted::itemId))
+                    .set("fitted_by", part.fitted().map(Part.Fitted::by))
+                    .set("fitted_at", part.fitted().map(Part.Fitted::at)));
         }
     }
 }

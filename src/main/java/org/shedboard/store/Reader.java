@@ -10,6 +10,8 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Logbook;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -124,6 +126,16 @@ public sealed class Reader permits Tx {
     /** How the shop counts its hours. */
     public HoursRules hoursRules() {
         return HoursRulesRows.find(sql);
+    }
+
+    /** What is on the shelf, and what is waited for. */
+    public Shelf shelf() {
+        return ShelfRows.read(sql);
+    }
+
+    /** How what lies on the shelf of an item got there, the oldest first. */
+    public List<Movement> movementsOf(String itemId) {
+        return ShelfRows.movementsOf(sql, itemId);
     }
 
     public Optional<Posted> posted() {

@@ -8,8 +8,11 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -98,6 +101,18 @@ public final class Tx extends Reader {
 
     public void saveHoursRules(HoursRules rules) {
         difference.save(sql, List.of(HoursRulesRows.share(rules)));
+    }
+
+    public void saveStock(Collection<Stock> stock) {
+        difference.save(sql, List.of(ShelfRows.shareOfStock(stock)));
+    }
+
+    public void saveOrders(Collection<Order> orders) {
+        difference.save(sql, List.of(ShelfRows.shareOfOrders(orders)));
+    }
+
+    public void saveMovements(Collection<Movement> movements) {
+        difference.save(sql, List.of(ShelfRows.shareOfMovements(movements)));
     }
 
     public void saveOpening(Opening opening) {

@@ -5,13 +5,12 @@ import java.util.List;
 import java.util.Set;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
-import org.shedboard.shop.Part;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 
-/** The work on offer, in the tables work, work_task and work_part. */
+/** The work on offer, in the tables work and work_task. */
 final class WorkRows {
     private static final Table WORK = Table.named("work")
             .text("id")
@@ -27,11 +26,6 @@ final class WorkRows {
             .flag("checked_by_another")
             .text("caution")
             .keyed("work_id", "ordinal");
-    private static final Table PART = Table.named("work_part")
-            .text("work_id")
-            .number("ordinal")
-            .text("name", "quantity")
-            .keyed("work_id", "ordinal");
 
     private static final Table INTERVAL = Table.named("work_interval")
             .text("work_id")
@@ -43,14 +37,14 @@ final class WorkRows {
 
     static List<Work> read(Sql sql) {
         Children tasks = Children.of(sql.select(TASK, "ORDER BY work_id, ordinal"), "work_id");
-        Children parts = Children.of(sql.select(PART, "ORDER BY work_id, ordinal"), "work_id");
+        PartRows parts = PartRows.read(sql);
         Children intervals = Children.of(sql.select(INTERVAL, "ORDER BY work_id"), "work_id");
         return sql.select(WORK, "ORDER BY ordinal").stream()
                 .map(row -> row.map(work -> toWork(work, tasks, parts, intervals)))
                 .toList();
     }
 
-    private static Work toWork(Cells row, Children tasks, Children parts, Children intervals) {
+    private static Work toWork(Cells row, Children tasks, PartRows parts, Children intervals) {
         String id = row.text("id");
         return new Work(
                 id,
@@ -59,7 +53,7 @@ final class WorkRows {
                 Set.copyOf(row.list("classes")),
                 row.one(Depth.class, "depth"),
                 tasks.map(id, WorkRows::toTask),
-                parts.map(id, part -> new Part(part.text("name"), part.text("quantity"))),
+                parts.partsOf(id),
                 intervals.map(id, WorkRows::toInterval).stream().findFirst());
     }
 
@@ -85,19 +79,16 @@ final class WorkRows {
     static List<Share> shares(List<Work> works) {
         List<Cells> rows = new ArrayList<>();
         List<Cells> tasks = new ArrayList<>();
-        List<Cells> shelf = new ArrayList<>();
         List<Cells> intervals = new ArrayList<>();
         for (Work work : works) {
             rows.add(cells(work, rows.size()));
             work.tasks().forEach(task -> tasks.add(cells(work.id(), task, tasks.size())));
-            work.parts().forEach(part -> shelf.add(cells(work.id(), part, shelf.size())));
             work.interval().ifPresent(interval -> intervals.add(cells(work.id(), interval)));
         }
-        return List.of(
-                Share.whole(WORK, rows),
-                Share.whole(TASK, tasks),
-                Share.whole(PART, shelf),
-                Share.whole(INTERVAL, intervals));
+        List<Share> shares = new ArrayList<>(
+                List.of(Share.whole(WORK, rows), Share.whole(TASK, tasks), Share.whole(INTERVAL, intervals)));
+        shares.addAll(PartRows.shares(works));
+        return shares;
     }
 
     private static Cells cells(Work work, int ordinal) {
@@ -133,13 +124,5 @@ final class WorkRows {
                 .set("kilometres", interval.kilometres())
                 .set("months", interval.months())
                 .set("includes", interval.includes());
-    }
-
-    private static Cells cells(String workId, Part part, int ordinal) {
-        return Cells.in(PART)
-                .set("work_id", workId)
-                .set("ordinal", ordinal)
-                .set("name", part.name())
-                .set("quantity", part.quantity());
     }
 }

@@ -190,7 +190,8 @@ public final class TallySpeed {
         Work work = works.get(random.nextInt(works.size()));
         Mud mud = Mud.values()[random.nextInt(Mud.values().length)];
         Intake intake = new Intake(morning, mud, work.depth(), Condition.SOUND, "");
-        List<Line> lines = List.of(new Line("L" + visits.size(), work.id(), work.name(), Payer.OWNER, work.parts()));
+        List<Line> lines =
+                List.of(new Line("L" + visits.size(), work.id(), work.name(), Payer.OWNER, work.lineParts()));
         int person = index % PEOPLE;
         Instant at = free[person];
         List<Stay> stays = new ArrayList<>();

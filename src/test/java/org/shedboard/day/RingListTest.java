@@ -68,7 +68,7 @@ class RingListTest {
                 .lastVisit(call.machine().id())
                 .orElseThrow()
                 .mud();
-        Line line = new Line("L", call.work().id(), "", Payer.OWNER, call.work().parts());
+        Line line = new Line("L", call.work().id(), "", Payer.OWNER, call.work().lineParts());
         Intake intake = new Intake(NOW, mud, call.work().depth(), Condition.SOUND, "");
         int minutes = new Estimator(DAY.books().catalogue())
                 .estimate(call.machine().classId(), intake, List.of(line))

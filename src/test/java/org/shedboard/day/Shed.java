@@ -208,6 +208,12 @@ public final class Shed {
         return day;
     }
 
+    /** The same shed with these books. */
+    Shed with(Books books) {
+        day = day.with(books);
+        return this;
+    }
+
     public Instant now() {
         return now;
     }

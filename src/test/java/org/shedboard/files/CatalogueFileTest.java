@@ -3,6 +3,7 @@ package org.shedboard.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Year;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -42,18 +43,22 @@ class CatalogueFileTest {
               ],
               "works": [
                 {"id": "oil", "name": "Oil", "key": "o", "classes": ["quad"], "depth": "once-over",
+                 "every": {"hours": 50},
                  "tasks": [
                    {"id": "drain", "name": "Drain", "step": "underside", "skill": "service", "handsOn": 5, "unattended": 15},
                    {"id": "plug", "name": "Plug", "step": "underside", "skill": "service", "handsOn": 2, "after": ["drain"]}
                  ],
                  "parts": [{"name": "Oil", "quantity": "2 L"}]},
                 {"id": "box", "name": "Gearbox", "key": "g", "classes": ["quad"], "depth": "full",
+                 "every": {"months": 12}, "includes": ["oil"],
                  "tasks": [
                    {"id": "drain", "name": "Drain", "step": "underside", "skill": "service", "handsOn": 9}
                  ]}
               ]
             }
             """;
+
+    static final Year NEXT_YEAR = Year.of(2027);
 
     static Stream<Arguments> oneThingWrong() {
         return Stream.of(
@@ -99,7 +104,12 @@ class CatalogueFileTest {
                         "\"stopsRiding\": \"yes\"",
                         "classes[0].points[0].stopsRiding: is \"yes\", not true or false"),
                 wrong("\"pushed\": 8, ", "", "classes[0].moving.pushed: is missing"),
-                wrong("\"id\": \"box\"", "\"id\": \"oil\"", "works[1].id: \"oil\" is already at works[0].id"),
+                wrong(
+                        "\"id\": \"box\"",
+                        "\"id\": \"oil\"",
+                        List.of(
+                                "works[1].id: \"oil\" is already at works[0].id",
+                                "works[1].includes[0]: no work before it \"oil\"")),
                 wrong("\"key\": \"g\"", "\"key\": \"o\"", "works[1].key: \"o\" already chooses works[0] for quad"),
                 wrong("\"key\": \"g\"", "\"key\": \"gbx\"", "works[1].key: \"gbx\" is not one or two small letters"),
                 wrong(
@@ -138,6 +148,16 @@ class CatalogueFileTest {
                         "\"handsOn\": 2,",
                         "\"handsOn\": 2, \"kinds\": [\"floor\"],",
                         "works[0].tasks[1].kinds: not every kind does for step underside"),
+                wrong("{\"hours\": 50}", "{}", "works[0].every.hours: is missing, and so are kilometres and months"),
+                wrong("{\"hours\": 50}", "{\"hours\": 0}", "works[0].every.hours: 0 is not from 1 to 100000"),
+                wrong(
+                        "\"includes\": [\"oil\"]",
+                        "\"includes\": [\"box\"]",
+                        "works[1].includes[0]: no work before it \"box\""),
+                wrong(
+                        "\"every\": {\"months\": 12}, ",
+                        "",
+                        "works[1].includes: says what it includes, but not how often it is to be done"),
                 wrong("\"quantity\": \"2 L\"", "\"quantity\": 2", "works[0].parts[0].quantity: is 2, not a text"));
     }
 
@@ -145,14 +165,14 @@ class CatalogueFileTest {
     @MethodSource
     void oneThingWrong(String text, String other, List<String> expected) {
         assertEquals(1, SOUND.split(Pattern.quote(text), -1).length - 1, "the table names one place: " + text);
-        Reading<Catalogue> reading = CatalogueFile.read(SOUND.replace(text, other));
+        Reading<Catalogue> reading = CatalogueFile.read(SOUND.replace(text, other), NEXT_YEAR);
         assertEquals(expected, reading.faults().stream().map(Object::toString).toList());
         assertTrue(reading.value().isEmpty(), "nothing half loaded");
     }
 
     @Test
     void the_catalogue_of_the_table_is_sound_itself() {
-        assertEquals(List.of(), CatalogueFile.read(SOUND).faults());
+        assertEquals(List.of(), CatalogueFile.read(SOUND, NEXT_YEAR).faults());
     }
 
     @Test
@@ -162,7 +182,7 @@ class CatalogueFileTest {
                    {"id": "plug", "name": "Plug", "step": "underside", "skill": "service", "handsOn": 2}""");
         assertEquals(
                 List.of("works[1].tasks[0].after: goes in a circle: drain after plug after drain"),
-                CatalogueFile.read(second).faults().stream()
+                CatalogueFile.read(second, NEXT_YEAR).faults().stream()
                         .map(Object::toString)
                         .toList());
     }
@@ -173,21 +193,21 @@ class CatalogueFileTest {
                 .replace("\"inspectMinutes\": 1", "\"inspectMinutes\": -1");
         assertEquals(
                 List.of("classes[0].massKg", "classes[0].points[1].inspectMinutes"),
-                CatalogueFile.read(two).faults().stream()
+                CatalogueFile.read(two, NEXT_YEAR).faults().stream()
                         .map(fault -> fault.where())
                         .toList());
     }
 
     @Test
     void text_that_is_no_json_is_told_with_line_and_column() {
-        Reading<Catalogue> reading = CatalogueFile.read("{\n  \"note\": ,\n}");
+        Reading<Catalogue> reading = CatalogueFile.read("{\n  \"note\": ,\n}", NEXT_YEAR);
         assertEquals(1, reading.faults().size());
         assertEquals("line 2 column 11", reading.faults().get(0).where());
     }
 
     @Test
     void a_key_given_twice_is_told_with_its_line() {
-        Reading<Catalogue> reading = CatalogueFile.read("{\n  \"note\": \"a\",\n  \"note\": \"b\"\n}");
+        Reading<Catalogue> reading = CatalogueFile.read("{\n  \"note\": \"a\",\n  \"note\": \"b\"\n}", NEXT_YEAR);
         assertEquals(1, reading.faults().size());
         assertTrue(
                 reading.faults().get(0).where().startsWith("line 3 "),
@@ -198,13 +218,13 @@ class CatalogueFileTest {
     void an_empty_file_or_a_list_is_no_catalogue() {
         assertEquals(
                 "line 1 column 1: the file is empty",
-                CatalogueFile.read("").faults().get(0).toString());
+                CatalogueFile.read("", NEXT_YEAR).faults().get(0).toString());
         assertEquals(
                 "is a list, not an object",
-                CatalogueFile.read("[]").faults().get(0).toString());
+                CatalogueFile.read("[]", NEXT_YEAR).faults().get(0).toString());
         assertEquals(
                 "is null, not an object",
-                CatalogueFile.read("null").faults().get(0).toString());
+                CatalogueFile.read("null", NEXT_YEAR).faults().get(0).toString());
     }
 
     private static Arguments wrong(String text, String other, String fault) {

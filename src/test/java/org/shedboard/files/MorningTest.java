@@ -333,6 +333,8 @@ class MorningTest {
             } else if (act instanceof Act.CallOff off) {
                 VisitState next = off.noShow() ? VisitState.NO_SHOW : VisitState.CANCELLED;
                 assertEquals(VisitState.BOOKED, states.put(off.visitId(), next), what);
+            } else if (act instanceof Act.OrderStock order) {
+                assertTrue(SETUP.stock().stream().anyMatch(each -> each.itemId().equals(order.itemId())), what);
             } else {
                 throw new IllegalStateException("this walk does not know " + what);
             }

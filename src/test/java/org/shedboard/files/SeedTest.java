@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -22,8 +23,11 @@ import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.estimate.Point;
+import org.shedboard.estimate.Resolution;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
+import org.shedboard.estimate.WorkPart;
+import org.shedboard.register.Stock;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
@@ -108,6 +112,57 @@ class SeedTest {
                         1, keys.stream().filter(other -> other.startsWith(key)).count(), machineClass.id() + " " + key);
             }
         }
+    }
+
+    @Test
+    void every_part_is_one_item_for_each_class_in_every_year_from_1990_on_also_in_years_to_come() {
+        for (int nextYear : List.of(2027, 2100)) {
+            Reading<Catalogue> reading = CatalogueFile.read(Seed.text("catalogue.json"), Year.of(nextYear));
+            assertEquals(List.of(), reading.faults());
+        }
+    }
+
+    @Test
+    void the_shelf_knows_every_part_of_every_work_and_is_counted() {
+        Set<String> counted = SETUP.stock().stream().map(Stock::itemId).collect(Collectors.toSet());
+        for (Work work : CATALOGUE.works()) {
+            for (WorkPart part : work.parts()) {
+                assertFalse(part.variants().isEmpty(), work.id() + " " + part.name());
+                part.variants().forEach(variant -> assertTrue(counted.contains(variant.itemId()), variant.itemId()));
+            }
+        }
+    }
+
+    @Test
+    void every_machine_of_the_shop_is_told_its_parts_or_what_to_look_for() {
+        int open = 0;
+        for (Machine machine : SETUP.machines()) {
+            for (Work work : CATALOGUE.worksFor(machine.classId())) {
+                for (WorkPart part : work.parts()) {
+                    Resolution resolution = part.resolve(machine.classId(), machine.modelYear(), machine.number());
+                    assertFalse(resolution.candidates().isEmpty(), machine.id() + " " + part.name());
+                    open += resolution.isOpen() ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(open > 0, "nothing in the demonstration has to be looked at");
+    }
+
+    @Test
+    void an_air_filter_is_renewed_when_it_is_dirty_and_nothing_says_that_it_is_cleaned() {
+        for (MachineClass machineClass : CATALOGUE.classes()) {
+            String item = machineClass
+                    .findPoint("air-filter")
+                    .orElseThrow()
+                    .renewedWith()
+                    .orElseThrow();
+            assertTrue(CATALOGUE.findItem(item).orElseThrow().isDisposable(), machineClass.id());
+        }
+        List<String> cleaned = allTasks()
+                .map(WorkTask::name)
+                .filter(name -> name.toLowerCase(Locale.ROOT).matches(".*(clean|wash|oil) the air filter.*"))
+                .toList();
+        assertEquals(List.of(), cleaned);
     }
 
     @Test

@@ -32,8 +32,8 @@ import org.shedboard.shop.Payer;
 /** Shops and histories with one thing wrong: each a sound one in which one piece of text is replaced. */
 @Tag("elsewhere")
 class ShopFileTest {
-    private static final Catalogue CATALOGUE =
-            CatalogueFile.read(CatalogueFileTest.SOUND).expectValue();
+    private static final Catalogue CATALOGUE = CatalogueFile.read(CatalogueFileTest.SOUND, CatalogueFileTest.NEXT_YEAR)
+            .expectValue();
 
     private static final String SHOP = """
             {
@@ -147,7 +147,7 @@ class ShopFileTest {
                 wrong(
                         "\"do\": \"hold\"",
                         "\"do\": \"drop\"",
-                        "morning.acts[7].do: is \"drop\", not one of open-day, take-in, arrive, say-promise, start, pause, finish, tick, hold, release, hand-over, add-work, do-other, stop, be-here, check-hoist, collect, call-off, close-day"),
+                        "morning.acts[7].do: is \"drop\", not one of open-day, take-in, arrive, say-promise, start, pause, finish, tick, hold, release, hand-over, add-work, do-other, stop, be-here, check-hoist, collect, call-off, order, close-day"),
                 wrong("\"do\": \"hold\", ", "", "morning.acts[7].do: is missing"),
                 wrong(
                         "\"by\": \"P1\", \"person\": \"P2\"",

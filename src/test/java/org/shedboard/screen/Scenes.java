@@ -182,7 +182,10 @@ final class Scenes {
                 "when-again",
                 () -> demonstration().type("d").press(Key.ENTER).type("2+0").press(Key.ENTER));
         add("ring", "rung", () -> demonstration().type("d").press(Key.ENTER).type("1"));
-        add("take-in", "service-due", () -> demonstration().type("tfallowmere heeler").press(Key.ENTER));
+        add(
+                "take-in",
+                "service-due",
+                () -> demonstration().type("tfallowmere heeler").press(Key.ENTER));
         add("take-in", "meter", Scenes::atMeter);
         add("take-in", "meter-goes-back", () -> atMeter().type("12").press(Key.control('s')));
     }

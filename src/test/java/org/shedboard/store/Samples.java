@@ -20,6 +20,7 @@ import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
 import org.shedboard.estimate.Work;
+import org.shedboard.estimate.WorkPart;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Attendance;
 import org.shedboard.shop.Condition;
@@ -41,6 +42,7 @@ import org.shedboard.shop.Place;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Promise;
+import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
@@ -102,7 +104,21 @@ final class Samples {
         }
         return new Catalogue(
                 List.of(quads(), new MachineClass("mower", "Ride-on", 180, List.of(1, 2, 3, 4), moving(), List.of())),
-                List.of(oilChange(), new Work("look", "A look", "L", Set.of(), Depth.FULL, List.of(), List.of())),
+                List.of(
+                        oilChange(),
+                        new Work(
+                                "look",
+                                "A look",
+                                "L",
+                                Set.of(),
+                                Depth.FULL,
+                                List.of(),
+                                List.of(),
+                                Optional.of(new ServiceInterval(
+                                        OptionalInt.of(200),
+                                        OptionalInt.empty(),
+                                        OptionalInt.of(12),
+                                        List.of("oil"))))),
                 usual,
                 new Spreads(spreads, 0.25, 1.0 / 7),
                 15,
@@ -175,7 +191,7 @@ final class Samples {
                                 List.of("drain", "plug"),
                                 true,
                                 "")),
-                List.of(new Part("Oil", "2.5 L"), new Part("Filter", "1")));
+                List.of(new WorkPart("Oil", "2.5 L"), new WorkPart("Filter", "1")));
     }
 
     /** A visit in hand with one of everything. */

@@ -7,7 +7,6 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
-import org.shedboard.shop.Stay;
 import org.shedboard.shop.Visit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -84,9 +83,8 @@ final class CorrectCommand implements Wish.OnTheDay {
     private Optional<Activity> activity(Asked asked) {
         if (on.isPresent()) {
             Visit visit = asked.visit(on.get());
-            int stay = Math.min(visit.currentStay(), visit.stays().size() - 1);
-            Stay current = visit.stays().get(stay);
-            return Optional.of(new Activity.OnStay(visit.id(), current.step()));
+            return Optional.of(
+                    new Activity.OnStay(visit.id(), visit.newestStay().step()));
         }
         return what.map(CorrectCommand::activity);
     }
