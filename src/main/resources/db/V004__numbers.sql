@@ -1,1 +1,5 @@
--- Which of two records of one machine stands.
+-- Which of two records of one machine stands, and since when: a record with merged_into is not in the books any more.
+ALTER TABLE machine ADD COLUMN IF NOT EXISTS merged_into VARCHAR;
+ALTER TABLE machine ADD COLUMN IF NOT EXISTS merged_at TIMESTAMP WITH TIME ZONE;
+
+CREATE INDEX IF NOT EXISTS visit_by_machine ON visit (machine_id);

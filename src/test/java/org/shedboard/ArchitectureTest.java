@@ -43,6 +43,7 @@ class ArchitectureTest {
         map.put("estimate", List.of("shop"));
         map.put("hours", List.of("shop"));
         map.put("register", List.of("shop"));
+        map.put("ahead", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));
         map.put("pack.numbers", List.of("pack"));
@@ -58,6 +59,7 @@ class ArchitectureTest {
                         "estimate",
                         "hours",
                         "register",
+                        "ahead",
                         "pack",
                         "pack.check",
                         "pack.search",

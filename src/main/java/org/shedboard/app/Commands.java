@@ -1,6 +1,7 @@
 package org.shedboard.app;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.BenchCommand;
@@ -9,6 +10,7 @@ import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.LoadCommand;
+import org.shedboard.app.command.NumberCommand;
 import org.shedboard.app.command.PackCommand;
 import org.shedboard.app.command.PackTerms;
 import org.shedboard.app.command.PinCommand;
@@ -74,7 +76,15 @@ final class Commands {
         if (wish instanceof PinCommand pin) {
             return pin(pin);
         }
+        if (wish instanceof NumberCommand number) {
+            return program.answer(number.answer(thisYear()));
+        }
         throw new IllegalArgumentException("nothing performs " + wish);
+    }
+
+    /** Of the demonstration where it is seen from another moment; a number is told about without any shop. */
+    private int thisYear() {
+        return program.globals().at().orElseGet(LocalDateTime::now).getYear();
     }
 
     private int onTheDay(Wish.OnTheDay wish) {

@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
@@ -35,6 +37,8 @@ final class Saving {
     private final Map<String, Stock> stock = new LinkedHashMap<>();
     private final Map<String, Order> orders = new LinkedHashMap<>();
     private final Map<String, Movement> movements = new LinkedHashMap<>();
+    private final List<Merged> merged = new ArrayList<>();
+    private final List<Owner> forgotten = new ArrayList<>();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -75,6 +79,10 @@ final class Saving {
             orders.put(saved.order().id(), saved.order());
         } else if (change instanceof Change.MovementSaved saved) {
             movements.put(saved.movement().id(), saved.movement());
+        } else if (change instanceof Change.MachineMerged saved) {
+            merged.add(saved.merged());
+        } else if (change instanceof Change.OwnerForgotten saved) {
+            forgotten.add(saved.owner());
         } else if (change instanceof Change.NumberUsed used) {
             nextNumber = OptionalLong.of(used.next());
         } else {
@@ -96,6 +104,8 @@ final class Saving {
         tx.saveMovements(movements.values());
         hoursRules.ifPresent(tx::saveHoursRules);
         openings.values().forEach(tx::saveOpening);
+        merged.forEach(tx::merge);
+        forgotten.forEach(tx::forget);
         posted.ifPresent(plan -> tx.savePosted(plan.plan(), plan.origin()));
     }
 }

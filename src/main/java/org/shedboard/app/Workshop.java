@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.CannotDo;
@@ -28,10 +29,12 @@ import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.register.History;
 import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -173,6 +176,14 @@ final class Workshop implements AutoCloseable, Seen.Records {
         });
     }
 
+    /** What a machine went through with us. */
+    @Override
+    public History history(String machineId) {
+        List<Visit> visits = new ArrayList<>(store.read(reader -> reader.visitsOf(machineId)));
+        Collections.reverse(visits);
+        return new History(machineId, visits);
+    }
+
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.read(Reader::lastJournal);
@@ -221,6 +232,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Outcome carryOut(Act act, String who, Optional<LocalDate> date) {
         Instant now = now();
         Stamp stamp = new Stamp(now, who, terminal);
+        if (act instanceof Act.ForgetOwner) {
+            store.compactWhenClosed();
+        }
         try {
             return store.change(stamp, act.getClass().getSimpleName(), tx -> {
                 Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(today()));
@@ -298,8 +312,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.machines(),
                 reader.hoursRules(),
                 reader.signers(),
-                Register.EMPTY.with(reader.logbook()),
+                registerOf(reader),
                 reader.shelf());
+    }
+
+    private static Register registerOf(Reader reader) {
+        return Register.EMPTY.withMerged(reader.merged()).with(reader.logbook());
     }
 
     @Override

@@ -22,7 +22,7 @@ public final class RingWords {
     /** How many there are and what they would bring; a sentence of its own where there are none. */
     public static String total(RingList list) {
         return list.calls().isEmpty()
-                ? Words.say("ring.nobody", Clocks.sayDate(list.until().minusDays(1)))
+                ? Words.say("ring.nobody", Clocks.sayFullDate(list.until().minusDays(1)))
                 : Words.say("ring.total", list.calls().size(), hours(list.load()));
     }
 
@@ -52,8 +52,8 @@ public final class RingWords {
     /** From the day it may be due if it is used much to the day if it is used little; one date where both are the same. */
     public static String range(NextDue.Dates dates) {
         return dates.isSharp()
-                ? Clocks.sayDate(dates.likely())
-                : Words.say("ring.range", Clocks.sayDate(dates.early()), Clocks.sayDate(dates.late()));
+                ? Clocks.sayFullDate(dates.likely())
+                : Words.say("ring.range", Clocks.sayFullDate(dates.early()), Clocks.sayFullDate(dates.late()));
     }
 
     /** All of it in a sentence. */
@@ -61,7 +61,7 @@ public final class RingWords {
         NextDue.Dates dates = call.due().dates();
         String label = call.machine().label();
         String work = call.work().name();
-        String likely = Clocks.sayDate(dates.likely());
+        String likely = Clocks.sayFullDate(dates.likely());
         return dates.isSharp()
                 ? Words.say("ring.detail_due", label, work, by(call.due()), likely)
                 : Words.say(
@@ -70,8 +70,8 @@ public final class RingWords {
                         work,
                         by(call.due()),
                         likely,
-                        Clocks.sayDate(dates.early()),
-                        Clocks.sayDate(dates.late()));
+                        Clocks.sayFullDate(dates.early()),
+                        Clocks.sayFullDate(dates.late()));
     }
 
     /** What was said on the telephone when it rang last. */
@@ -79,7 +79,7 @@ public final class RingWords {
         return call.rung()
                 .map(rung -> Words.say(
                         "ring.detail_rung",
-                        Clocks.sayDate(
+                        Clocks.sayFullDate(
                                 LocalDate.ofInstant(rung.at(), books.shop().zone())),
                         books.nameOf(rung.by()),
                         said(rung)));
@@ -87,7 +87,7 @@ public final class RingWords {
 
     private static String said(Rung rung) {
         String said = Words.say(
-                "rungSaid." + rung.said(), rung.again().map(Clocks::sayDate).orElse(""));
+                "rungSaid." + rung.said(), rung.again().map(Clocks::sayFullDate).orElse(""));
         return rung.note().isEmpty() ? said : said + " (" + rung.note() + ")";
     }
 }

@@ -94,11 +94,19 @@ public sealed interface Act {
         /** The owner: one we know by id, or a new one by name and telephone. */
         public record Whose(Optional<String> ownerId, String name, String phone) {}
 
-        /** The machine: one we know by id, or a new one of this class. */
+        /**
+         * The machine: one we know by id, or a new one of this class. A year and a number said of one that we know are what it has from now
+         * on.
+         */
         public record Which(
                 Optional<String> machineId, String classId, String label, OptionalInt modelYear, String number) {
             public static Which known(String machineId) {
-                return new Which(Optional.of(machineId), "", "", OptionalInt.empty(), "");
+                return known(machineId, OptionalInt.empty(), "");
+            }
+
+            /** @param number as it has it already when blank */
+            public static Which known(String machineId, OptionalInt modelYear, String number) {
+                return new Which(Optional.of(machineId), "", "", modelYear, number);
             }
         }
 
@@ -249,6 +257,18 @@ public sealed interface Act {
 
     /** What was ordered is here. */
     record OrderCame(String orderId, String by) implements Act {}
+    /** What the register says of a machine is put right; all four are as they are to be from now on. */
+    record CorrectMachine(String machineId, String label, OptionalInt modelYear, String number, int massKg)
+            implements Act {}
+
+    /** An owner's name and telephone are put right. */
+    record CorrectOwner(String ownerId, String name, String phone) implements Act {}
+
+    /** Two records are of one machine: all that names the other one names the one that is kept. */
+    record MergeMachines(String keepId, String otherId) implements Act {}
+
+    /** An owner asked to be forgotten: name and telephone are erased wherever they stand; hours and history are kept. */
+    record ForgetOwner(String ownerId) implements Act {}
 
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}

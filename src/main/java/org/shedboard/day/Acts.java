@@ -137,6 +137,22 @@ public final class Acts {
         if (act instanceof Act.AddWork add) {
             return machine.addWork(add);
         }
+        return inTheRegister(machine.register(), act);
+    }
+
+    private static Outcome inTheRegister(RegisterActs register, Act act) {
+        if (act instanceof Act.CorrectMachine correct) {
+            return register.correct(correct);
+        }
+        if (act instanceof Act.CorrectOwner correct) {
+            return register.correct(correct);
+        }
+        if (act instanceof Act.MergeMachines merge) {
+            return register.merge(merge);
+        }
+        if (act instanceof Act.ForgetOwner forget) {
+            return register.forget(forget);
+        }
         throw new IllegalArgumentException("no rule for " + act);
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Logbook;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Register;
 import org.shedboard.register.Shelf;
 import org.shedboard.register.Upkeep;
@@ -104,6 +105,14 @@ public record Books(
     /** When machines are to be serviced; worked out for each machine when it is asked for. */
     public Upkeep upkeep() {
         return Upkeep.of(ServicePlans.of(catalogue), machines, register.logbook(), shop.zone());
+    }
+
+    /** Without the record that was merged. */
+    Books with(Merged merged) {
+        List<Machine> left = machines.stream()
+                .filter(machine -> !machine.id().equals(merged.machine().id()))
+                .toList();
+        return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf);
     }
 
     Books with(HoursRules rules) {

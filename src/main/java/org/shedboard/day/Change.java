@@ -3,6 +3,7 @@ package org.shedboard.day;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
@@ -40,6 +41,11 @@ public sealed interface Change {
     record OrderSaved(Order order) implements Change {}
 
     record MovementSaved(Movement movement) implements Change {}
+    /** A record of a machine goes into another, with everything that names it. */
+    record MachineMerged(Merged merged) implements Change {}
+
+    /** Name and telephone of an owner are erased wherever they stand, in what was recorded long ago too. */
+    record OwnerForgotten(Owner owner) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

@@ -10,11 +10,17 @@ public final class Clocks {
     private static final DateTimeFormatter TODAY = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter FULL_DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private Clocks() {}
 
-    /** A date, with its year: what is due or was read may lie far off. */
+    /** A date with its year: what is due or was read may lie far off. */
+    public static String sayFullDate(LocalDate date) {
+        return FULL_DATE.format(date);
+    }
+
+    /** A date within the year. */
     public static String sayDate(LocalDate date) {
         return DATE.format(date);
     }

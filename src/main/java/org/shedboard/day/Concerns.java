@@ -68,6 +68,9 @@ public final class Concerns {
 
     private void lookAtPromise(Visit visit) {
         Optional<Instant> ready = outlook.readyAt(visit.id());
+        if (Problems.isBeyond(day, visit, outlook.problem().horizon())) {
+            return;
+        }
         if (ready.isEmpty() && visit.state() != VisitState.HELD && day.isOpened()) {
             add(Concern.Kind.NOT_IN_PLAN, visit, whyNot(visit));
             return;

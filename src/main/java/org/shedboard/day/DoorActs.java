@@ -84,6 +84,7 @@ final class DoorActs {
         return wantedRefusal(draft.day(), classId.get(), act.wanted())
                 .or(() -> tagRefusal(act.tag()))
                 .or(() -> MeterQuestions.of(draft.day(), act, now))
+                .or(() -> RegisterActs.yearRefusal(draft.day(), act.which().modelYear()))
                 .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
                 .or(() -> act.said().flatMap(said -> promiseRefusal(said.at(), said.by())));
     }
@@ -173,8 +174,12 @@ final class DoorActs {
         Act.TakeIn.Which which = act.which();
         if (which.machineId().isPresent()) {
             Machine known = books.expectMachine(which.machineId().get());
-            new MeterActs(draft, now).atTheDoor(known, act);
-            return known;
+            Machine told = told(known, act);
+            if (!told.equals(known)) {
+                draft.put(told);
+            }
+            new MeterActs(draft, now).atTheDoor(told, act);
+            return told;
         }
         Machine machine = new Machine(
                 draft.newId("M"),
@@ -188,6 +193,20 @@ final class DoorActs {
         draft.put(machine);
         new MeterActs(draft, now).atTheDoor(machine, act);
         return machine;
+    }
+
+    /** What was said of a machine that we know is what it has from now on. */
+    private static Machine told(Machine known, Act.TakeIn act) {
+        Machine told = known;
+        if (act.meterHours().isPresent()) {
+            told = told.withMeterHours(act.meterHours().getAsInt());
+        }
+        if (act.which().modelYear().isPresent()) {
+            told = told.withModelYear(act.which().modelYear());
+        }
+        return act.which().number().isBlank()
+                ? told
+                : told.withNumber(act.which().number());
     }
 
     static List<Line> linesOf(Draft draft, List<Act.Wanted> wanted) {

@@ -13,10 +13,16 @@ public record DoorNote(Kind kind, List<String> values) {
     public enum Kind {
         SERVICE_BY_METER,
         SERVICE_BY_DATE,
-        YEAR_UNKNOWN,
         PART_NOT_ORDERED,
         PART_ON_ORDER,
-        PART_TO_CHECK
+        PART_TO_CHECK,
+        DAY_SHUT,
+        PLACES_FULL,
+        PEOPLE_FULL,
+        EVERYBODY_FULL,
+        ROOM_ON,
+        NO_ROOM,
+        YEAR_UNKNOWN
     }
 
     public DoorNote {

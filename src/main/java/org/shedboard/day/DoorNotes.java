@@ -39,6 +39,7 @@ public final class DoorNotes {
         machine().ifPresent(this::service);
         year();
         parts();
+        fullDay();
         return notes.stream().sorted(Comparator.comparing(DoorNote::kind)).toList();
     }
 
@@ -59,7 +60,7 @@ public final class DoorNotes {
                 .orElseGet(() -> DoorNote.of(
                         DoorNote.Kind.SERVICE_BY_DATE,
                         work,
-                        Clocks.sayDate(due.dates().likely())));
+                        Clocks.sayFullDate(due.dates().likely())));
     }
 
     private void year() {
@@ -91,6 +92,11 @@ public final class DoorNotes {
         String items =
                 need.itemIds().stream().map(day.books().catalogue()::nameOfItem).collect(Collectors.joining(", "));
         notes.add(DoorNote.of(DoorNote.Kind.PART_TO_CHECK, need.part().name(), items));
+    }
+
+    /** A booking is not refused for it: the foreman may know better. */
+    private void fullDay() {
+        notes.addAll(new FullDay(day, now).notes(wanted));
     }
 
     /** The machine, if it is one we know. */

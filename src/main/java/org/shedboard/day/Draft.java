@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
@@ -44,6 +45,20 @@ final class Draft {
     void put(Machine machine) {
         day = day.with(day.books().with(machine));
         changes.put("machine " + machine.id(), new Change.MachineSaved(machine));
+    }
+
+    void put(Merged merged) {
+        day = day.with(day.books().with(merged));
+        changes.put("merged " + merged.machine().id(), new Change.MachineMerged(merged));
+    }
+
+    /** Nothing of it is saved in the usual way, for the journal would tell what was there before. */
+    void forget(Owner forgotten) {
+        day = day.with(day.books().with(forgotten));
+        for (Visit visit : day.visits()) {
+            day = day.ownerOf(visit).equals(forgotten) ? day.with(RegisterActs.forgotten(visit, forgotten)) : day;
+        }
+        changes.put("forgotten " + forgotten.id(), new Change.OwnerForgotten(forgotten));
     }
 
     void put(Visit visit) {

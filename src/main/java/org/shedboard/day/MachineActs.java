@@ -28,6 +28,10 @@ final class MachineActs {
         this.floor = floor;
     }
 
+    RegisterActs register() {
+        return new RegisterActs(draft, now);
+    }
+
     Outcome tick(Act.Tick act) {
         return draft.onVisit(act.visitId(), visit -> tick(act, visit));
     }

@@ -110,6 +110,6 @@ final class MeterActs {
         LocalDate today = LocalDate.ofInstant(now, draft.day().zone());
         return act.again()
                 .filter(date -> !date.isAfter(today))
-                .map(date -> Refusal.of("ring_again_later", Clocks.sayDate(date)));
+                .map(date -> Refusal.of("ring_again_later", Clocks.sayFullDate(date)));
     }
 }

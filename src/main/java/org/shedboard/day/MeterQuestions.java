@@ -56,7 +56,7 @@ public final class MeterQuestions {
     private static Refusal refusal(Day day, MeterDoubt doubt, Reading reading, Reading last) {
         String when = last.at().equals(Instant.EPOCH)
                 ? ""
-                : " (" + Clocks.sayDate(LocalDate.ofInstant(last.at(), day.zone())) + ")";
+                : " (" + Clocks.sayFullDate(LocalDate.ofInstant(last.at(), day.zone())) + ")";
         String before = last.shown() + when;
         return switch (doubt) {
             case BACKWARDS -> Refusal.of("meter_backwards", reading.shown(), before);

@@ -45,26 +45,34 @@ final class Problems {
             1,
             10L * POINTS_A_MINUTE);
 
+    /** A machine that comes in four weeks is still quoted by a plan, with a week to be done in. */
+    private static final int FURTHEST_DAYS = 35;
+
     private final Day day;
     private final Instant now;
     private final Roster roster;
     private final SetAside parts;
 
-    private Problems(Day day, Instant now) {
+    private Problems(Day day, Instant now, Roster roster) {
         this.day = day;
         this.now = now;
         this.parts = SetAside.of(day, now);
-        this.roster = new Roster(day, parts.allBy());
+        this.roster = roster.withPartsBy(parts.allBy());
     }
 
     /** The problem of this day at this moment, with the plan now posted. */
     static Problem of(Day day, Instant now) {
-        return new Problems(day, now).problem();
+        return new Problems(day, now, new Roster(day)).problem();
+    }
+
+    /** The same, looking so far ahead that this visit can be planned in it, though no further than {@link #FURTHEST_DAYS}. */
+    static Problem of(Day day, Instant now, Visit visit) {
+        return new Problems(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS)).problem();
     }
 
     private Problem problem() {
         List<Problem.Job> jobs =
-                day.visits().stream().filter(Problems::isToPlan).map(this::job).toList();
+                day.visits().stream().filter(this::isToPlan).map(this::job).toList();
         return new Problem(
                 minute(now),
                 roster.days() * Roster.MINUTES_A_DAY,
@@ -76,8 +84,23 @@ final class Problems {
                 Optional.of(day.origin().toString()));
     }
 
-    private static boolean isToPlan(Visit visit) {
-        return visit.state().isOpen() && !visit.stays().stream().allMatch(Stay::isDone);
+    /** What comes after the plan ends is not in it yet: each day of its own brings it nearer. */
+    private boolean isToPlan(Visit visit) {
+        return visit.state().isOpen()
+                && !visit.stays().stream().allMatch(Stay::isDone)
+                && !isBeyond(day, visit, roster.days() * Roster.MINUTES_A_DAY);
+    }
+
+    /** Whether the visit comes, or may go on, only after the last minute of a plan. */
+    static boolean isBeyond(Day day, Visit visit, int horizon) {
+        return day.minuteOf(earliest(visit)) >= horizon;
+    }
+
+    /** When work on it can begin. */
+    private static Instant earliest(Visit visit) {
+        return visit.hold()
+                .map(hold -> visit.hasBegun() ? visit.intake().arrives() : hold.until())
+                .orElse(visit.intake().arrives());
     }
 
     private Problem.Place place(Place place) {
@@ -106,9 +129,7 @@ final class Problems {
                 visit.id(),
                 1,
                 day.machineOf(visit).massKg(),
-                minute(visit.hold()
-                        .map(hold -> visit.hasBegun() ? visit.intake().arrives() : hold.until())
-                        .orElse(visit.intake().arrives())),
+                minute(earliest(visit)),
                 promise,
                 day.books().catalogue().spreads().machine(),
                 visit.stays().stream().map(stay -> stay(visit, stay)).toList());

@@ -36,7 +36,7 @@ public final class Quoting {
     /** What was asked: the earliest times with at least this chance, in a hundred, for a visit of this day. */
     private record Asked(Day day, Visit visit, int chance, Instant now, Problem problem) {
         static Asked of(Day day, Visit visit, int chance, Instant now) {
-            return new Asked(day, visit, chance, now, Problems.of(day, now));
+            return new Asked(day, visit, chance, now, Problems.of(day, now, visit));
         }
     }
 

@@ -24,30 +24,46 @@ public final class Roster {
     private static final int WEEK = 7;
 
     private final Day day;
-    /** Minute from which the last of the parts is here that work waits for; 0 where none is waited for. */
-    private final int partsBy;
+    private final int days;
 
     public Roster(Day day) {
-        this(day, 0);
+        this(day, weekOf(day));
     }
 
-    Roster(Day day, int partsBy) {
+    /** @param days how many days are looked at, today included */
+    Roster(Day day, int days) {
         this.day = day;
-        this.partsBy = partsBy;
+        this.days = days;
+    }
+
+    /** As far as the plan looks ahead, or until a week after that minute if that is further, but no further than so many days. */
+    static Roster reaching(Day day, int minute, int furthest) {
+        int until = Math.floorDiv(minute, MINUTES_A_DAY) + WEEK;
+        return new Roster(day, Math.max(weekOf(day), Math.min(until, furthest)));
+    }
+
+    /** With a week from the minute at which the last of the parts is here that work waits for. */
+    Roster withPartsBy(int minute) {
+        return new Roster(day, Math.max(days, WEEK + minute / MINUTES_A_DAY));
+    }
+
+    /** Days that are looked at, today included. */
+    int days() {
+        return days;
     }
 
     /**
      * Days the plan looks ahead, today included: a week, counted from the end of the longest hold of a machine that is half done,
-     * since what has begun must be finished within the plan, or from when the parts are here that work waits for.
+     * since what has begun must be finished within the plan.
      */
-    int days() {
+    private static int weekOf(Day day) {
         int longest = day.visits().stream()
                 .filter(Visit::hasBegun)
                 .flatMap(visit -> visit.hold().stream())
                 .mapToInt(hold -> day.minuteOf(hold.until()) / MINUTES_A_DAY)
                 .max()
                 .orElse(0);
-        return WEEK + Math.max(longest, partsBy / MINUTES_A_DAY);
+        return WEEK + Math.max(0, longest);
     }
 
     /** Usual hours, today and on the days to come. */
@@ -70,7 +86,6 @@ public final class Roster {
 
     private List<Span> spans(Person person, List<Window> windows) {
         List<Span> spans = new ArrayList<>();
-        int days = days();
         for (int ahead = 0; ahead < days; ahead++) {
             LocalDate date = day.date().plusDays(ahead);
             Span presence = ahead == 0 ? presenceToday(person) : presenceOn(date);

@@ -27,6 +27,20 @@ public record Logbook(List<Reading> readings, List<Serviced> serviced, List<Rung
         return new Logbook(readings, serviced, joined(rung, call));
     }
 
+    /** With all that is said of one machine said of another: they are the same. */
+    Logbook moved(String from, String to) {
+        return new Logbook(
+                readings.stream()
+                        .map(each -> each.machineId().equals(from) ? each.of(to) : each)
+                        .toList(),
+                serviced.stream()
+                        .map(each -> each.machineId().equals(from) ? each.of(to) : each)
+                        .toList(),
+                rung.stream()
+                        .map(each -> each.machineId().equals(from) ? each.of(to) : each)
+                        .toList());
+    }
+
     /** With this visit, in place of what was known of it. */
     public Logbook with(Serviced visit) {
         List<Serviced> next = new ArrayList<>(serviced);

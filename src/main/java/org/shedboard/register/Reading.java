@@ -59,6 +59,10 @@ public record Reading(String id, String machineId, Instant at, Unit unit, double
         }
     }
 
+    Reading of(String otherMachineId) {
+        return new Reading(id, otherMachineId, at, unit, value, told, by);
+    }
+
     /** When it was, in days and parts of a day. */
     double day() {
         return Days.of(at);

@@ -33,6 +33,10 @@ public record Rung(
         }
     }
 
+    Rung of(String otherMachineId) {
+        return new Rung(id, otherMachineId, at, by, said, again, note);
+    }
+
     /**
      * Whether it is settled for now, so that nobody rings.
      *

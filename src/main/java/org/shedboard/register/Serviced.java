@@ -14,4 +14,8 @@ public record Serviced(
     public Serviced {
         workIds = List.copyOf(workIds);
     }
+
+    Serviced of(String otherMachineId) {
+        return new Serviced(otherMachineId, visitId, arrived, finished, mud, workIds);
+    }
 }

@@ -114,6 +114,15 @@ public record Visit(
         return new Visit(id, machineId, tag, state, intake, next, stays, promises, findings, hold, finished);
     }
 
+    /** The same visit as one of another record of its machine. */
+    public Visit withMachine(String next) {
+        return new Visit(id, next, tag, state, intake, lines, stays, promises, findings, hold, finished);
+    }
+
+    public Visit withPromises(List<Promise> next) {
+        return new Visit(id, machineId, tag, state, intake, lines, stays, next, findings, hold, finished);
+    }
+
     public Visit withTag(OptionalInt next) {
         return new Visit(id, machineId, next, state, intake, lines, stays, promises, findings, hold, finished);
     }

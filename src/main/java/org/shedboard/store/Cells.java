@@ -47,6 +47,13 @@ final class Cells {
         return this;
     }
 
+    /** A copy with this content. */
+    Cells with(String column, Object content) {
+        Cells copy = new Cells(table);
+        copy.contents.putAll(contents);
+        return copy.set(column, content);
+    }
+
     private static Object plain(Object content) {
         if (content instanceof Optional<?> optional) {
             return optional.map(Cells::plain).orElse(null);

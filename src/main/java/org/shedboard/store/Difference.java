@@ -29,6 +29,19 @@ final class Difference {
         comparisons.stream().filter(each -> each.table().isTold()).forEach(this::tell);
     }
 
+    /** Lets the rows that name one thing in a column name another. */
+    void rename(Sql sql, Table table, String column, String from, String to) {
+        List<Cells> rows = sql.select(table, "WHERE %s = ?".formatted(column), from);
+        List<Cells> renamed = rows.stream().map(row -> row.with(column, to)).toList();
+        sql.update("UPDATE %1$s SET %2$s = ? WHERE %2$s = ?".formatted(table.name(), column), to, from);
+        for (int i = 0; i < rows.size(); i++) {
+            tellBefore(rows.get(i), Optional.of(renamed.get(i)));
+            tellAfter(renamed.get(i), Optional.of(rows.get(i)));
+        }
+        removedRows.merge(table.name(), 0, Integer::sum);
+        savedRows.merge(table.name(), rows.size(), Integer::sum);
+    }
+
     private void tell(Comparison comparison) {
         String table = comparison.table().name();
         comparison.gone().forEach(row -> tellBefore(row, Optional.empty()));

@@ -49,6 +49,31 @@ record Home(Path directory) {
         return directory.resolve("owner");
     }
 
+    /** There while the file has to be written anew when it is closed. */
+    private Path toCompact() {
+        return directory.resolve("compact");
+    }
+
+    void markToCompact() {
+        try {
+            Files.write(toCompact(), new byte[0]);
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
+    boolean isToCompact() {
+        return Files.exists(toCompact());
+    }
+
+    void unmarkToCompact() {
+        try {
+            Files.deleteIfExists(toCompact());
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
     Path backups() {
         return directory.resolve("backups");
     }

@@ -3,7 +3,7 @@ package org.shedboard.store;
 import java.time.Instant;
 import java.util.List;
 
-/** The journal: one row a change, never altered. */
+/** The journal: one row a change, never altered but where somebody has to be forgotten ({@link Forgetting}). */
 final class Journal {
     private static final Table ROW = Table.named("journal")
             .wide("id")

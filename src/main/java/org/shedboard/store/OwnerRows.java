@@ -2,6 +2,8 @@ package org.shedboard.store;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import org.shedboard.register.Merged;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 
@@ -14,6 +16,8 @@ final class OwnerRows {
             .number("model_year")
             .text("number")
             .number("mass_kg", "meter_hours")
+            .text("merged_into")
+            .instant("merged_at")
             .keyed("id")
             .scoped("id");
 
@@ -26,9 +30,20 @@ final class OwnerRows {
     }
 
     static List<Machine> machines(Sql sql) {
-        return sql.select(MACHINE, "ORDER BY id").stream()
+        return sql.select(MACHINE, "WHERE merged_into IS NULL ORDER BY id").stream()
                 .map(row -> row.map(OwnerRows::toMachine))
                 .toList();
+    }
+
+    /** Records that were merged into others, the oldest first. */
+    static List<Merged> merged(Sql sql) {
+        return sql.select(MACHINE, "WHERE merged_into IS NOT NULL ORDER BY merged_at, id").stream()
+                .map(row -> row.map(OwnerRows::toMerged))
+                .toList();
+    }
+
+    private static Merged toMerged(Cells row) {
+        return new Merged(toMachine(row), row.text("merged_into"), row.instant("merged_at"));
     }
 
     private static Machine toMachine(Cells row) {
@@ -57,10 +72,21 @@ final class OwnerRows {
         return Share.of(
                 MACHINE,
                 machines.stream().map(Machine::id).toList(),
-                machines.stream().map(OwnerRows::cells).toList());
+                machines.stream()
+                        .map(machine -> cells(machine, Optional.empty()))
+                        .toList());
     }
 
-    private static Cells cells(Machine machine) {
+    static Share shareOfMerged(Collection<Merged> merged) {
+        return Share.of(
+                MACHINE,
+                merged.stream().map(each -> each.machine().id()).toList(),
+                merged.stream()
+                        .map(each -> cells(each.machine(), Optional.of(each)))
+                        .toList());
+    }
+
+    private static Cells cells(Machine machine, Optional<Merged> merged) {
         return Cells.in(MACHINE)
                 .set("id", machine.id())
                 .set("owner_id", machine.ownerId())
@@ -69,6 +95,8 @@ final class OwnerRows {
                 .set("model_year", machine.modelYear())
                 .set("number", machine.number())
                 .set("mass_kg", machine.massKg())
-                .set("meter_hours", machine.meterHours());
+                .set("meter_hours", machine.meterHours())
+                .set("merged_into", merged.map(Merged::into))
+                .set("merged_at", merged.map(Merged::at));
     }
 }

@@ -108,7 +108,12 @@ final class Ownership implements Link.Tie {
 
     private void shutDown() {
         try {
-            admin.run("SHUTDOWN");
+            if (home.isToCompact()) {
+                admin.run("SHUTDOWN COMPACT");
+                home.unmarkToCompact();
+            } else {
+                admin.run("SHUTDOWN");
+            }
         } catch (StoreFailure failure) {
             if (!failure.is(StoreFailure.Kind.BROKEN)) {
                 letGo(failure);

@@ -10,6 +10,7 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Logbook;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Shelf;
 import org.shedboard.shop.KeptPin;
@@ -55,6 +56,11 @@ public sealed class Reader permits Tx {
 
     public List<Machine> machines() {
         return OwnerRows.machines(sql);
+    }
+
+    /** Records of machines that were merged into others. */
+    public List<Merged> merged() {
+        return OwnerRows.merged(sql);
     }
 
     /** All visits that are not over, and those that went, were cancelled or did not come since that moment; by arrival. */

@@ -106,6 +106,15 @@ final class Sql implements AutoCloseable {
         }
     }
 
+    /** Runs one statement that changes rows. */
+    void update(String text, Object... arguments) {
+        try {
+            bound(text, arguments).executeUpdate();
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
     /** Runs a statement that has no parameters and is not asked again. */
     void run(String text) {
         try (Statement statement = connection.createStatement()) {

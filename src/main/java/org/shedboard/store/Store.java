@@ -22,13 +22,15 @@ public final class Store implements AutoCloseable {
         System.setProperty("h2.bindAddress", "127.0.0.1");
     }
 
+    private final Home home;
     private final Door door;
     /** Null while there is no way to the records. */
     private Link link;
 
     private boolean isClosed;
 
-    private Store(Door door) {
+    private Store(Home home, Door door) {
+        this.home = home;
         this.door = door;
         this.link = door.enter();
     }
@@ -55,7 +57,7 @@ public final class Store implements AutoCloseable {
     static Store open(Path home, Schema schema) {
         Home place = Home.at(home);
         place.expectShop();
-        return new Store(new Door(place.real(), schema, false));
+        return new Store(place.real(), new Door(place.real(), schema, false));
     }
 
     /** Makes empty records in this home; fails when there are some. */
@@ -70,7 +72,7 @@ public final class Store implements AutoCloseable {
     public static Store openOrCreate(Path home) {
         Home place = Home.at(home);
         place.create();
-        return new Store(new Door(place.real(), new Schema(Migration.all()), true));
+        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true));
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */
@@ -91,6 +93,14 @@ public final class Store implements AutoCloseable {
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
         return persist(new Attempt<>(stamp, what, work)::over);
+    }
+
+    /**
+     * Has the file written anew when it is closed, for what was erased from the records stands in it for some time yet. Whichever process
+     * closes it does so, also when this one ends before.
+     */
+    public void compactWhenClosed() {
+        home.markToCompact();
     }
 
     /** A change that has nothing to tell. */

@@ -8,6 +8,7 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
@@ -65,6 +66,22 @@ public final class Tx extends Reader {
 
     public void saveMachines(Collection<Machine> machines) {
         difference.save(sql, List.of(OwnerRows.shareOfMachines(machines)));
+    }
+
+    /** Saves a record as merged into a machine that is saved, and lets all that names it name that machine. */
+    public void merge(Merged merged) {
+        List<Merged> along = merged().stream()
+                .filter(each -> each.into().equals(merged.machine().id()))
+                .map(each -> new Merged(each.machine(), merged.into(), each.at()))
+                .toList();
+        difference.save(sql, List.of(OwnerRows.shareOfMerged(along)));
+        difference.save(sql, List.of(OwnerRows.shareOfMerged(List.of(merged))));
+        Merging.of(merged).move(sql, difference);
+    }
+
+    /** Erases what an owner was called and by what number they were reached, wherever it stands; the journal does not tell it. */
+    public void forget(Owner forgotten) {
+        new Forgetting(sql, forgotten).run();
     }
 
     /** Saves a visit of a machine that is saved. */

@@ -2,10 +2,13 @@ package org.shedboard.day;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.shedboard.shop.Mud;
 
 class DoorNotesTest {
     private final Shed shed = Shed.open();
@@ -21,6 +24,63 @@ class DoorNotesTest {
         assertEquals(
                 List.of(DoorNote.of(DoorNote.Kind.YEAR_UNKNOWN)), notes(fresh("Drobbin Hauler", OptionalInt.empty())));
         assertEquals(List.of(), notes(fresh("Drobbin Hauler", OptionalInt.of(2019))));
+    }
+
+    @Test
+    void a_booking_on_a_day_that_is_full_is_told_of_what_and_the_next_day_with_room() {
+        for (int i = 0; i < 12; i++) {
+            shed.does(booked("quad", "2026-05-14T08:00", Mud.CAKED));
+        }
+        List<DoorNote> notes = named(notes(booked("quad", "2026-05-14T08:00", Mud.CAKED)));
+        // ten of 3 to drive in, 20 to wash, 2 points to uncover at 6 on one wash pad that is open from 7 to 12 and
+        // 12:30 to 16
+        assertEquals(
+                List.of(
+                        DoorNote.of(DoorNote.Kind.PLACES_FULL, "Thu 14 May", "8.9", "8.5", "wash"),
+                        DoorNote.of(DoorNote.Kind.ROOM_ON, "Fri 15 May")),
+                notes);
+    }
+
+    @Test
+    void a_booking_on_a_day_with_room_is_told_nothing_of_it() {
+        assertEquals(List.of(), named(notes(booked("quad", "2026-05-14T08:00", Mud.CAKED))));
+    }
+
+    @Test
+    void a_booking_on_a_day_on_which_the_shop_is_closed_is_told_the_next_day_with_room() {
+        assertEquals(
+                List.of(
+                        DoorNote.of(DoorNote.Kind.DAY_SHUT, "Sat 16 May"),
+                        DoorNote.of(DoorNote.Kind.ROOM_ON, "Mon 18 May")),
+                named(notes(booked("quad", "2026-05-16T08:00", Mud.CLEAN))));
+    }
+
+    @Test
+    void a_booking_in_half_a_year_is_looked_at_too() {
+        assertEquals(
+                List.of(
+                        DoorNote.of(DoorNote.Kind.DAY_SHUT, "Sat 14 Nov"),
+                        DoorNote.of(DoorNote.Kind.ROOM_ON, "Mon 16 Nov")),
+                named(notes(booked("quad", "2026-11-14T08:00", Mud.CLEAN))));
+    }
+
+    /** Less that the year is not known. */
+    private static List<DoorNote> named(List<DoorNote> notes) {
+        return notes.stream()
+                .filter(note -> note.kind() != DoorNote.Kind.YEAR_UNKNOWN)
+                .toList();
+    }
+
+    private static Act.TakeIn booked(String classId, String expected, Mud mud) {
+        Act.TakeIn.Which which = new Act.TakeIn.Which(Optional.empty(), classId, "one more", OptionalInt.of(2019), "");
+        Instant at = LocalDateTime.parse(expected).atZone(Shed.ZONE).toInstant();
+        return Shed.takeIn(
+                which,
+                new Act.TakeIn.Whose(Optional.of("O-a"), "", ""),
+                mud,
+                OptionalInt.empty(),
+                Optional.of(at),
+                "oil");
     }
 
     @Test

@@ -45,6 +45,7 @@ class RefusalsTest {
         errands(cases);
         charges(cases);
         meters(cases);
+        register(cases);
         return cases;
     }
 
@@ -577,6 +578,39 @@ class RefusalsTest {
             shed.assertRefused("nothing_to_hold", Shed.hold(quad));
         });
         cases.put("not_held", shed -> shed.assertRefused("not_held", new Act.Release(shed.quad())));
+    }
+
+    private static void register(Map<String, Consumer<Shed>> cases) {
+        cases.put("year_impossible", shed -> {
+            shed.assertRefused("year_impossible", corrected(2028, 300));
+            shed.assertRefused("year_impossible", corrected(1899, 300));
+            shed.does(corrected(2027, 300));
+        });
+        cases.put("mass_impossible", shed -> shed.assertRefused("mass_impossible", corrected(2020, 0)));
+        cases.put(
+                "merge_with_itself",
+                shed -> shed.assertRefused("merge_with_itself", new Act.MergeMachines("quad-1", "quad-1")));
+        cases.put("both_here", shed -> {
+            shed.does(Shed.takeIn("quad-1", Shed.CLEAN, "oil"));
+            shed.does(Shed.takeIn("quad-2", Shed.CLEAN, "oil"));
+            shed.assertRefused("both_here", new Act.MergeMachines("quad-1", "quad-2"));
+        });
+        cases.put("merge_other_class", shed -> {
+            shed.does(Shed.takeIn("tractor-1", Shed.CLEAN, "oil"));
+            shed.assertRefused("merge_other_class", new Act.MergeMachines("quad-1", "tractor-1"));
+        });
+        cases.put("owner_machine_here", shed -> {
+            shed.quad();
+            shed.assertRefused("owner_machine_here", new Act.ForgetOwner("O-a"));
+        });
+        cases.put("owner_forgotten", shed -> {
+            shed.does(new Act.ForgetOwner("O-a"));
+            shed.assertRefused("owner_forgotten", new Act.ForgetOwner("O-a"));
+        });
+    }
+
+    private static Act corrected(int year, int massKg) {
+        return new Act.CorrectMachine("quad-1", "Trudge", OptionalInt.of(year), "", massKg);
     }
 
     static Set<String> names() {

@@ -30,6 +30,9 @@ import org.shedboard.day.DoorNote;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.register.NumberCheck;
+import org.shedboard.register.NumberKind;
+import org.shedboard.register.NumberRemark;
 import org.shedboard.register.Rung;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -109,6 +112,9 @@ class WordsTest {
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
                 new Said("rungSaid", Rung.Said.values()),
+                new Said("number", NumberRemark.Kind.values()),
+                new Said("numberKind", NumberKind.values()),
+                new Said("numberCheck", NumberCheck.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()));

@@ -53,6 +53,7 @@ import picocli.CommandLine.ScopeType;
             TallyCommand.class,
             MonthCommand.class,
             CalendarCommand.class,
+            NumberCommand.class,
             PinCommand.class,
             PackCommand.class,
             BenchCommand.class,

@@ -7,6 +7,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
+import org.shedboard.register.History;
 import org.shedboard.tally.Ledger;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
@@ -26,6 +27,8 @@ public final class Seen {
         Ledger ledger(LocalDate from, LocalDate until);
 
         LookBack lookBack(LocalDate from, LocalDate until);
+
+        History history(String machineId);
     }
 
     /** @param repacking how a quote has the day packed anew */
@@ -48,6 +51,11 @@ public final class Seen {
     /** The same days looked back upon. */
     LookBack lookBack(LocalDate from, LocalDate until) {
         return records.lookBack(from, until);
+    }
+
+    /** What a machine went through with us. */
+    History history(String machineId) {
+        return records.history(machineId);
     }
 
     /** The tally of the day. */

@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** What one command line asks for. */
-public sealed interface Wish permits Wish.OnTheDay, PackCommand, BenchCommand, LoadCommand, DemoCommand, PinCommand {
+public sealed interface Wish
+        permits Wish.OnTheDay, PackCommand, BenchCommand, LoadCommand, DemoCommand, PinCommand, NumberCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
