@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -55,6 +56,17 @@ class MeterActsTest {
         assertEquals(
                 List.of("899 h", "900 h (12 May 2026)"),
                 shed.refuses(read(Unit.HOURS, 899, Told.AS_EXPECTED)).values());
+    }
+
+    /** The records of a shop may be older than its readings; then nobody knows the date. */
+    @Test
+    void a_machine_without_readings_is_asked_about_below_the_hours_it_is_known_to_have() {
+        Day day = shed.day();
+        Day known =
+                day.with(day.books().with(day.books().expectMachine("quad-1").withMeterHours(500)));
+        Outcome refused = Acts.apply(known, read(Unit.HOURS, 400, Told.AS_EXPECTED), shed.now());
+        assertEquals(new Outcome.Refused(Refusal.of("meter_backwards", "400 h", "500 h")), refused);
+        assertTrue(Acts.apply(known, read(Unit.HOURS, 9_000, Told.AS_EXPECTED), shed.now()) instanceof Outcome.Done);
     }
 
     @Test

@@ -90,8 +90,8 @@ final class RingAnswer {
                 .put("work", due.workId())
                 .put("name", call.work().name())
                 .put("by", due.by())
-                .put("dueAt", due.dial().map(NextDue.Dial::due))
-                .put("meterNow", due.dial().map(NextDue.Dial::now))
+                .put("dueAt", due.dial().map(dial -> tenths(dial.due())))
+                .put("meterNow", due.dial().map(dial -> tenths(dial.now())))
                 .put("early", due.dates().early().toString())
                 .put("likely", due.dates().likely().toString())
                 .put("late", due.dates().late().toString())
@@ -109,6 +109,10 @@ final class RingAnswer {
                                         .put("note", rung.note())
                                         .fields()))
                 .fields();
+    }
+
+    private static double tenths(double value) {
+        return Math.round(10 * value) / 10.0;
     }
 
     private static Map<String, Object> tree(WorkLoad load) {
