@@ -53,6 +53,15 @@ final class Deeds {
                     LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
             case WHOM_TO_RING -> Turn.to(board.on(RingKeys.of(board, 1, 0)));
             case NOTE_CALL, MORE_WEEKS, FEWER_WEEKS -> new RingKeys(board, (Screen.Ring) board.screen()).perform(deed);
+            case SHELF -> Turn.to(board.on(new Screen.Shelf(0)));
+            case COUNT, ORDER, HAS_COME ->
+                new ShelfKeys(board)
+                        .perform(
+                                deed,
+                                ShelfKeys.chosen(board, (Screen.Shelf) board.screen())
+                                        .orElseThrow());
+            case FIT_PART ->
+                new ShelfKeys(board).askFitted(Keys.openOnSheet(board).orElseThrow(), board.who());
             case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
             case SETTLE ->
                 new ClosingKeys(board)
@@ -117,6 +126,8 @@ final class Deeds {
             case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
             case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
             case LEND -> Turn.to(board.asking(asks().whereToLend(person)));
+            case FIT_PART ->
+                new ShelfKeys(board).askFitted(Keys.openOnNext(board, screen).orElseThrow(), person.id());
             case BRING_BACK -> carry(new Act.BringBack(person.id()));
             case POINT_BACK ->
                 NextPoint.before(board, screen)
@@ -197,6 +208,10 @@ final class Deeds {
             int last = Math.max(0, ring.list().calls().size() - 1);
             int row = Math.max(0, Math.min(last, ring.row() + by));
             return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
+        }
+        if (board.screen() instanceof Screen.Shelf shelf) {
+            int last = Math.max(0, ShelfKeys.rows(board).size() - 1);
+            return board.with(new Screen.Shelf(Math.max(0, Math.min(last, shelf.row() + by))));
         }
         return board;
     }

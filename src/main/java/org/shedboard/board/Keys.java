@@ -6,10 +6,13 @@ import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
 import org.shedboard.day.Day;
+import org.shedboard.day.Need;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
+import org.shedboard.day.ShelfRow;
 import org.shedboard.hours.Activity;
+import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.VisitState;
 import org.shedboard.tally.ClosingItem;
@@ -39,6 +42,9 @@ public final class Keys {
         }
         if (screen instanceof Screen.Ring ring) {
             return ring(ring);
+        }
+        if (screen instanceof Screen.Shelf shelf) {
+            return shelf(board, shelf);
         }
         if (screen instanceof Screen.FirstRun) {
             return List.of(
@@ -74,6 +80,7 @@ public final class Keys {
         keys.add(Binding.when(isRunning(day), 'k', Deed.CHECK_HOIST, whyNotRunning(day)));
         keys.add(Binding.on('l', Deed.TALLY));
         keys.add(Binding.on('d', Deed.WHOM_TO_RING));
+        keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -83,12 +90,36 @@ public final class Keys {
 
     private static List<Binding> sheet(Board board) {
         List<Binding> keys = new ArrayList<>(visitKeys(Subject.of(board)));
+        if (openOnSheet(board).isPresent()) {
+            keys.add(0, Binding.on('w', Deed.FIT_PART));
+        }
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
         return keys;
+    }
+
+    /** The part of which it is to be said which was fitted: one of the task the cursor is on, else any of the machine's. */
+    static Optional<Need> openOnSheet(Board board) {
+        return Subject.of(board)
+                .flatMap(subject -> ShelfKeys.openNeed(board.expectDay(), subject.visit(), subject.picked())
+                        .or(() -> ShelfKeys.openNeed(board.expectDay(), subject.visit(), Optional.empty())));
+    }
+
+    private static List<Binding> shelf(Board board, Screen.Shelf screen) {
+        Optional<ShelfRow> row = ShelfKeys.chosen(board, screen);
+        boolean waited = row.filter(each -> !each.orders().isEmpty()).isPresent();
+        boolean counted = row.filter(each -> each.stock().isPresent()).isPresent();
+        return List.of(
+                Binding.when(row.isPresent(), 'c', Deed.COUNT, "off.no_item"),
+                Binding.when(counted, 'o', Deed.ORDER, row.isPresent() ? "off.not_counted" : "off.no_item"),
+                Binding.when(waited, 'h', Deed.HAS_COME, row.isPresent() ? "off.nothing_ordered" : "off.no_item"),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
     }
 
     private static List<Binding> visitKeys(Optional<Subject> subject) {
@@ -121,7 +152,7 @@ public final class Keys {
         boolean pointOpen = NextPoint.of(board, screen).isPresent();
         Optional<String> notYet = next.filter(each -> !each.isRunning()).flatMap(each -> whyNot(outlook, each));
         String noPoint = running ? "off.no_point_open" : "off.start_first";
-        return List.of(
+        List<Binding> keys = new ArrayList<>(List.of(
                 notYet.map(why -> new Binding(Key.of('5'), Deed.START, Optional.of(why)))
                         .orElseGet(() -> Binding.when(
                                 task.isPresent() && !running,
@@ -140,7 +171,19 @@ public final class Keys {
                 Binding.when(isLent(outlook.day(), screen.personId()), '-', Deed.BRING_BACK, "off.not_lent"),
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),
-                Binding.on(Key.ESCAPE, Deed.BACK));
+                Binding.on(Key.ESCAPE, Deed.BACK)));
+        if (openOnNext(board, screen).isPresent()) {
+            keys.add(2, Binding.on('*', Deed.FIT_PART));
+        }
+        return keys;
+    }
+
+    /** The part of somebody's next task of which it is to be said which was fitted. */
+    static Optional<Need> openOnNext(Board board, Screen.Next screen) {
+        Outlook outlook = board.expectOutlook();
+        Person person = outlook.day().shop().expectPerson(screen.personId());
+        return NextTask.of(outlook, person)
+                .flatMap(next -> ShelfKeys.openNeed(outlook.day(), next.visit(), Optional.of(next.task())));
     }
 
     private static boolean isLent(Day day, String personId) {

@@ -106,6 +106,12 @@ public sealed interface Overlay {
         /** The PIN of whoever signs an act about a date. */
         record Sign(Act act, LocalDate date, String personId) implements Purpose {}
 
+        /** How much of an item is on the shelf, and in which bin. */
+        record Count(String itemId) implements Purpose {}
+
+        /** How much of an item is ordered, and when it is due. */
+        record Order(String itemId) implements Purpose {}
+
         /** Until when a person stays, while the day is being opened. */
         record OpenUntil(int row) implements Purpose {}
 

@@ -119,6 +119,12 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.Errand errand) {
             return errand(errand, text);
         }
+        if (purpose instanceof Purpose.Count count) {
+            return new ShelfKeys(board).counted(count, text);
+        }
+        if (purpose instanceof Purpose.Order order) {
+            return new ShelfKeys(board).ordered(order, text);
+        }
         return time(purpose, text);
     }
 

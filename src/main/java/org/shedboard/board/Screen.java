@@ -145,6 +145,13 @@ public sealed interface Screen {
         }
     }
 
+    /**
+     * The shelf.
+     *
+     * @param row the item that is chosen
+     */
+    record Shelf(int row) implements Screen {}
+
     /** A machine being taken in. */
     record TakeIn(TakeInForm form) implements Screen {}
 

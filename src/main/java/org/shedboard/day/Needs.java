@@ -13,9 +13,9 @@ import org.shedboard.estimate.Resolution;
 import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.WorkPart;
 import org.shedboard.shop.Amount;
+import org.shedboard.shop.Finding;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
-import org.shedboard.shop.Mark;
 import org.shedboard.shop.Part;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
@@ -95,7 +95,7 @@ public final class Needs {
     /** Points at which something was found that must not be cleaned. */
     private static List<Point> dirty(Visit visit, MachineClass machineClass) {
         return visit.findings().stream()
-                .filter(finding -> finding.mark() == Mark.WATCH || finding.mark() == Mark.FIX)
+                .filter(Finding::isDirt)
                 .flatMap(finding -> machineClass.findPoint(finding.pointId()).stream())
                 .toList();
     }

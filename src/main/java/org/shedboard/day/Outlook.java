@@ -130,12 +130,12 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
                 .findFirst();
     }
 
-    /** The date on which the plan uses a part: today for a task that has begun; empty where its task is not in the plan. */
+    /** The date on which the plan uses a part: today for a task somebody is on; empty where its task is not in the plan. */
     Optional<LocalDate> dateOf(Need need) {
-        return need.task().hasBegun()
+        return need.task().progress().isRunning()
                 ? Optional.of(day.date())
                 : timeOf(need.visit().id(), need.task().id())
-                        .map(time -> LocalDate.ofInstant(day.instantOf(time.start()), day.zone()));
+                        .map(time -> LocalDate.ofInstant(day.instantOf(handsFrom(time)), day.zone()));
     }
 
     /** The first minute from now at which nothing is planned in a place; empty when that is beyond the plan. */

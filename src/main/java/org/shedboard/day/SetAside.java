@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.shedboard.estimate.Item;
-import org.shedboard.pack.Plan;
 import org.shedboard.register.Order;
 import org.shedboard.register.Shelf;
 import org.shedboard.shop.Amount;
@@ -21,10 +21,13 @@ import org.shedboard.shop.Visit;
 /**
  * The parts on the shelf and on order, given out to the tasks that need them.
  *
- * <p>What somebody has in hand comes first; then visit by visit in the order of the posted plan, and those that are not in it by
- * promise and arrival. Each takes what is still there and waits for the rest: for orders as they are due, and where too little is
- * ordered, for as long as ordering it now would usually take. While it is open which of two items a part is, both are set aside, so
- * that no time is said that only one of them would keep.
+ * <p>What somebody has in hand comes first; then task by task in the order of the posted plan, and those that are not in it by promise
+ * and arrival. Each takes what is still there and waits for the rest: for orders as they are due, and where too little is ordered, for
+ * as long as ordering it now would usually take. While it is open which of two items a part is, both are set aside, so that no time is
+ * said that only one of them would keep.
+ *
+ * <p>What comes earlier goes to what the plan has earlier. So a plan whose tasks have their parts, however these were given out when it
+ * was found, still has them once it is posted and they are given out in its own order.
  */
 public final class SetAside {
     /** An order that ought to have come is expected within the hour, as long as its day is not over; an invented figure. */
@@ -76,38 +79,33 @@ public final class SetAside {
     private SetAside(Day day, Instant now) {
         this.day = day;
         this.now = now;
-        List<Need> needs = day.visits().stream()
+        day.visits().stream()
                 .filter(visit -> visit.state().isOpen())
-                .sorted(turn())
                 .flatMap(visit -> Needs.of(day, visit).stream())
                 .filter(need -> !need.task().isDone())
-                .toList();
-        needs.stream().filter(need -> need.task().hasBegun()).forEach(this::cover);
-        needs.stream().filter(need -> !need.task().hasBegun()).forEach(this::cover);
+                .sorted(turn())
+                .forEach(this::cover);
     }
 
     public static SetAside of(Day day, Instant now) {
         return new SetAside(day, now);
     }
 
-    private Comparator<Visit> turn() {
+    private Comparator<Need> turn() {
         Map<String, Integer> starts = new HashMap<>();
         day.posted()
-                .ifPresent(posted ->
-                        posted.plan().tasks().forEach(time -> starts.merge(time.job(), nextStart(time), Math::min)));
-        return Comparator.<Visit>comparingInt(visit -> starts.getOrDefault(visit.id(), Integer.MAX_VALUE))
-                .thenComparing(visit -> visit.promise().map(Promise::at).orElse(Instant.MAX))
-                .thenComparing(visit -> visit.intake().arrives())
-                .thenComparing(Visit::id);
+                .ifPresent(posted -> posted.plan()
+                        .tasks()
+                        .forEach(time -> starts.put(time.job() + " " + time.task(), time.start())));
+        return Comparator.comparing((Need need) -> !need.task().hasBegun())
+                .thenComparing(need -> starts.getOrDefault(nameOf(need), Integer.MAX_VALUE))
+                .thenComparing(need -> need.visit().promise().map(Promise::at).orElse(Instant.MAX))
+                .thenComparing(need -> need.visit().intake().arrives())
+                .thenComparing(need -> need.visit().id());
     }
 
-    /** When a task that is not over starts by the posted plan. */
-    private int nextStart(Plan.TaskTime time) {
-        boolean isOver = day.findVisit(time.job())
-                .flatMap(visit -> visit.findTask(time.task()))
-                .filter(task -> !task.isDone())
-                .isEmpty();
-        return isOver ? Integer.MAX_VALUE : time.start();
+    private static String nameOf(Need need) {
+        return need.visit().id() + " " + need.task().id();
     }
 
     private void cover(Need need) {
@@ -120,7 +118,8 @@ public final class SetAside {
             return new Cover(need, itemId, Cover.State.NOT_COUNTED, Amount.NOTHING, Optional.empty());
         }
         Supply supply = supplies.computeIfAbsent(
-                itemId, id -> new Supply(shelf.findStock(id).orElseThrow().amount(), shelf.openOrdersOf(id)));
+                itemId,
+                id -> new Supply(shelf.findStock(id).orElseThrow().amount(), inOrderOfComing(shelf.openOrdersOf(id))));
         Amount there = supply.takeFromShelf(need.amount());
         Amount missing = need.amount().minus(there);
         if (!missing.isPositive()) {
@@ -130,6 +129,12 @@ public final class SetAside {
                 .map(order -> new Cover(need, itemId, Cover.State.ON_ORDER, there, Optional.of(expected(order.due()))))
                 .orElseGet(() ->
                         new Cover(need, itemId, Cover.State.NOT_ORDERED, there, Optional.of(ifOrderedNow(itemId))));
+    }
+
+    private List<Order> inOrderOfComing(List<Order> orders) {
+        return orders.stream()
+                .sorted(Comparator.comparing(order -> expected(order.due())))
+                .toList();
     }
 
     private Instant expected(Instant due) {
@@ -146,9 +151,14 @@ public final class SetAside {
         return Mornings.of(day.shop(), Mornings.dateAfter(day.shop(), day.date(), days));
     }
 
+    /** Not before what is on order already: what is ordered later does not come earlier. */
     private Instant ifOrderedNow(String itemId) {
         Instant morning = usuallyHere(day, itemId);
-        return morning.isAfter(now) ? morning : now;
+        return Stream.concat(
+                        Stream.of(now, morning),
+                        day.books().shelf().openOrdersOf(itemId).stream().map(order -> expected(order.due())))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** Every part that an open task needs, in the order in which they are given out. */

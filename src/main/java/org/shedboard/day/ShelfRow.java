@@ -33,7 +33,7 @@ public record ShelfRow(
         return missing.minus(ordered).atLeast(Amount.NOTHING);
     }
 
-    /** Every item, bin by bin; what nobody has counted comes last. */
+    /** Every item: what is short comes first, then bin by bin, and what nobody has counted last. */
     public static List<ShelfRow> of(Outlook outlook) {
         Day day = outlook.day();
         LocalDate tomorrow = Mornings.dateAfter(day.shop(), day.date(), 1);
@@ -57,7 +57,8 @@ public record ShelfRow(
                     sum(own, Cover::isShort, Cover::missing),
                     day.books().shelf().openOrdersOf(item.id())));
         }
-        rows.sort(Comparator.comparing((ShelfRow row) -> row.stock().isEmpty())
+        rows.sort(Comparator.comparing((ShelfRow row) -> !row.missing().isPositive())
+                .thenComparing(row -> row.stock().isEmpty())
                 .thenComparing(row -> row.stock().map(Stock::bin).orElse("")));
         return rows;
     }

@@ -42,6 +42,11 @@ public record WorkPart(String name, String quantity, String taskId, List<Variant
         return variants.stream().filter(variant -> variant.isFor(classId)).toList();
     }
 
+    /** The items it can be on machines of this class, each once. */
+    public List<String> itemIdsFor(String classId) {
+        return variantsFor(classId).stream().map(Variant::itemId).distinct().toList();
+    }
+
     /** Which item it is on a machine of this class, year and identification number. */
     public Resolution resolve(String classId, OptionalInt year, String number) {
         List<Variant> all = variantsFor(classId);

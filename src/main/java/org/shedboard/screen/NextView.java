@@ -6,10 +6,13 @@ import java.util.Optional;
 import org.shedboard.board.Board;
 import org.shedboard.board.Errands;
 import org.shedboard.board.NextPoint;
+import org.shedboard.board.PartWords;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.Names;
+import org.shedboard.day.Need;
+import org.shedboard.day.Needs;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.PointsDue;
@@ -100,6 +103,7 @@ final class NextView {
             below = about(below, next);
         }
         below = what(below, next);
+        below = parts(below, next);
         if (next.isRunning() && !PointsDue.of(day, next.visit(), next.task()).isEmpty()) {
             below = point(below.below(1), next);
         }
@@ -139,6 +143,20 @@ final class NextView {
                 : canvas.paragraph(rest, Words.say("next.caution", next.task().caution()), Style.CAUTION);
     }
 
+    /** What to look for on this machine, and what to renew rather than clean. */
+    private Region parts(Region region, NextTask next) {
+        Region rest = region;
+        for (Need need : Needs.of(day, next.visit(), next.task())) {
+            if (need.isOpen()) {
+                rest = canvas.paragraph(rest, PartWords.toCheck(day, need), Style.HELD);
+            } else if (need.line().isEmpty()) {
+                rest = canvas.paragraph(
+                        rest, Words.say("part.renew_with", need.part().name()), Style.HELD);
+            }
+        }
+        return rest;
+    }
+
     /** Minutes until the plan has it over, which knows who works on it; over, once the minutes are used up. */
     private String left(NextTask next) {
         int over = outlook.minutesOver(next.task());
@@ -159,6 +177,9 @@ final class NextView {
         if (point.measure().isPresent()) {
             var measure = point.measure().get();
             rest = line(rest, Words.say("next.measure", measure.unit(), measure.low(), measure.high()), Style.NORMAL);
+        }
+        if (point.renewedWith().isPresent()) {
+            rest = line(rest, Words.say("part.renew_if_dirty"), Style.NORMAL);
         }
         var before = next.visit().findingAt(point.id());
         if (before.isPresent()) {

@@ -25,7 +25,6 @@ import org.shedboard.shop.Finding;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
-import org.shedboard.shop.Part;
 import org.shedboard.shop.Promise;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
@@ -100,6 +99,7 @@ final class SheetView {
         for (Line wanted : visit.lines()) {
             rest = wanted(rest, wanted);
         }
+        rest = new SheetParts(canvas, outlook, visit).draw(rest);
         if (!visit.intake().note().isBlank()) {
             rest = canvas.paragraph(rest, Words.say("sheet.note", visit.intake().note()), Style.NORMAL);
         }
@@ -153,14 +153,12 @@ final class SheetView {
     }
 
     private Region wanted(Region region, Line wanted) {
-        String parts = wanted.parts().stream().map(SheetView::part).collect(Collectors.joining(", "));
+        String parts = wanted.parts().stream()
+                .map(part -> SheetParts.say(day, visit, wanted, part))
+                .collect(Collectors.joining(", "));
         String all = parts.isEmpty() ? "" : "   " + Words.say("sheet.parts", parts);
         String payer = "   " + Words.say("sheet.paid_by", Words.say(wanted.payer()));
         return canvas.paragraph(region, Glyphs.BULLET + " " + wanted.name() + payer + all, Style.NORMAL);
-    }
-
-    private static String part(Part part) {
-        return part.quantity() + " " + part.name();
     }
 
     private String clocked() {
@@ -298,9 +296,16 @@ final class SheetView {
                 .map(text -> "  " + text)
                 .orElse("");
         rows.add(new Row(
-                List.of("", point.name() + " (" + point.where() + ")" + note, value, mark),
+                List.of("", point.name() + " (" + point.where() + ")" + note + renewed(point, finding), value, mark),
                 POINT,
                 styleOf(finding.map(Finding::mark))));
+    }
+
+    private static String renewed(Point point, Optional<Finding> finding) {
+        return point.renewedWith().isPresent()
+                        && finding.filter(Finding::isDirt).isPresent()
+                ? "  " + Words.say("part.renew")
+                : "";
     }
 
     private static Style styleOf(Optional<Mark> mark) {

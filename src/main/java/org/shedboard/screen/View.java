@@ -60,6 +60,8 @@ public final class View {
             new ClosingView(canvas, board, closing).draw(page);
         } else if (screen instanceof Screen.Ring ring) {
             new RingView(canvas, board, ring).draw(page);
+        } else if (screen instanceof Screen.Shelf shelf) {
+            new ShelfView(canvas, board, shelf).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

@@ -72,6 +72,19 @@ class LoadCommandTest {
     }
 
     @Test
+    void a_part_with_a_hole_in_its_years_is_refused_with_its_place_and_nothing_is_changed() throws Exception {
+        CommandRoom room = CommandRoom.withDemonstration(directory);
+        String hole = seed("catalogue.json")
+                .replace("{\"item\": \"washer-14\", \"from\": 2015}", "{\"item\": \"washer-14\", \"from\": 2017}");
+        Said said = room.demo("load", file(hole).toString());
+        assertEquals(2, said.status());
+        assertEquals(
+                "works[0].parts[2].variants: no item for side-by-side in 2015 to 2016",
+                said.complaints().get(0));
+        assertEquals(3, said.complaints().size(), "one for each of the three services: " + said.err());
+    }
+
+    @Test
     void a_catalogue_takes_the_place_of_the_shops() throws Exception {
         CommandRoom room = CommandRoom.withDemonstration(directory);
         String changed = seed("catalogue.json").replace("\"signOffMinutes\": ", "\"signOffMinutes\": 1");

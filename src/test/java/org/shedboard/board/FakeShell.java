@@ -20,6 +20,7 @@ import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.pack.search.Packer;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Visit;
 import org.shedboard.tally.Ledger;
 import org.shedboard.tally.SpanTally;
@@ -61,6 +62,24 @@ final class FakeShell {
         LocalDate wednesday = LocalDate.of(2026, 5, 13);
         Day day = Beginning.of(CATALOGUE, bare, wednesday).day();
         return new FakeShell(day, wednesday.atTime(6, 50).atZone(day.zone()).toInstant());
+    }
+
+    /** Marnie is on the plug of a machine of 2014, the last year of one washer. */
+    static FakeShell onThePlug() {
+        FakeShell shell = demonstration();
+        shell.types("tashenfold hauler")
+                .press(Key.ENTER)
+                .types("o")
+                .press(Key.ENTER)
+                .types("0")
+                .press(Key.ENTER);
+        String visit = shell.visitOf("M54").id();
+        for (String task : List.of("in-underside", "raise", "inspect-underside", "drain-oil")) {
+            shell.does(new Act.Start("P1", visit, task, Optional.empty()));
+            shell.does(new Act.Finish("P1", visit, task, Optional.of(Mark.GOOD)));
+        }
+        shell.does(new Act.Start("P1", visit, "oil-plug", Optional.empty()));
+        return shell;
     }
 
     Board board() {

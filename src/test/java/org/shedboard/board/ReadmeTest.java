@@ -23,11 +23,17 @@ class ReadmeTest {
     }
 
     @Test
-    void every_key_of_the_board_and_of_next_is_in_the_readme() {
+    void every_key_of_the_board_of_next_and_of_the_shelf_is_in_the_readme() {
         Board board = FakeShell.demonstration().board();
         Board unopened = FakeShell.unopened().board();
         String person = board.expectDay().shop().people().get(0).id();
-        List<Binding> bindings = Stream.of(board, unopened, board.with(new Screen.Next(person, Optional.empty())))
+        Board plug = FakeShell.onThePlug().board();
+        List<Binding> bindings = Stream.of(
+                        board,
+                        unopened,
+                        board.with(new Screen.Next(person, Optional.empty())),
+                        plug.with(new Screen.Next("P1", Optional.empty())),
+                        board.with(new Screen.Shelf(0)))
                 .flatMap(each -> Keys.of(each).stream())
                 .toList();
         for (Binding binding : bindings) {

@@ -78,6 +78,10 @@ class UpdateTest {
         }
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
+        boards.add(shell.board().on(new Screen.Shelf(0)));
+        FakeShell plug = FakeShell.onThePlug();
+        boards.add(plug.board().on(new Screen.Sheet(plug.visitOf("M54").id(), 0, 0)));
+        boards.add(plug.board().on(new Screen.Next("P1", Optional.empty())));
         boards.add(shell.board().on(new Screen.TakeIn(TakeInForm.EMPTY)));
         boards.add(shell.board().on(new Screen.Opening(OpenForm.of(shell.day()))));
         boards.add(shell.board().on(new Screen.Help(Keys.of(shell.board()), 0)));

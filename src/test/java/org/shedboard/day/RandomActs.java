@@ -13,6 +13,8 @@ import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
 import org.shedboard.pack.Search;
 import org.shedboard.pack.search.Packer;
+import org.shedboard.register.Order;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -35,7 +37,7 @@ final class RandomActs {
 
     /** Some act; whether it can be is for the day to say. */
     Act next(Day day, Instant now) {
-        return switch (random.nextInt(31)) {
+        return switch (random.nextInt(33)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
             case 2 ->
@@ -68,7 +70,24 @@ final class RandomActs {
             case 27 -> planErrand(day, now);
             case 28 -> onErrand(day);
             case 29 -> correct(day, now);
+            case 30, 31 -> atShelf(day, now);
             default -> post(day, now);
+        };
+    }
+
+    /** Few are counted, so that something is short now and then. */
+    private Act atShelf(Day day, Instant now) {
+        String item = any(day.books().catalogue().items()).id();
+        String by = person(day).id();
+        Amount few = Amount.of(random.nextInt(3));
+        return switch (random.nextInt(4)) {
+            case 0 -> new Act.OrderStock(item, few, Optional.of(later(now)), by);
+            case 1 -> new Act.OrderStock(item, few, Optional.empty(), by);
+            case 2 -> {
+                List<Order> orders = day.books().shelf().orders();
+                yield new Act.OrderCame(orders.isEmpty() ? "R0" : any(orders).id(), by);
+            }
+            default -> new Act.CountStock(item, few, Optional.empty(), by);
         };
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +20,14 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.shedboard.estimate.Item;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Activity.OtherWork;
 import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.pack.Plan;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Payer;
 
@@ -45,6 +48,7 @@ class RefusalsTest {
         errands(cases);
         charges(cases);
         meters(cases);
+        parts(cases);
         register(cases);
         return cases;
     }
@@ -83,6 +87,63 @@ class RefusalsTest {
 
     private static Act reading(int hours) {
         return new Act.ReadMeter("quad-1", Reading.Unit.HOURS, hours, Reading.Told.AS_EXPECTED, "ada");
+    }
+
+    private static void parts(Map<String, Consumer<Shed>> cases) {
+        cases.put("part_unknown", shed -> {
+            String quad = stocked(shed).quad();
+            shed.assertRefused("part_unknown", fit(shed, quad, "Gasket", Parts.OIL));
+        });
+        cases.put("item_not_of_part", shed -> {
+            String quad = stocked(shed).quad();
+            shed.assertRefused("item_not_of_part", fit(shed, quad, "Washer", Parts.OIL));
+        });
+        cases.put("part_open", shed -> {
+            stocked(shed).does(shed.openDay());
+            String quad = shed.quad();
+            shed.works("ada", quad, "in-underside", "raise", "inspect-underside", "drain");
+            shed.later(20).does(Shed.start("ada", quad, "plug"));
+            assertEquals(
+                    List.of("plug", "Washer"),
+                    shed.refuses(Shed.finish("ada", quad, "plug")).values());
+            shed.assertRefused("part_open", Shed.finish("ada", quad, "plug"));
+        });
+        cases.put(
+                "item_unknown",
+                shed -> stocked(shed)
+                        .assertRefused(
+                                "item_unknown", new Act.CountStock("tea", Amount.of(1), Optional.empty(), "bo")));
+        cases.put(
+                "not_whole",
+                shed -> stocked(shed)
+                        .assertRefused(
+                                "not_whole", new Act.CountStock("w12", new Amount(1_500), Optional.empty(), "bo")));
+        cases.put(
+                "not_counted",
+                shed -> Parts.shed(shed, List.of(), List.of())
+                        .assertRefused("not_counted", order(Parts.OIL, 5, Optional.empty())));
+        cases.put(
+                "nothing_ordered",
+                shed -> stocked(shed).assertRefused("nothing_ordered", order(Parts.OIL, 0, Optional.empty())));
+        cases.put(
+                "due_is_over",
+                shed -> stocked(shed)
+                        .at("09:00")
+                        .assertRefused("due_is_over", order(Parts.OIL, 5, Optional.of(Shed.time("08:59")))));
+        cases.put(
+                "order_unknown", shed -> stocked(shed).assertRefused("order_unknown", new Act.OrderCame("R99", "bo")));
+    }
+
+    private static Shed stocked(Shed shed) {
+        return Parts.shed(shed, List.of(Parts.plenty()), List.of());
+    }
+
+    private static Act fit(Shed shed, String visit, String part, Item item) {
+        return new Act.FitPart(visit, shed.visit(visit).lines().get(0).id(), part, item.id(), "ada");
+    }
+
+    private static Act order(Item item, int amount, Optional<Instant> due) {
+        return new Act.OrderStock(item.id(), Amount.of(amount), due, "bo");
     }
 
     private static void clock(Map<String, Consumer<Shed>> cases) {

@@ -93,14 +93,6 @@ class ShelfActsTest {
     }
 
     @Test
-    void a_part_is_only_one_of_those_that_it_can_be() {
-        Shed shed = Parts.shed(plenty());
-        String visit = shed.quad();
-        shed.assertRefused("item_not_of_part", fit(shed, visit, "Washer", OIL));
-        shed.assertRefused("part_unknown", fit(shed, visit, "Gasket", WASHER_12));
-    }
-
-    @Test
     void what_went_in_is_not_said_otherwise_afterwards() {
         Shed shed = Parts.shed(plenty());
         String visit = onThePlug(shed, "quad-2");
@@ -148,12 +140,6 @@ class ShelfActsTest {
     }
 
     @Test
-    void pieces_are_counted_whole() {
-        Shed shed = Parts.shed(plenty());
-        shed.assertRefused("not_whole", new Act.CountStock(WASHER_12.id(), new Amount(500), Optional.empty(), "bo"));
-    }
-
-    @Test
     void an_order_comes_once() {
         Shed shed = Parts.shed(some(OIL, 10));
         shed.does(new Act.OrderStock(OIL.id(), Amount.of(20), Optional.empty(), "bo"));
@@ -162,21 +148,6 @@ class ShelfActsTest {
         shed.does(new Act.OrderCame(order.id(), "bo"));
         assertEquals(Amount.of(30), left(shed, OIL));
         shed.assertRefused("order_unknown", new Act.OrderCame(order.id(), "bo"));
-    }
-
-    @Test
-    void what_nobody_counted_is_not_ordered() {
-        Shed shed = Parts.shed();
-        shed.assertRefused("not_counted", new Act.OrderStock(OIL.id(), Amount.of(20), Optional.empty(), "bo"));
-        shed.assertRefused("item_unknown", new Act.OrderStock("tea", Amount.of(1), Optional.empty(), "bo"));
-    }
-
-    @Test
-    void an_order_is_for_something_and_for_a_time_to_come() {
-        Shed shed = Parts.shed(some(OIL, 10)).at("09:00");
-        shed.assertRefused("nothing_ordered", new Act.OrderStock(OIL.id(), Amount.NOTHING, Optional.empty(), "bo"));
-        shed.assertRefused(
-                "due_is_over", new Act.OrderStock(OIL.id(), Amount.of(1), Optional.of(Shed.time("08:00")), "bo"));
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Resolution;
+import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
 import org.shedboard.estimate.WorkPart;
@@ -119,6 +120,26 @@ class SeedTest {
         for (int nextYear : List.of(2027, 2100)) {
             Reading<Catalogue> reading = CatalogueFile.read(Seed.text("catalogue.json"), Year.of(nextYear));
             assertEquals(List.of(), reading.faults());
+        }
+    }
+
+    @Test
+    void no_year_of_any_class_has_a_part_with_a_hole_or_an_overlap() {
+        for (Work work : CATALOGUE.works()) {
+            for (String classId : work.classes()) {
+                work.parts().forEach(part -> assertWhole(part, classId));
+            }
+        }
+    }
+
+    private static void assertWhole(WorkPart part, String classId) {
+        List<Variant> variants = part.variantsFor(classId);
+        boolean bySerial = variants.stream().anyMatch(Variant::isBySerial);
+        for (int year = 1990; year <= 2100 && !bySerial; year++) {
+            int modelYear = year;
+            long fitting =
+                    variants.stream().filter(each -> each.hasYear(modelYear)).count();
+            assertEquals(1, fitting, part.name() + " of " + classId + " in " + year);
         }
     }
 

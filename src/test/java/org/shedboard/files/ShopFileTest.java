@@ -260,6 +260,30 @@ class ShopFileTest {
     }
 
     @Test
+    void a_shelf_has_items_of_the_catalogue_each_once_and_in_amounts_of_their_own() {
+        String stock = """
+                "shelf": [{"item": "boot-kit", "bin": "D3", "amount": "2"}, {"item": "boot-kit", "amount": "1.5"},
+                          {"item": "tea", "amount": "some"}],
+                "places": [""";
+        assertEquals(
+                List.of(
+                        "shelf[1].item: \"boot-kit\" is already at shelf[0].item",
+                        "shelf[1].amount: \"1.5\" is no amount of it",
+                        "shelf[2].item: no item \"tea\"",
+                        "shelf[2].amount: \"some\" is no amount of it"),
+                ShopFile.read(SHOP_WITH_STOCK.replace("\"places\": [", stock), Seed.catalogue()).faults().stream()
+                        .map(Object::toString)
+                        .toList());
+    }
+
+    private static final String SHOP_WITH_STOCK = """
+            {"name": "Small Shed", "zone": "Pacific/Auckland", "workdays": ["monday"],
+             "places": [{"id": "F1", "name": "Bay", "kind": "floor"}],
+             "people": [{"id": "P1", "name": "Ash", "role": "foreman", "skills": ["service"],
+                         "pacePercent": 100, "shifts": ["07:00-15:30"], "overtime": []}]}
+            """;
+
+    @Test
     void work_that_is_not_for_the_machines_class_is_refused_in_both() {
         Catalogue seed = Seed.catalogue();
         String shop = SHOP.replace("\"work\": \"oil\"", "\"work\": \"oil-tractor\"")

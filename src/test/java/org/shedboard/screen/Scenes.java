@@ -3,6 +3,7 @@ package org.shedboard.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.shedboard.board.Key;
@@ -12,7 +13,9 @@ import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
 import org.shedboard.pack.story.Differences;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
@@ -60,6 +63,7 @@ final class Scenes {
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
         ring();
+        shelf();
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
         questions();
@@ -123,6 +127,67 @@ final class Scenes {
         add("next", "points-open-refused", () -> tobin().type("6"));
         add("next", "other-work", () -> demonstration().type("n192"));
         add("next", "nothing-planned", () -> ownShop().type("n1"));
+    }
+
+    private static void shelf() {
+        add("shelf", "there", () -> demonstration().type("e"));
+        add(
+                "shelf",
+                "short",
+                () -> onThePlug()
+                        .done(new Act.CountStock("washer-12", Amount.NOTHING, Optional.empty(), MARNIE_ID))
+                        .type("e"));
+        add("shelf", "far-down", () -> down(demonstration().type("e"), 40));
+        add("shelf", "own-shop", () -> ownShop().type("e"));
+        add("shelf", "which-part-on-the-sheet", () -> onThePlug().press(Key.ENTER));
+        add("shelf", "which-part-on-next", () -> onThePlug().type("n1"));
+        add("shelf", "which-part-asked", () -> onThePlug().type("n1*"));
+        add(
+                "shelf",
+                "which-part-at-the-door",
+                () -> demonstration()
+                        .done(new Act.CountStock("washer-12", Amount.NOTHING, Optional.empty(), MARNIE_ID))
+                        .type("tashenfold hauler")
+                        .press(Key.ENTER)
+                        .type("o")
+                        .press(Key.ENTER)
+                        .type("0"));
+        add("shelf", "dirty-filter", Scenes::dirtyFilter);
+    }
+
+    /** Marnie is on the plug of a machine of 2014, the last year of one washer. */
+    private static Rehearsal onThePlug() {
+        Rehearsal rehearsal = demonstration()
+                .type("tashenfold hauler")
+                .press(Key.ENTER)
+                .type("o")
+                .press(Key.ENTER)
+                .type("0")
+                .press(Key.ENTER);
+        String visit = idOf(rehearsal, "M54");
+        for (String task : List.of("in-underside", "raise", "inspect-underside", "drain-oil")) {
+            rehearsal.done(new Act.Start(MARNIE_ID, visit, task, Optional.empty()));
+            rehearsal.done(new Act.Finish(MARNIE_ID, visit, task, Optional.of(Mark.GOOD)));
+        }
+        return rehearsal.done(new Act.Start(MARNIE_ID, visit, "oil-plug", Optional.empty()));
+    }
+
+    private static String idOf(Rehearsal rehearsal, String machineId) {
+        return rehearsal.day().visits().stream()
+                .filter(visit -> visit.machineId().equals(machineId))
+                .map(Visit::id)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The air filter of tag 9 was found dirty; its sheet. */
+    private static Rehearsal dirtyFilter() {
+        Rehearsal rehearsal = demonstration();
+        String visit = idOf(rehearsal, "M2");
+        return rehearsal
+                .done(new Act.Tick("P4", visit, "air-filter", Mark.WATCH, OptionalDouble.empty(), ""))
+                .type("9")
+                .press(Key.ENTER);
     }
 
     private static void takeIn() {

@@ -33,9 +33,14 @@ import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
 import org.shedboard.pack.Plan;
 import org.shedboard.register.Logbook;
+import org.shedboard.register.Movement;
+import org.shedboard.register.Order;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
 import org.shedboard.register.Serviced;
+import org.shedboard.register.Shelf;
+import org.shedboard.register.Stock;
+import org.shedboard.shop.Amount;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -390,6 +395,31 @@ class RoundTripTest {
         ClockEntry other = correction("c2", Optional.of("A" + TODAY.plusDays(40) + ".1"), false, 90_020, 90_030);
         save(tx -> tx.saveEntries(List.of(right, other)));
         assertEquals(List.of(right), reread(reader -> reader.entries(at(0), at(60))));
+    }
+
+    @Test
+    void the_shelf_has_what_is_there_and_the_orders_that_are_still_waited_for() {
+        Stock oil = new Stock("oil", "rack 2", new Amount(12_500));
+        Order waited = new Order("R1", "oil", Amount.of(20), at(0), at(600), Optional.empty());
+        Order here = new Order("R2", "short", Amount.of(5), at(0), at(30), Optional.empty());
+        save(tx -> {
+            tx.saveStock(List.of(oil));
+            tx.saveOrders(List.of(waited, here));
+        });
+        save(tx -> tx.saveOrders(List.of(here.cameAt(at(40)))));
+        assertEquals(new Shelf(List.of(oil), List.of(waited)), reread(Reader::shelf));
+    }
+
+    @Test
+    void what_moved_is_kept_row_by_row_in_order() {
+        Movement counted =
+                new Movement("S1", "oil", Movement.Kind.COUNTED, Amount.of(20), at(0), "abe", Optional.empty());
+        Movement taken =
+                new Movement("S2", "oil", Movement.Kind.TAKEN, new Amount(-2_500), at(30), "kea", Optional.of("V1"));
+        Movement other =
+                new Movement("S3", "short", Movement.Kind.CAME, Amount.of(5), at(40), "kea", Optional.of("R2"));
+        save(tx -> tx.saveMovements(List.of(taken, counted, other)));
+        assertEquals(List.of(counted, taken), reread(reader -> reader.movementsOf("oil")));
     }
 
     @Test

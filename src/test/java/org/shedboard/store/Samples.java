@@ -12,13 +12,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Item;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.estimate.Usual;
+import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.WorkPart;
 import org.shedboard.pack.Plan;
@@ -48,6 +51,7 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
+import org.shedboard.shop.Unit;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.Window;
@@ -122,7 +126,10 @@ final class Samples {
                 usual,
                 new Spreads(spreads, 0.25, 1.0 / 7),
                 15,
-                8);
+                8,
+                List.of(
+                        new Item("oil", "Engine oil", Unit.LITRES, 2, false),
+                        new Item("short", "Filter, short", Unit.EACH, 0, true)));
     }
 
     private static MachineClass.Moving moving() {
@@ -158,7 +165,19 @@ final class Samples {
                                 List.of(0, 0, 2, 5),
                                 "dust",
                                 true,
-                                Optional.of(new Point.Measure("mm", 1.5, 6.25)))));
+                                Optional.of(new Point.Measure("mm", 1.5, 6.25)),
+                                Optional.of("short"))));
+    }
+
+    /** By year for one class, by number for the other. */
+    private static List<Variant> filters() {
+        return List.of(
+                new Variant("short", Set.of("quad"), new Variant.Years(OptionalInt.empty(), OptionalInt.of(2014))),
+                new Variant("long", Set.of("quad"), new Variant.Years(OptionalInt.of(2015), OptionalInt.empty())),
+                new Variant(
+                        "short",
+                        Set.of("mower"),
+                        new Variant.Serials("AB-", OptionalLong.of(1), OptionalLong.empty())));
     }
 
     private static Work oilChange() {
@@ -191,7 +210,10 @@ final class Samples {
                                 List.of("drain", "plug"),
                                 true,
                                 "")),
-                List.of(new WorkPart("Oil", "2.5 L"), new WorkPart("Filter", "1")));
+                List.of(
+                        new WorkPart("Oil", "2.5 L", "fill", List.of(Variant.everywhere("oil"))),
+                        new WorkPart("Filter", "1", "drain", filters()),
+                        new WorkPart("Rag", "1")));
     }
 
     /** A visit in hand with one of everything. */
@@ -203,7 +225,14 @@ final class Samples {
                 VisitState.IN_HAND,
                 new Intake(at(-30), Mud.CAKED, Depth.FULL, new Condition(true, true, false, true), "pulls left"),
                 List.of(
-                        new Line("1", "oil", "Oil change", Payer.OWNER, List.of(new Part("Oil", "2.5 L"))),
+                        new Line(
+                                "1",
+                                "oil",
+                                "Oil change",
+                                Payer.OWNER,
+                                List.of(
+                                        new Part("Oil", "2.5 L"),
+                                        new Part("Filter", "1").with(new Part.Fitted("short", "kea", at(5))))),
                         new Line("2", "boot", "CV boot", Payer.MAKER, List.of())),
                 List.of(
                         new Stay(

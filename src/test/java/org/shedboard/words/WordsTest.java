@@ -27,6 +27,7 @@ import org.shedboard.board.TakeInForm;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
+import org.shedboard.estimate.Resolution;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -112,6 +113,7 @@ class WordsTest {
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
                 new Said("rungSaid", Rung.Said.values()),
+                new Said("doubt", Resolution.Doubt.values()),
                 new Said("number", NumberRemark.Kind.values()),
                 new Said("numberKind", NumberKind.values()),
                 new Said("numberCheck", NumberCheck.values()),

@@ -1,6 +1,8 @@
 package org.shedboard.app.command;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -9,7 +11,9 @@ import org.shedboard.board.ClockTyping;
 import org.shedboard.board.Found;
 import org.shedboard.board.Times;
 import org.shedboard.day.Day;
+import org.shedboard.day.Mornings;
 import org.shedboard.day.Names;
+import org.shedboard.estimate.Item;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.ClockEntry;
@@ -132,6 +136,24 @@ final class Asked {
         return day.books().catalogue().worksFor(classId).stream()
                 .map(work -> work.key() + " " + work.id())
                 .collect(Collectors.joining(", "));
+    }
+
+    /** The item with this id or name. */
+    Item item(String idOrName) {
+        return day.books().catalogue().items().stream()
+                .filter(item ->
+                        item.id().equalsIgnoreCase(idOrName) || item.name().equalsIgnoreCase(idOrName))
+                .findFirst()
+                .orElseThrow(() -> new CannotDo("item_unknown", idOrName));
+    }
+
+    /** A time as people type it; of a date such as 2026-05-14, when the shop's day begins on it. */
+    Instant dateOrTime(String typed) {
+        try {
+            return Mornings.of(day.shop(), LocalDate.parse(typed));
+        } catch (DateTimeParseException noDate) {
+            return time(typed);
+        }
     }
 
     /** What a person is on. */

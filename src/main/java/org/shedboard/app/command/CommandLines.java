@@ -102,6 +102,7 @@ public final class CommandLines {
         named(line, Rounding.Direction.class);
         named(line, HoursRules.Basis.class);
         named(line, TallyTable.class);
+        named(line, StockCommand.Deed.class);
         return line;
     }
 

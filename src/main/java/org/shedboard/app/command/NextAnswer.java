@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.shedboard.board.PartWords;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.Need;
+import org.shedboard.day.Needs;
 import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
@@ -84,6 +87,15 @@ final class NextAnswer {
         if (!next.task().caution().isEmpty()) {
             lines.add("  " + Words.say("next.caution", next.task().caution()));
         }
+        toCheck(next).forEach(sentence -> lines.add("  " + sentence));
+    }
+
+    /** Which part to look for on the machine, for each of which that is open. */
+    private List<String> toCheck(NextTask next) {
+        return Needs.of(day, next.visit(), next.task()).stream()
+                .filter(Need::isOpen)
+                .map(need -> PartWords.toCheck(day, need))
+                .toList();
     }
 
     private String placeOf(NextTask next) {
@@ -142,6 +154,7 @@ final class NextAnswer {
                 .put("running", next.isRunning())
                 .put("minutes", minutes(outlook, next))
                 .put("caution", next.task().caution())
+                .put("check", toCheck(next))
                 .put("notToBeRidden", Riding.isStopped(day, next.visit()))
                 .put("points", next.openPoints().stream().map(NextAnswer::point).toList())
                 .fields();
