@@ -18,6 +18,8 @@ import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -33,6 +35,8 @@ final class Saving {
     private final Map<String, Visit> visits = new LinkedHashMap<>();
     private final Map<String, ClockEntry> entries = new LinkedHashMap<>();
     private final Map<String, Errand> errands = new LinkedHashMap<>();
+    private final Map<String, Reading> readings = new LinkedHashMap<>();
+    private final Map<String, Rung> rung = new LinkedHashMap<>();
     private final Map<Object, Opening> openings = new LinkedHashMap<>();
     private final Map<String, NoticeTaken> taken = new LinkedHashMap<>();
     private final Map<String, Loan> loans = new LinkedHashMap<>();
@@ -67,6 +71,10 @@ final class Saving {
             entries.put(saved.entry().id(), saved.entry());
         } else if (change instanceof Change.ErrandSaved saved) {
             errands.put(saved.errand().id(), saved.errand());
+        } else if (change instanceof Change.ReadingSaved saved) {
+            readings.put(saved.reading().id(), saved.reading());
+        } else if (change instanceof Change.RungSaved saved) {
+            rung.put(saved.rung().id(), saved.rung());
         } else if (change instanceof Change.HoursRulesSaved saved) {
             hoursRules = Optional.of(saved.rules());
         } else if (change instanceof Change.OpeningSaved saved) {
@@ -109,6 +117,8 @@ final class Saving {
         tx.saveNoticesTaken(taken.values());
         tx.saveLoans(loans.values());
         carried.forEach(tx::saveCarried);
+        tx.saveReadings(readings.values());
+        tx.saveRung(rung.values());
         tx.saveStock(stock.values());
         tx.saveOrders(orders.values());
         tx.saveMovements(movements.values());

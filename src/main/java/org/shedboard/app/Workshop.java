@@ -340,7 +340,13 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     private static Register registerOf(Reader reader) {
         return new Register(
-                reader.carried(), reader.notices(), reader.noticesTaken(), reader.loans(), reader.merged(), List.of());
+                reader.carried(),
+                reader.notices(),
+                reader.noticesTaken(),
+                reader.loans(),
+                reader.merged(),
+                List.of(),
+                reader.logbook());
     }
 
     @Override

@@ -61,6 +61,8 @@ final class Deeds {
                     ADD_HOURS,
                     EARLIER,
                     LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
+            case WHOM_TO_RING -> Turn.to(board.on(RingKeys.of(board, 1, 0)));
+            case NOTE_CALL, MORE_WEEKS, FEWER_WEEKS -> new RingKeys(board, (Screen.Ring) board.screen()).perform(deed);
             case SHELF -> Turn.to(board.on(new Screen.Shelf(0)));
             case COUNT, ORDER, HAS_COME ->
                 new ShelfKeys(board)
@@ -237,6 +239,11 @@ final class Deeds {
         if (board.screen() instanceof Screen.Closing closing) {
             int last = Math.max(0, ClosingKeys.items(board).size() - 1);
             return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
+        }
+        if (board.screen() instanceof Screen.Ring ring) {
+            int last = Math.max(0, ring.list().calls().size() - 1);
+            int row = Math.max(0, Math.min(last, ring.row() + by));
+            return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
         }
         if (board.screen() instanceof Screen.Shelf shelf) {
             int last = Math.max(0, ShelfKeys.rows(board).size() - 1);

@@ -15,6 +15,12 @@ public final class DoneWords {
 
     /** @param day the day with the act in it */
     public static String of(Day day, Act act, Optional<String> visitId) {
+        if (act instanceof Act.ReadMeter read) {
+            return Words.say("done.ReadMeter", nameOf(day, read.machineId()));
+        }
+        if (act instanceof Act.NoteRung rung) {
+            return Words.say("done.NoteRung", nameOf(day, rung.machineId()));
+        }
         Optional<Visit> visit = visitId.flatMap(day::findVisit);
         String name = visit.map(found -> Names.of(day, found)).orElse("");
         String sentence = "done." + act.getClass().getSimpleName();
@@ -26,6 +32,13 @@ public final class DoneWords {
         }
         String task = visit.flatMap(found -> taskOf(found, act)).orElse("");
         return Words.say(sentence, name, task).strip();
+    }
+
+    private static String nameOf(Day day, String machineId) {
+        return day.books()
+                .findMachine(machineId)
+                .map(machine -> Names.of(day.books(), machine))
+                .orElse(machineId);
     }
 
     private static Optional<String> taskOf(Visit visit, Act act) {

@@ -41,6 +41,9 @@ public final class Keys {
         if (screen instanceof Screen.Closing closing) {
             return closing(board, closing);
         }
+        if (screen instanceof Screen.Ring ring) {
+            return ring(ring);
+        }
         if (screen instanceof Screen.Shelf shelf) {
             return shelf(board, shelf);
         }
@@ -89,6 +92,7 @@ public final class Keys {
         keys.add(Binding.when(isRunning(day), 'w', Deed.CREW, whyNotRunning(day)));
         keys.add(Binding.when(isRunning(day), 'k', Deed.CHECK_HOIST, whyNotRunning(day)));
         keys.add(Binding.on('l', Deed.TALLY));
+        keys.add(Binding.on('d', Deed.WHOM_TO_RING));
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
@@ -257,6 +261,17 @@ public final class Keys {
         keys.add(Binding.on('?', Deed.HELP));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         return keys;
+    }
+
+    private static List<Binding> ring(Screen.Ring screen) {
+        return List.of(
+                Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
+                Binding.on('+', Deed.MORE_WEEKS),
+                Binding.on('-', Deed.FEWER_WEEKS),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
     }
 
     private static List<Binding> closing(Board board, Screen.Closing screen) {

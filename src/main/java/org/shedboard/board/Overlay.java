@@ -141,6 +141,9 @@ public sealed interface Overlay {
         /** Any part of another record of a machine. */
         record OtherRecord(String machineId) implements OfRegister {}
 
+        /** When to ring about a machine again. */
+        record RingAgain(String machineId) implements Purpose {}
+
         /** The PIN of whoever signs an act about a date. */
         record Sign(Act act, LocalDate date, String personId) implements Purpose {}
 

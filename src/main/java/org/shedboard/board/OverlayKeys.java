@@ -127,6 +127,11 @@ final class OverlayKeys {
         if (purpose instanceof Purpose.OfRegister register) {
             return MachineKeys.typed(board, register, text);
         }
+        if (purpose instanceof Purpose.RingAgain again) {
+            return RingKeys.again(board, again, text)
+                    .map(this::carry)
+                    .orElseGet(() -> refuse(Words.say("form.date_unread", text)));
+        }
         return hours(purpose, text);
     }
 

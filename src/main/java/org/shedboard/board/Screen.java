@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.day.RingList;
 
 /** Which screen is shown, and what is selected or typed on it. */
 public sealed interface Screen {
@@ -130,6 +131,19 @@ public sealed interface Screen {
      * @param row the one that is chosen
      */
     record Closing(int row) implements Screen {}
+
+    /**
+     * Whom to ring about services that are due.
+     *
+     * @param weeks how far ahead
+     * @param row the one that is chosen
+     */
+    record Ring(RingList list, int weeks, int row) implements Screen {
+        /** The machine to ring about; empty where there is none. */
+        public Optional<RingList.Call> chosen() {
+            return row < list.calls().size() ? Optional.of(list.calls().get(row)) : Optional.empty();
+        }
+    }
 
     /**
      * The shelf.

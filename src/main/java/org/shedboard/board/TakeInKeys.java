@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.shedboard.board.TakeInForm.Field;
+import org.shedboard.day.Refusal;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.register.IdNumber;
 import org.shedboard.register.Notice;
+import org.shedboard.register.Reading;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
@@ -141,7 +143,8 @@ final class TakeInKeys {
             case DEPTH -> chooseDepth(key);
             case CONDITION -> chooseCondition(key);
             case EXPECTED -> quoted(typed(key));
-            case YEAR, METER, TAG -> isDigitOrEditing(key) ? show(typed(key)) : Turn.to(board);
+            case METER -> isMeterOrEditing(key) ? show(typed(key)) : Turn.to(board);
+            case YEAR, TAG -> isDigitOrEditing(key) ? show(typed(key)) : Turn.to(board);
             default -> show(typed(key));
         };
     }
@@ -157,6 +160,10 @@ final class TakeInKeys {
 
     private static boolean isDigitOrEditing(Key key) {
         return !key.isCharacter() || Character.isDigit(key.character());
+    }
+
+    private static boolean isMeterOrEditing(Key key) {
+        return !key.isCharacter() || MeterTyping.takes(key.character());
     }
 
     private Turn chooseClass(Key key) {
@@ -269,7 +276,29 @@ final class TakeInKeys {
         if (fault.isPresent()) {
             return Turn.to(board.noting(Note.refused(fault.get())));
         }
-        return Turn.to(board.saving(1), new Effect.CarryOut(reading.act()));
+        return reading.meterQuestion()
+                .map(question -> Turn.to(board.asking(isItMisread(question))))
+                .orElseGet(() -> Turn.to(board.saving(1), new Effect.CarryOut(reading.act())));
+    }
+
+    /** A meter that goes back or leaps: nothing is believed, nothing refused, before somebody has said what it is. */
+    private Overlay isItMisread(Refusal question) {
+        TakeInForm again = form.withText(Field.METER, Typing.EMPTY).at(Field.METER);
+        return new ChoiceList()
+                .add(Words.say("ask.meter_misread"), Optional.empty(), new Overlay.Reply.Show(new Screen.TakeIn(again)))
+                .carry(Words.say("ask.meter_new"), reading.act().told(Reading.Told.NEW_METER))
+                .carry(Words.say("ask.meter_right"), reading.act().told(Reading.Told.RIGHT_AS_TYPED))
+                .titled(Words.say(asked(question), question.values()));
+    }
+
+    /** On the screen the answers stand below; the sentence of the refusal names the options of the command line. */
+    private static String asked(Refusal question) {
+        return switch (question.name()) {
+            case "meter_backwards" -> "ask.meter_backwards";
+            case "meter_impossible" -> "ask.meter_impossible";
+            case "meter_leap" -> "ask.meter_leap";
+            default -> "ask.meter_other_unit";
+        };
     }
 
     private Turn show(TakeInForm next) {

@@ -10,11 +10,14 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.DoorNotes;
+import org.shedboard.day.MeterQuestions;
 import org.shedboard.day.Notices;
 import org.shedboard.day.Quote;
+import org.shedboard.day.Refusal;
 import org.shedboard.estimate.Work;
 import org.shedboard.register.Finder;
 import org.shedboard.register.Notice;
+import org.shedboard.register.Reading;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Owner;
@@ -107,12 +110,24 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
                 return Optional.of(Words.say("form.time_unread", form.text(field)));
             }
         }
-        for (Field field : List.of(Field.METER, Field.TAG, Field.YEAR)) {
+        if (meter().isEmpty()) {
+            return Optional.of(Words.say("form.number_unread", form.text(Field.METER)));
+        }
+        for (Field field : List.of(Field.TAG, Field.YEAR)) {
             if (!form.typing(field).isBlank() && number(field).isEmpty()) {
                 return Optional.of(Words.say("form.number_unread", form.text(field)));
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<MeterTyping> meter() {
+        return MeterTyping.parse(form.text(Field.METER));
+    }
+
+    /** What is to be asked about the meters before they are believed. */
+    Optional<Refusal> meterQuestion() {
+        return MeterQuestions.of(day, act(), now);
     }
 
     private OptionalInt number(Field field) {
@@ -141,10 +156,12 @@ public record TakeInReading(Day day, Instant now, String who, TakeInForm form, F
                 form.condition(),
                 wanted,
                 number(Field.TAG),
-                number(Field.METER),
+                meter().map(MeterTyping::hours).orElse(OptionalInt.empty()),
                 time(Field.EXPECTED),
                 form.text(Field.NOTE),
-                said);
+                said,
+                new Act.TakeIn.Dials(
+                        meter().map(MeterTyping::kilometres).orElse(OptionalInt.empty()), Reading.Told.AS_EXPECTED));
     }
 
     private String told() {

@@ -195,6 +195,9 @@ public final class Update {
         if (board.screen() instanceof Screen.MachinePage page) {
             return RegisterKeys.show(board, page);
         }
+        if (board.screen() instanceof Screen.Ring ring) {
+            return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
+        }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)
                 : Turn.to(board);

@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,6 +9,8 @@ import java.util.OptionalInt;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Notice;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
@@ -49,8 +52,47 @@ public sealed interface Act {
             OptionalInt meterHours,
             Optional<Instant> expected,
             String note,
-            Optional<Said> said)
+            Optional<Said> said,
+            Dials dials)
             implements Act {
+        /** A machine whose hour meter alone is read, and goes with what it showed before. */
+        public TakeIn(
+                Whose whose,
+                Which which,
+                Mud mud,
+                Optional<Depth> depth,
+                Condition condition,
+                List<Wanted> wanted,
+                OptionalInt tag,
+                OptionalInt meterHours,
+                Optional<Instant> expected,
+                String note,
+                Optional<Said> said) {
+            this(whose, which, mud, depth, condition, wanted, tag, meterHours, expected, note, said, Dials.AS_EXPECTED);
+        }
+
+        /** What else is known of its meters. */
+        public record Dials(OptionalInt kilometres, Reading.Told told) {
+            public static final Dials AS_EXPECTED = new Dials(OptionalInt.empty(), Reading.Told.AS_EXPECTED);
+        }
+
+        /** The same, with what was said of a reading when it was asked about. */
+        public TakeIn told(Reading.Told told) {
+            return new TakeIn(
+                    whose,
+                    which,
+                    mud,
+                    depth,
+                    condition,
+                    wanted,
+                    tag,
+                    meterHours,
+                    expected,
+                    note,
+                    said,
+                    new Dials(dials.kilometres(), told));
+        }
+
         /** The owner: one we know by id, or a new one by name and telephone. */
         public record Whose(Optional<String> ownerId, String name, String phone) {}
 
@@ -89,6 +131,17 @@ public sealed interface Act {
             return new Wanted(notice.workId(), Payer.MAKER, Optional.of(notice.id()));
         }
     }
+
+    /** What a meter shows between two visits, as the owner says it. */
+    record ReadMeter(String machineId, Reading.Unit unit, double value, Reading.Told told, String by) implements Act {}
+
+    /**
+     * An owner was rung about a service that is due.
+     *
+     * @param again when to ring again, where they said so
+     */
+    record NoteRung(String machineId, Rung.Said said, Optional<LocalDate> again, String note, String by)
+            implements Act {}
 
     /** A booked machine has come. */
     record Arrive(String visitId, Optional<Mud> mud, OptionalInt tag) implements Act {}

@@ -33,6 +33,12 @@ public final class Acts {
         if (act instanceof Act.CallOff off) {
             return new DoorActs(draft, now).callOff(off);
         }
+        if (act instanceof Act.ReadMeter read) {
+            return new MeterActs(draft, now).read(read);
+        }
+        if (act instanceof Act.NoteRung rung) {
+            return new MeterActs(draft, now).rung(rung);
+        }
         if (act instanceof Act.SayPromise promise) {
             return new DoorActs(draft, now).sayPromise(promise);
         }

@@ -7,9 +7,11 @@ import java.util.Set;
 import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.register.Logbook;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Register;
 import org.shedboard.register.Shelf;
+import org.shedboard.register.Upkeep;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
@@ -94,6 +96,15 @@ public record Books(
                 signers,
                 register,
                 shelf);
+    }
+
+    Books with(Logbook logbook) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register.with(logbook), shelf);
+    }
+
+    /** When machines are to be serviced; worked out for each machine when it is asked for. */
+    public Upkeep upkeep() {
+        return Upkeep.of(ServicePlans.of(catalogue), machines, register.logbook(), shop.zone());
     }
 
     /** Without the record that was merged. */

@@ -11,6 +11,8 @@ import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
@@ -30,6 +32,10 @@ public sealed interface Change {
     record ErrandSaved(Errand errand) implements Change {}
 
     record HoursRulesSaved(HoursRules rules) implements Change {}
+
+    record ReadingSaved(Reading reading) implements Change {}
+
+    record RungSaved(Rung rung) implements Change {}
 
     record OpeningSaved(Opening opening) implements Change {}
 

@@ -16,6 +16,11 @@ public final class Clocks {
 
     private Clocks() {}
 
+    /** A date with its year: what is due or was read may lie far off. */
+    public static String sayFullDate(LocalDate date) {
+        return OTHER_YEAR.format(date);
+    }
+
     /** A date within the year. */
     public static String sayDate(LocalDate date) {
         return DATE.format(date);

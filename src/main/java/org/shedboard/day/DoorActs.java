@@ -118,6 +118,7 @@ final class DoorActs {
         return wantedRefusal(draft.day(), classId.get(), act.wanted())
                 .or(() -> noticeRefusal(draft.day(), act.which().machineId(), act.wanted()))
                 .or(() -> tagRefusal(act.tag()))
+                .or(() -> MeterQuestions.of(draft.day(), act, now))
                 .or(() -> RegisterActs.yearRefusal(draft.day(), act.which().modelYear()))
                 .or(() -> act.expected().filter(at -> at.isBefore(now)).map(at -> Refusal.of("expected_is_over")))
                 .or(() -> act.said().flatMap(said -> promiseRefusal(said.at(), said.by())));
@@ -212,6 +213,7 @@ final class DoorActs {
             if (!told.equals(known)) {
                 draft.put(told);
             }
+            new MeterActs(draft, now).atTheDoor(told, act);
             return told;
         }
         Machine machine = new Machine(
@@ -224,6 +226,7 @@ final class DoorActs {
                 books.catalogue().expectClass(which.classId()).massKg(),
                 act.meterHours());
         draft.put(machine);
+        new MeterActs(draft, now).atTheDoor(machine, act);
         return machine;
     }
 

@@ -17,6 +17,8 @@ public record DoorNote(Kind kind, List<String> values) {
         LAST_WATCH,
         LAST_NOT_REACHED,
         WASH_DOWN_FIRST,
+        SERVICE_BY_METER,
+        SERVICE_BY_DATE,
         DAY_SHUT,
         PLACES_FULL,
         PEOPLE_FULL,

@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -13,8 +14,10 @@ import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.register.Carried;
 import org.shedboard.register.IdNumber;
+import org.shedboard.register.NextDue;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NumberRemark;
+import org.shedboard.register.Upkeep;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
@@ -45,6 +48,7 @@ public final class DoorNotes {
 
     private List<DoorNote> all() {
         leftLastTime();
+        machine().ifPresent(this::service);
         year();
         numberFaults();
         parts();
@@ -85,6 +89,26 @@ public final class DoorNotes {
             case NOT_REACHED -> DoorNote.Kind.LAST_NOT_REACHED;
             case WATCH, GOOD -> DoorNote.Kind.LAST_WATCH;
         };
+    }
+
+    /** A service that may be done by now, unless it is wanted already. */
+    private void service(Machine machine) {
+        Upkeep upkeep = day.books().upkeep();
+        List<String> works = wanted.wanted().stream().map(Act.Wanted::workId).toList();
+        upkeep.nextDue(machine, now)
+                .filter(due -> due.on(LocalDate.ofInstant(now, day.zone())) != NextDue.State.AHEAD)
+                .filter(due -> !upkeep.isDoneBy(machine, due, works))
+                .ifPresent(due -> notes.add(note(due)));
+    }
+
+    private DoorNote note(NextDue due) {
+        String work = day.books().catalogue().expectWork(due.workId()).name();
+        return due.dial()
+                .map(dial -> DoorNote.of(DoorNote.Kind.SERVICE_BY_METER, work, dial.sayDue(), dial.sayNow()))
+                .orElseGet(() -> DoorNote.of(
+                        DoorNote.Kind.SERVICE_BY_DATE,
+                        work,
+                        Clocks.sayFullDate(due.dates().likely())));
     }
 
     private void year() {

@@ -1,5 +1,6 @@
 package org.shedboard.day;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,12 +17,17 @@ import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
+import org.shedboard.register.Reading;
 import org.shedboard.register.Register;
+import org.shedboard.register.Rung;
+import org.shedboard.register.Serviced;
 import org.shedboard.register.Stock;
+import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 
 /** The day while one act is carried out: every value put into it is also noted as a change to save, the last one of each id. */
 final class Draft {
@@ -70,6 +76,11 @@ final class Draft {
         day = day.with(visit);
         changes.put("visit " + visit.id(), new Change.VisitSaved(visit));
         settleNotices(visit);
+        if (visit.state() == VisitState.DONE || visit.state() == VisitState.GONE) {
+            visit.finished()
+                    .ifPresent(finished -> day = day.with(
+                            day.books().with(day.books().register().logbook().with(serviced(visit, finished)))));
+        }
     }
 
     /** A notice is carried out when its visit is done with it, and open again when the booking is called off. */
@@ -106,6 +117,16 @@ final class Draft {
         changes.put("carried " + machineId, new Change.CarriedSaved(machineId, carried));
     }
 
+    private static Serviced serviced(Visit visit, Instant finished) {
+        return new Serviced(
+                visit.machineId(),
+                visit.id(),
+                visit.intake().arrives(),
+                finished,
+                visit.intake().mud(),
+                visit.lines().stream().map(Line::workId).toList());
+    }
+
     void put(ClockEntry entry) {
         day = day.with(entry);
         changes.put("entry " + entry.id(), new Change.EntrySaved(entry));
@@ -114,6 +135,16 @@ final class Draft {
     void put(Errand errand) {
         day = day.with(errand);
         changes.put("errand " + errand.id(), new Change.ErrandSaved(errand));
+    }
+
+    void put(Reading reading) {
+        day = day.with(day.books().with(day.books().register().logbook().plus(reading)));
+        changes.put("reading " + reading.id(), new Change.ReadingSaved(reading));
+    }
+
+    void put(Rung rung) {
+        day = day.with(day.books().with(day.books().register().logbook().plus(rung)));
+        changes.put("rung " + rung.id(), new Change.RungSaved(rung));
     }
 
     void put(HoursRules rules) {

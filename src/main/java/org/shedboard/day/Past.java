@@ -13,6 +13,7 @@ import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.register.Reading;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
@@ -58,6 +59,7 @@ final class Past {
                         .toList());
         Instant came = past.date().atTime(BEGINS).atZone(day.zone()).toInstant();
         Intake intake = new Intake(came, past.mud(), past.depth(), Condition.SOUND, "");
+        read(past, came);
         String id = draft.newId("V");
         Instant at = came;
         List<Stay> stays = new ArrayList<>();
@@ -74,6 +76,19 @@ final class Past {
             clock(id, stay, person, from, at);
         }
         draft.put(gone(id, machine, intake, lines, stays, at));
+    }
+
+    private void read(PastVisit past, Instant came) {
+        PastVisit.Meters meters = past.meters();
+        read(past, came, Reading.Unit.HOURS, meters.hours());
+        read(past, came, Reading.Unit.KILOMETRES, meters.kilometres());
+    }
+
+    private void read(PastVisit past, Instant came, Reading.Unit unit, OptionalInt value) {
+        Reading.Told told = past.meters().isNew() ? Reading.Told.NEW_METER : Reading.Told.AS_EXPECTED;
+        String by = draft.day().shop().people().get(0).id();
+        value.ifPresent(
+                number -> draft.put(new Reading(draft.newId("R"), past.machineId(), came, unit, number, told, by)));
     }
 
     private static Instant latest(Instant one, Instant other) {

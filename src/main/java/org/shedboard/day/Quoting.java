@@ -146,7 +146,8 @@ public final class Quoting {
                 wanted.meterHours(),
                 wanted.expected(),
                 wanted.note(),
-                wanted.said());
+                wanted.said(),
+                wanted.dials());
     }
 
     static Act.TakeIn withoutPromise(Act.TakeIn wanted) {
@@ -161,7 +162,8 @@ public final class Quoting {
                 wanted.meterHours(),
                 wanted.expected(),
                 wanted.note(),
-                Optional.empty());
+                Optional.empty(),
+                wanted.dials());
     }
 
     private static Optional<Quote.Offer> offer(Asked asked, Plan plan) {

@@ -3,6 +3,7 @@ package org.shedboard.estimate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Step;
@@ -12,6 +13,7 @@ import org.shedboard.shop.Step;
  *
  * @param minutes worked minutes of each step
  * @param people id of who worked on each step
+ * @param meters what the meters showed when it came
  */
 public record PastVisit(
         LocalDate date,
@@ -20,4 +22,10 @@ public record PastVisit(
         Depth depth,
         List<String> workIds,
         Map<Step, Integer> minutes,
-        Map<Step, String> people) {}
+        Map<Step, String> people,
+        Meters meters) {
+    /** Readings of a machine's meters; a new meter is another one than at the visit before. */
+    public record Meters(OptionalInt hours, OptionalInt kilometres, boolean isNew) {
+        public static final Meters UNREAD = new Meters(OptionalInt.empty(), OptionalInt.empty(), false);
+    }
+}

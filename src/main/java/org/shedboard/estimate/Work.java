@@ -6,6 +6,7 @@ import java.util.Set;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Part;
 import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 
@@ -15,6 +16,7 @@ import org.shedboard.shop.Step;
  * @param key one or two letters that choose it at take-in
  * @param classes ids of the machine classes it is for
  * @param depth the inspection it usually brings with it
+ * @param interval how often it is to be done; empty where it is no service that comes again
  */
 public record Work(
         String id,
@@ -23,11 +25,24 @@ public record Work(
         Set<String> classes,
         Depth depth,
         List<WorkTask> tasks,
-        List<WorkPart> parts) {
+        List<WorkPart> parts,
+        Optional<ServiceInterval> interval) {
     public Work {
         classes = Set.copyOf(classes);
         tasks = List.copyOf(tasks);
         parts = List.copyOf(parts);
+    }
+
+    /** Work that is done when it is needed. */
+    public Work(
+            String id,
+            String name,
+            String key,
+            Set<String> classes,
+            Depth depth,
+            List<WorkTask> tasks,
+            List<WorkPart> parts) {
+        this(id, name, key, classes, depth, tasks, parts, Optional.empty());
     }
 
     /** The parts as a line of a visit carries them. */

@@ -15,6 +15,7 @@ import org.shedboard.estimate.Item;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Work;
 import org.shedboard.hours.Activity;
+import org.shedboard.register.Reading.Told;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
@@ -174,7 +175,10 @@ final class ActFields {
                 fields.findWhole("meterHours", 0, MOST_HOURS),
                 entry.findMoment("expected"),
                 fields.findText("said").orElse(""),
-                fields.findObject("promise", each -> said(new Entry(each, entry.by(), entry.moments()))));
+                fields.findObject("promise", each -> said(new Entry(each, entry.by(), entry.moments()))),
+                new Act.TakeIn.Dials(
+                        fields.findWhole("meterKilometres", 0, ShopFile.MOST_KILOMETRES),
+                        fields.flag("newMeter", false) ? Told.NEW_METER : Told.AS_EXPECTED));
         handles.take(fields, handle, classId, act);
         return act;
     }

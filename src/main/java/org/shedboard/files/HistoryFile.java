@@ -59,7 +59,14 @@ public final class HistoryFile {
         if (!minutes.keySet().equals(doers.keySet())) {
             fields.fault("people", "does not name one person for each step that has minutes");
         }
-        return new PastVisit(date, machineId, mud, depth, done, minutes, doers);
+        return new PastVisit(date, machineId, mud, depth, done, minutes, doers, meters(fields));
+    }
+
+    private static PastVisit.Meters meters(Fields fields) {
+        return new PastVisit.Meters(
+                fields.findWhole("meterHours", 0, ShopFile.MOST_HOURS),
+                fields.findWhole("meterKilometres", 0, ShopFile.MOST_KILOMETRES),
+                fields.flag("newMeter", false));
     }
 
     private List<String> works(Fields fields, String machineId) {

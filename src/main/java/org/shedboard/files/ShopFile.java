@@ -31,7 +31,8 @@ public final class ShopFile {
     private static final int STRONGEST_KG = 100_000;
     private static final int OLDEST_YEAR = 1900;
     private static final int NEWEST_YEAR = 2100;
-    private static final int MOST_HOURS = 1_000_000;
+    static final int MOST_HOURS = 1_000_000;
+    static final int MOST_KILOMETRES = 10_000_000;
     private static final String PIN_FORM = "a text of " + Pin.SHORTEST + " to " + Pin.LONGEST + " digits";
     private static final Window ANY = new Window(LocalTime.MIN, LocalTime.MAX);
 

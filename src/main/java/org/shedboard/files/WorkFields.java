@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ import org.shedboard.estimate.Work.WorkTask;
 import org.shedboard.estimate.WorkPart;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 
@@ -30,6 +33,8 @@ final class WorkFields {
     private static final Set<String> USUAL_IDS = Stream.of(Usual.values())
             .flatMap(task -> Stream.of(Step.values()).map(task::idIn))
             .collect(Collectors.toUnmodifiableSet());
+
+    private static final int LONGEST_INTERVAL = 100_000;
 
     private final Set<String> classIds;
     private final PartFields parts;
@@ -67,7 +72,7 @@ final class WorkFields {
         PartFields.Of work =
                 new PartFields.Of(classes, wanted.stream().map(WorkTask::id).toList());
         List<WorkPart> needed = fields.objectsOrNone("parts", each -> parts.read(each, work));
-        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, needed);
+        return new Work(id, name, key, new HashSet<>(classes), depth, wanted, needed, interval(fields, id));
     }
 
     private String key(Fields fields, List<String> classes) {
@@ -82,6 +87,30 @@ final class WorkFields {
             }
         }
         return key;
+    }
+
+    /** A big service includes only services before it, so that none includes itself by a circle. */
+    private Optional<ServiceInterval> interval(Fields fields, String id) {
+        List<String> includes = fields.textsOrNone("includes");
+        Set<String> before = new HashSet<>(worksSeen.keySet());
+        before.remove(id);
+        fields.allKnown("includes", includes, before, "work before it");
+        if (!includes.isEmpty() && !fields.has("every")) {
+            fields.fault("includes", "says what it includes, but not how often it is to be done");
+        }
+        return fields.findObject("every", every -> every(every, includes)).flatMap(each -> each);
+    }
+
+    private static Optional<ServiceInterval> every(Fields fields, List<String> includes) {
+        OptionalInt hours = fields.findWhole("hours", 1, LONGEST_INTERVAL);
+        OptionalInt kilometres = fields.findWhole("kilometres", 1, LONGEST_INTERVAL);
+        OptionalInt months = fields.findWhole("months", 1, LONGEST_INTERVAL);
+        if (!fields.has("hours") && !fields.has("kilometres") && !fields.has("months")) {
+            fields.fault("hours", "is missing, and so are kilometres and months");
+        }
+        return hours.isPresent() || kilometres.isPresent() || months.isPresent()
+                ? Optional.of(new ServiceInterval(hours, kilometres, months, includes))
+                : Optional.empty();
     }
 
     private List<WorkTask> tasks(List<Placed> all) {

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param loans machines of ours that were lent
  * @param merged records of machines that were merged into others
  * @param measured values read off in earlier visits and this one of the machines of the day, the oldest first
+ * @param logbook what was read, done and said of machines over time
  */
 public record Register(
         List<Carried> carried,
@@ -21,8 +22,10 @@ public record Register(
         List<NoticeTaken> taken,
         List<Loan> loans,
         List<Merged> merged,
-        List<Measured> measured) {
-    public static final Register EMPTY = new Register(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        List<Measured> measured,
+        Logbook logbook) {
+    public static final Register EMPTY =
+            new Register(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Logbook.EMPTY);
 
     public Register {
         carried = List.copyOf(carried);
@@ -52,7 +55,7 @@ public record Register(
         List<Carried> all = new ArrayList<>(carried);
         all.removeIf(each -> each.machineId().equals(machineId));
         all.addAll(now);
-        return new Register(all, notices, taken, loans, merged, measured);
+        return new Register(all, notices, taken, loans, merged, measured, logbook);
     }
 
     /** With another name in the place of whoever was asked about what this machine took home. */
@@ -64,7 +67,7 @@ public record Register(
 
     /** With these values read off. */
     public Register with(List<Measured> next) {
-        return new Register(carried, notices, taken, loans, merged, next);
+        return new Register(carried, notices, taken, loans, merged, next, logbook);
     }
 
     /** The values read off at a point of a machine, the oldest first. */
@@ -80,7 +83,7 @@ public record Register(
     }
 
     public Register withMerged(List<Merged> next) {
-        return new Register(carried, notices, taken, loans, next, measured);
+        return new Register(carried, notices, taken, loans, next, measured, logbook);
     }
 
     /** With this record merged; what was merged into it before goes along. */
@@ -95,7 +98,8 @@ public record Register(
                 taken.stream().map(each -> each.moved(from, latest.into())).toList(),
                 loans.stream().map(each -> each.moved(from, latest.into())).toList(),
                 next,
-                measured);
+                measured,
+                logbook.moved(from, latest.into()));
     }
 
     /** The notices that may concern a machine and were not taken up on it, in their order. */
@@ -139,7 +143,7 @@ public record Register(
     }
 
     public Register withNotices(List<Notice> next) {
-        return new Register(carried, next, taken, loans, merged, measured);
+        return new Register(carried, next, taken, loans, merged, measured, logbook);
     }
 
     public Register with(NoticeTaken next) {
@@ -147,13 +151,17 @@ public record Register(
         all.removeIf(
                 each -> each.visitId().equals(next.visitId()) && each.noticeId().equals(next.noticeId()));
         all.add(next);
-        return new Register(carried, notices, all, loans, merged, measured);
+        return new Register(carried, notices, all, loans, merged, measured, logbook);
     }
 
     public Register with(Loan next) {
         List<Loan> all = new ArrayList<>(loans);
         all.removeIf(loan -> loan.id().equals(next.id()));
         all.add(next);
-        return new Register(carried, notices, taken, all, merged, measured);
+        return new Register(carried, notices, taken, all, merged, measured, logbook);
+    }
+
+    public Register with(Logbook next) {
+        return new Register(carried, notices, taken, loans, merged, measured, next);
     }
 }

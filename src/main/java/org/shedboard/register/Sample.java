@@ -14,10 +14,14 @@ public final class Sample {
     }
 
     public static Sample of(List<Double> values) {
-        if (values.isEmpty()) {
+        return of(values.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    static Sample of(double[] values) {
+        if (values.length == 0) {
             throw new IllegalArgumentException("no values, no sample");
         }
-        return new Sample(values.stream().mapToDouble(Double::doubleValue).toArray());
+        return new Sample(values.clone());
     }
 
     /** The mean, put right by what the first try leaves over. */

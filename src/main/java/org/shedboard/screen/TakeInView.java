@@ -184,6 +184,7 @@ final class TakeInView {
                 Words.say("form.class_hint", day.books().catalogue().classes().size());
             case WORK -> Words.say("form.work_hint");
             case MUD -> Words.say("form.mud_hint");
+            case METER -> Words.say("form.meter_hint");
             case DEPTH -> Words.say("form.depth_hint");
             case NUMBER -> numberHint();
             case YEAR -> yearHint();

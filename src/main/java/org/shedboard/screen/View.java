@@ -58,6 +58,8 @@ public final class View {
             new HoursView(canvas, board, hours).draw(page);
         } else if (screen instanceof Screen.Closing closing) {
             new ClosingView(canvas, board, closing).draw(page);
+        } else if (screen instanceof Screen.Ring ring) {
+            new RingView(canvas, board, ring).draw(page);
         } else if (screen instanceof Screen.Shelf shelf) {
             new ShelfView(canvas, board, shelf).draw(page);
         } else if (screen instanceof Screen.Register register) {

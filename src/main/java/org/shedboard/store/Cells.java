@@ -174,6 +174,10 @@ final class Cells {
         return expect(column, Instant.class);
     }
 
+    Optional<LocalDate> findDate(String column) {
+        return find(column, LocalDate.class);
+    }
+
     Optional<Instant> findInstant(String column) {
         return find(column, Instant.class);
     }

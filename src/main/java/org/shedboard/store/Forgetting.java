@@ -42,6 +42,7 @@ final class Forgetting {
                     .keyed("machine_id", "point_id"),
             Table.named("errand").text("id", "note").keyed("id"),
             Table.named("loan").text("id", "label").keyed("id"),
+            Table.named("rung").text("id", "note").keyed("id"),
             Table.named("clock_entry").text("id", "why").keyed("id"),
             Table.named("hoist_check")
                     .date("opened_on")

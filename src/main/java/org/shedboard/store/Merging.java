@@ -9,7 +9,9 @@ final class Merging {
     private static final List<Table> NAMING = List.of(
             Table.named("visit").text("id", "machine_id").keyed("id"),
             Table.named("notice_taken").text("id", "machine_id").keyed("id"),
-            Table.named("loan").text("id", "machine_id").keyed("id"));
+            Table.named("loan").text("id", "machine_id").keyed("id"),
+            Table.named("meter_reading").text("id", "machine_id").keyed("id"),
+            Table.named("rung").text("id", "machine_id").keyed("id"));
 
     private static final String COLUMN = "machine_id";
 

@@ -13,6 +13,7 @@ import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Carried;
 import org.shedboard.register.History;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Logbook;
 import org.shedboard.register.Measured;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
@@ -158,6 +159,11 @@ public sealed class Reader permits Tx {
     /** Machines of ours that were ever lent, in the order in which they went out. */
     public List<Loan> loans() {
         return NoticeRows.loans(sql);
+    }
+
+    /** What meters showed, which visits were finished and who was rung, each oldest first. */
+    public Logbook logbook() {
+        return LogbookRows.read(sql);
     }
 
     /** How the shop counts its hours. */

@@ -15,6 +15,8 @@ import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.Order;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Machine;
@@ -125,6 +127,15 @@ public final class Tx extends Reader {
     /** Saves all that a machine, which is saved, takes home. */
     public void saveCarried(String machineId, List<Carried> carried) {
         difference.save(sql, List.of(CarriedRows.share(machineId, carried)));
+    }
+
+    /** Saves readings of machines that are saved. */
+    public void saveReadings(Collection<Reading> readings) {
+        difference.save(sql, List.of(LogbookRows.shareOfReadings(readings)));
+    }
+
+    public void saveRung(Collection<Rung> rung) {
+        difference.save(sql, List.of(LogbookRows.shareOfRung(rung)));
     }
 
     public void saveHoursRules(HoursRules rules) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.PlaceKind;
+import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 
@@ -26,17 +27,24 @@ final class WorkRows {
             .text("caution")
             .keyed("work_id", "ordinal");
 
+    private static final Table INTERVAL = Table.named("work_interval")
+            .text("work_id")
+            .number("hours", "kilometres", "months")
+            .text("includes")
+            .keyed("work_id");
+
     private WorkRows() {}
 
     static List<Work> read(Sql sql) {
         Children tasks = Children.of(sql.select(TASK, "ORDER BY work_id, ordinal"), "work_id");
         PartRows parts = PartRows.read(sql);
+        Children intervals = Children.of(sql.select(INTERVAL, "ORDER BY work_id"), "work_id");
         return sql.select(WORK, "ORDER BY ordinal").stream()
-                .map(row -> row.map(work -> toWork(work, tasks, parts)))
+                .map(row -> row.map(work -> toWork(work, tasks, parts, intervals)))
                 .toList();
     }
 
-    private static Work toWork(Cells row, Children tasks, PartRows parts) {
+    private static Work toWork(Cells row, Children tasks, PartRows parts, Children intervals) {
         String id = row.text("id");
         return new Work(
                 id,
@@ -45,7 +53,13 @@ final class WorkRows {
                 Set.copyOf(row.list("classes")),
                 row.one(Depth.class, "depth"),
                 tasks.map(id, WorkRows::toTask),
-                parts.partsOf(id));
+                parts.partsOf(id),
+                intervals.map(id, WorkRows::toInterval).stream().findFirst());
+    }
+
+    private static ServiceInterval toInterval(Cells row) {
+        return new ServiceInterval(
+                row.findNumber("hours"), row.findNumber("kilometres"), row.findNumber("months"), row.list("includes"));
     }
 
     private static Work.WorkTask toTask(Cells row) {
@@ -65,11 +79,14 @@ final class WorkRows {
     static List<Share> shares(List<Work> works) {
         List<Cells> rows = new ArrayList<>();
         List<Cells> tasks = new ArrayList<>();
+        List<Cells> intervals = new ArrayList<>();
         for (Work work : works) {
             rows.add(cells(work, rows.size()));
             work.tasks().forEach(task -> tasks.add(cells(work.id(), task, tasks.size())));
+            work.interval().ifPresent(interval -> intervals.add(cells(work.id(), interval)));
         }
-        List<Share> shares = new ArrayList<>(List.of(Share.whole(WORK, rows), Share.whole(TASK, tasks)));
+        List<Share> shares = new ArrayList<>(
+                List.of(Share.whole(WORK, rows), Share.whole(TASK, tasks), Share.whole(INTERVAL, intervals)));
         shares.addAll(PartRows.shares(works));
         return shares;
     }
@@ -98,5 +115,14 @@ final class WorkRows {
                 .set("after_tasks", task.after())
                 .set("checked_by_another", task.checkedByAnother())
                 .set("caution", task.caution());
+    }
+
+    private static Cells cells(String workId, ServiceInterval interval) {
+        return Cells.in(INTERVAL)
+                .set("work_id", workId)
+                .set("hours", interval.hours())
+                .set("kilometres", interval.kilometres())
+                .set("months", interval.months())
+                .set("includes", interval.includes());
     }
 }

@@ -87,6 +87,7 @@ class UpdateTest {
         boards.add(shell.board().on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
         boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
+        boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         FakeShell plug = FakeShell.onThePlug();
         boards.add(plug.board().on(new Screen.Sheet(plug.visitOf("M54").id(), 0, 0)));

@@ -134,6 +134,24 @@ class DoorNotesTest {
                 "oil");
     }
 
+    @Test
+    void a_service_that_is_due_is_noted_until_it_is_wanted() {
+        Day day = Demonstration.day();
+        RingList.Call call = RingList.of(day, Demonstration.opens(), 1).calls().get(0);
+        assertEquals(List.of(call.work().name()), dueWorks(day, call, "electrics"));
+        assertEquals(List.of(), dueWorks(day, call, call.work().id()));
+    }
+
+    /** The works that the notes on this machine say are due. */
+    private static List<String> dueWorks(Day day, RingList.Call call, String wanted) {
+        Act.TakeIn act = Shed.takeIn(call.machine().id(), Shed.CLEAN, wanted);
+        return DoorNotes.of(day, act, Demonstration.opens()).stream()
+                .filter(note ->
+                        note.kind() == DoorNote.Kind.SERVICE_BY_METER || note.kind() == DoorNote.Kind.SERVICE_BY_DATE)
+                .map(note -> note.values().get(0))
+                .toList();
+    }
+
     private List<DoorNote> notes(Act.TakeIn wanted) {
         return DoorNotes.of(shed.day(), wanted, shed.now());
     }

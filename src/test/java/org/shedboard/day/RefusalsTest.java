@@ -25,6 +25,8 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.Activity.OtherWork;
 import org.shedboard.hours.Activity.OtherWork.Kind;
 import org.shedboard.pack.Plan;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.OwnersWord;
@@ -46,10 +48,47 @@ class RefusalsTest {
         corrections(cases);
         errands(cases);
         charges(cases);
+        meters(cases);
         parts(cases);
         register(cases);
         inspection(cases);
         return cases;
+    }
+
+    private static void meters(Map<String, Consumer<Shed>> cases) {
+        cases.put("meter_backwards", shed -> {
+            shed.does(reading(100));
+            shed.assertRefused("meter_backwards", reading(99));
+            shed.assertRefused("meter_backwards", Shed.withMeter(Shed.takeIn("quad-1", Shed.CLEAN, "oil"), 99));
+        });
+        cases.put("meter_impossible", shed -> {
+            shed.does(reading(100));
+            shed.assertRefused("meter_impossible", reading(200));
+        });
+        cases.put("meter_leap", shed -> {
+            shed.does(reading(100));
+            shed.days(20).does(reading(120));
+            shed.days(10).assertRefused("meter_leap", reading(180));
+        });
+        cases.put("meter_other_unit", shed -> {
+            shed.does(reading(100));
+            shed.assertRefused(
+                    "meter_other_unit",
+                    new Act.ReadMeter("quad-1", Reading.Unit.KILOMETRES, 2000, Reading.Told.AS_EXPECTED, "ada"));
+        });
+        cases.put(
+                "ring_again_when",
+                shed -> shed.assertRefused(
+                        "ring_again_when", new Act.NoteRung("quad-1", Rung.Said.AGAIN, Optional.empty(), "", "ada")));
+        cases.put(
+                "ring_again_later",
+                shed -> shed.assertRefused(
+                        "ring_again_later",
+                        new Act.NoteRung("quad-1", Rung.Said.AGAIN, Optional.of(Shed.DATE), "", "ada")));
+    }
+
+    private static Act reading(int hours) {
+        return new Act.ReadMeter("quad-1", Reading.Unit.HOURS, hours, Reading.Told.AS_EXPECTED, "ada");
     }
 
     private static void parts(Map<String, Consumer<Shed>> cases) {

@@ -252,6 +252,12 @@ public final class Shed {
     }
 
     /** It is that time now. */
+    /** So many days go by. */
+    public Shed days(int days) {
+        now = now.plusSeconds(86_400L * days);
+        return this;
+    }
+
     public Shed at(String time) {
         now = time(time);
         return this;
@@ -318,6 +324,40 @@ public final class Shed {
 
     public static Act.TakeIn takeIn(String machine, Mud mud, String... works) {
         return takeIn(Act.TakeIn.Which.known(machine), nobodyNew(), mud, OptionalInt.empty(), Optional.empty(), works);
+    }
+
+    /** The same, with what its hour meter shows. */
+    public static Act.TakeIn withMeter(Act.TakeIn act, int hours) {
+        return new Act.TakeIn(
+                act.whose(),
+                act.which(),
+                act.mud(),
+                act.depth(),
+                act.condition(),
+                act.wanted(),
+                act.tag(),
+                OptionalInt.of(hours),
+                act.expected(),
+                act.note(),
+                act.said(),
+                act.dials());
+    }
+
+    /** The same, with what its kilometre meter shows. */
+    public static Act.TakeIn withKilometres(Act.TakeIn act, int kilometres) {
+        return new Act.TakeIn(
+                act.whose(),
+                act.which(),
+                act.mud(),
+                act.depth(),
+                act.condition(),
+                act.wanted(),
+                act.tag(),
+                act.meterHours(),
+                act.expected(),
+                act.note(),
+                act.said(),
+                new Act.TakeIn.Dials(OptionalInt.of(kilometres), act.dials().told()));
     }
 
     public static Act.TakeIn booking(String machine, String expected, String... works) {

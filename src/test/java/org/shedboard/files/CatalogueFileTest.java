@@ -43,12 +43,14 @@ class CatalogueFileTest {
               ],
               "works": [
                 {"id": "oil", "name": "Oil", "key": "o", "classes": ["quad"], "depth": "once-over",
+                 "every": {"hours": 50},
                  "tasks": [
                    {"id": "drain", "name": "Drain", "step": "underside", "skill": "service", "handsOn": 5, "unattended": 15},
                    {"id": "plug", "name": "Plug", "step": "underside", "skill": "service", "handsOn": 2, "after": ["drain"]}
                  ],
                  "parts": [{"name": "Oil", "quantity": "2 L"}]},
                 {"id": "box", "name": "Gearbox", "key": "g", "classes": ["quad"], "depth": "full",
+                 "every": {"months": 12}, "includes": ["oil"],
                  "tasks": [
                    {"id": "drain", "name": "Drain", "step": "underside", "skill": "service", "handsOn": 9}
                  ]}
@@ -108,7 +110,12 @@ class CatalogueFileTest {
                         "\"stopsRiding\": \"yes\"",
                         "classes[0].points[0].stopsRiding: is \"yes\", not true or false"),
                 wrong("\"pushed\": 8, ", "", "classes[0].moving.pushed: is missing"),
-                wrong("\"id\": \"box\"", "\"id\": \"oil\"", "works[1].id: \"oil\" is already at works[0].id"),
+                wrong(
+                        "\"id\": \"box\"",
+                        "\"id\": \"oil\"",
+                        List.of(
+                                "works[1].id: \"oil\" is already at works[0].id",
+                                "works[1].includes[0]: no work before it \"oil\"")),
                 wrong("\"key\": \"g\"", "\"key\": \"o\"", "works[1].key: \"o\" already chooses works[0] for quad"),
                 wrong("\"key\": \"g\"", "\"key\": \"gbx\"", "works[1].key: \"gbx\" is not one or two small letters"),
                 wrong(
@@ -147,6 +154,16 @@ class CatalogueFileTest {
                         "\"handsOn\": 2,",
                         "\"handsOn\": 2, \"kinds\": [\"floor\"],",
                         "works[0].tasks[1].kinds: not every kind does for step underside"),
+                wrong("{\"hours\": 50}", "{}", "works[0].every.hours: is missing, and so are kilometres and months"),
+                wrong("{\"hours\": 50}", "{\"hours\": 0}", "works[0].every.hours: 0 is not from 1 to 100000"),
+                wrong(
+                        "\"includes\": [\"oil\"]",
+                        "\"includes\": [\"box\"]",
+                        "works[1].includes[0]: no work before it \"box\""),
+                wrong(
+                        "\"every\": {\"months\": 12}, ",
+                        "",
+                        "works[1].includes: says what it includes, but not how often it is to be done"),
                 wrong("\"quantity\": \"2 L\"", "\"quantity\": 2", "works[0].parts[0].quantity: is 2, not a text"));
     }
 

@@ -66,6 +66,7 @@ final class Scenes {
         add("hours", "week", () -> closed().type("lw"));
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
+        ring();
         shelf();
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
@@ -432,6 +433,28 @@ final class Scenes {
                 "take-in",
                 "here-already",
                 () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
+    }
+
+    private static void ring() {
+        add("ring", "this-week", () -> demonstration().type("d"));
+        add("ring", "four-weeks", () -> down(demonstration().type("d+++"), 30));
+        add("ring", "nobody", () -> ownShop().type("d"));
+        add("ring", "what-they-said", () -> demonstration().type("d").press(Key.DOWN, Key.ENTER));
+        add(
+                "ring",
+                "when-again",
+                () -> demonstration().type("d").press(Key.ENTER).type("2+0").press(Key.ENTER));
+        add("ring", "rung", () -> demonstration().type("d").press(Key.ENTER).type("1"));
+        add(
+                "take-in",
+                "service-due",
+                () -> demonstration().type("tfallowmere heeler").press(Key.ENTER));
+        add("take-in", "meter", Scenes::atMeter);
+        add("take-in", "meter-goes-back", () -> atMeter().type("12").press(Key.control('s')));
+    }
+
+    private static Rehearsal atMeter() {
+        return found().type("m").press(Key.ENTER).type("2").press(Key.TAB, Key.TAB, Key.TAB, Key.TAB);
     }
 
     private static void questions() {

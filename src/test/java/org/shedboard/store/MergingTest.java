@@ -13,7 +13,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shedboard.register.Logbook;
 import org.shedboard.register.Merged;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
@@ -52,6 +55,20 @@ class MergingTest {
         assertEquals(List.of(), store.read(reader -> reader.visitsOf("m1")));
         assertEquals(
                 List.of(visit.withMachine("m2"), Samples.bareVisit("v2")), store.read(reader -> reader.visitsOf("m2")));
+    }
+
+    @Test
+    void its_readings_and_the_calls_about_it_go_along() {
+        Reading reading = new Reading("r1", "m1", at(1), Reading.Unit.HOURS, 12, Reading.Told.AS_EXPECTED, "kea");
+        Rung rung = new Rung("g1", "m1", at(2), "kea", Rung.Said.BOOKED, Optional.empty(), "");
+        store.save(STAMP, "read", tx -> {
+            tx.saveReadings(List.of(reading));
+            tx.saveRung(List.of(rung));
+        });
+        store.save(STAMP, "merge", tx -> tx.merge(merged));
+        Logbook logbook = store.read(Reader::logbook);
+        assertEquals("m2", logbook.readings().get(0).machineId());
+        assertEquals("m2", logbook.rung().get(0).machineId());
     }
 
     @Test

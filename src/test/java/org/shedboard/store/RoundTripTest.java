@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -34,11 +35,15 @@ import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
 import org.shedboard.pack.Plan;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Logbook;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
 import org.shedboard.register.NumberRange;
 import org.shedboard.register.Order;
+import org.shedboard.register.Reading;
+import org.shedboard.register.Rung;
+import org.shedboard.register.Serviced;
 import org.shedboard.register.Shelf;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Amount;
@@ -134,6 +139,54 @@ class RoundTripTest {
         save(Samples::base);
         assertEquals(List.of(Samples.OWNER), reread(Reader::owners));
         assertEquals(List.of(Samples.MACHINE, Samples.BARE_MACHINE), reread(Reader::machines));
+    }
+
+    @Test
+    void readings_and_calls_come_back_oldest_first() {
+        Reading first = reading("r1", 10, Reading.Unit.HOURS, 412.3, Reading.Told.AS_EXPECTED);
+        Reading second = reading("r2", 20, Reading.Unit.KILOMETRES, 9000, Reading.Told.NEW_METER);
+        Rung again = new Rung("g1", "m1", at(30), "kea", Rung.Said.AGAIN, Optional.of(TODAY), "after \u00e4 shower");
+        Rung booked = new Rung("g2", "m2", at(40), "kea", Rung.Said.BOOKED, Optional.empty(), "");
+        save(Samples::base);
+        save(tx -> tx.saveReadings(List.of(second, first)));
+        save(tx -> tx.saveRung(List.of(booked, again)));
+        Logbook logbook = reread(Reader::logbook);
+        assertEquals(List.of(first, second), logbook.readings());
+        assertEquals(List.of(again, booked), logbook.rung());
+    }
+
+    private static Reading reading(String id, int minute, Reading.Unit unit, double value, Reading.Told told) {
+        return new Reading(id, "m1", at(minute), unit, value, told, "kea");
+    }
+
+    @Test
+    void a_finished_visit_comes_back_with_those_of_its_works_that_come_again() {
+        save(Samples::base);
+        save(tx -> tx.saveCatalogue(Samples.catalogue()));
+        Visit done = serviced(Samples.fullVisit("v1", 7), "oil", "look").finishedAt(at(300));
+        save(tx -> tx.saveVisit(done));
+        Serviced expected = new Serviced(
+                done.machineId(),
+                "v1",
+                done.intake().arrives(),
+                at(300),
+                done.intake().mud(),
+                List.of("look"));
+        assertEquals(List.of(expected), reread(Reader::logbook).serviced());
+    }
+
+    private static Visit serviced(Visit visit, String... works) {
+        List<Line> lines = Arrays.stream(works)
+                .map(work -> new Line("l " + work, work, work, Payer.OWNER, List.of()))
+                .toList();
+        return visit.withLines(lines);
+    }
+
+    @Test
+    void a_visit_that_is_not_finished_is_no_service() {
+        save(Samples::base);
+        save(tx -> tx.saveVisit(Samples.fullVisit("v1", 7)));
+        assertEquals(List.of(), reread(Reader::logbook).serviced());
     }
 
     private static KeptPin pinOf(String personId, WrongTries tries) {

@@ -46,6 +46,7 @@ import org.shedboard.shop.Place;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Promise;
+import org.shedboard.shop.ServiceInterval;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
@@ -108,7 +109,21 @@ final class Samples {
         }
         return new Catalogue(
                 List.of(quads(), new MachineClass("mower", "Ride-on", 180, List.of(1, 2, 3, 4), moving(), List.of())),
-                List.of(oilChange(), new Work("look", "A look", "L", Set.of(), Depth.FULL, List.of(), List.of())),
+                List.of(
+                        oilChange(),
+                        new Work(
+                                "look",
+                                "A look",
+                                "L",
+                                Set.of(),
+                                Depth.FULL,
+                                List.of(),
+                                List.of(),
+                                Optional.of(new ServiceInterval(
+                                        OptionalInt.of(200),
+                                        OptionalInt.empty(),
+                                        OptionalInt.of(12),
+                                        List.of("oil"))))),
                 usual,
                 new Spreads(spreads, 0.25, 1.0 / 7),
                 15,

@@ -36,6 +36,7 @@ import org.shedboard.hours.Rounding;
 import org.shedboard.register.NumberCheck;
 import org.shedboard.register.NumberKind;
 import org.shedboard.register.NumberRemark;
+import org.shedboard.register.Rung;
 import org.shedboard.report.Report;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
@@ -115,6 +116,7 @@ class WordsTest {
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
+                new Said("rungSaid", Rung.Said.values()),
                 new Said("doubt", Resolution.Doubt.values()),
                 new Said("ask.machine", Overlay.Purpose.MachinesField.What.values()),
                 new Said("usualReason", UsualReason.values()),

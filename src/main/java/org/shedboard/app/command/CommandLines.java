@@ -13,6 +13,7 @@ import org.shedboard.files.TallyTable;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.register.Rung;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
@@ -96,6 +97,7 @@ public final class CommandLines {
         named(line, Payer.class);
         named(line, OwnersWord.Answer.class);
         named(line, Hold.Reason.class);
+        named(line, Rung.Said.class);
         named(line, Activity.OtherWork.Kind.class);
         named(line, Activity.Break.Kind.class);
         named(line, Rounding.Unit.class);

@@ -13,6 +13,7 @@ import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.Payer;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** A machine that comes in, described on the command line: to take it in, or only to hear a time. */
@@ -68,6 +69,12 @@ final class MachineOptions {
     @Option(names = "--meter", paramLabel = "HOURS", descriptionKey = "option.in.meter")
     private Optional<Integer> meter;
 
+    @Option(names = "--meter-km", paramLabel = "KILOMETRES", descriptionKey = "option.in.meterKm")
+    private Optional<Integer> kilometres;
+
+    @Mixin
+    private MeterOptions told;
+
     @Option(names = "--expected", paramLabel = "TIME", descriptionKey = "option.in.expected")
     private Optional<String> expected;
 
@@ -100,7 +107,8 @@ final class MachineOptions {
                 whole(meter),
                 expected.map(asked::time),
                 note.orElse(""),
-                said);
+                said,
+                new Act.TakeIn.Dials(whole(kilometres), told.told()));
     }
 
     private List<Act.Wanted> allWanted(Seen seen, String classId) {
