@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.register.Notice;
+import org.shedboard.shop.Fit;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
@@ -31,7 +32,7 @@ public final class Notices {
     /** Whether it concerns the machine beyond doubt: otherwise somebody must look at the number. */
     public static boolean isSure(Day day, Act.TakeIn.Which which, Notice notice) {
         Named machine = Named.of(day, which);
-        return notice.fit(machine.classId(), machine.label(), machine.year(), machine.number()) == Notice.Fit.YES;
+        return notice.fit(machine.classId(), machine.label(), machine.year(), machine.number()) == Fit.YES;
     }
 
     /** What is known of a machine, on the books or typed. */
