@@ -69,9 +69,9 @@ public record Beginning(Day day, List<Change> changes) {
         Beginning run(Setup setup) {
             Outcome.Done told = Past.of(day, setup.past());
             changes.addAll(told.changes());
-            // what was long ago stays in the records; the day only goes on counting from it, and knows the logbook
+            // what was long ago stays in the records; the day only goes on counting from it, and knows the register
             day = day.withNextNumber(told.day().nextNumber());
-            day = day.with(day.books().with(told.day().books().register().logbook()));
+            day = day.with(day.books().with(told.day().books().register()));
             setup.morning().ifPresent(this::morning);
             return new Beginning(day, changes);
         }

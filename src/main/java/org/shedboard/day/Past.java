@@ -10,9 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.estimate.Estimator;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.PastFinding;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.register.Carried;
+import org.shedboard.register.Measured;
 import org.shedboard.register.Reading;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Intake;
@@ -36,6 +40,8 @@ final class Past {
     /** Until when a person is taken on a date; the key is both. */
     private final Map<Busy, Instant> busy = new HashMap<>();
 
+    private final List<Measured> measured = new ArrayList<>();
+
     private record Busy(LocalDate date, String personId) {}
 
     private Past(Day day) {
@@ -46,7 +52,15 @@ final class Past {
     static Outcome.Done of(Day day, List<PastVisit> visits) {
         Past past = new Past(day);
         visits.forEach(past::tell);
-        return (Outcome.Done) past.draft.done();
+        return past.done();
+    }
+
+    /** The values read off are saved with the visits; the day has them beside, as one that is read from the records does. */
+    private Outcome.Done done() {
+        Outcome.Done told = (Outcome.Done) draft.done();
+        Books books = told.day().books();
+        Day day = told.day().with(books.with(books.register().with(measured)));
+        return new Outcome.Done(day, told.changes(), told.subject());
     }
 
     private void tell(PastVisit past) {
@@ -58,7 +72,7 @@ final class Past {
                         .map(id -> new Act.Wanted(id, Payer.OWNER))
                         .toList());
         Instant came = past.date().atTime(BEGINS).atZone(day.zone()).toInstant();
-        Intake intake = new Intake(came, past.mud(), past.depth(), Condition.SOUND, "");
+        Intake intake = intake(past, machine, came);
         read(past, came);
         String id = draft.newId("V");
         Instant at = came;
@@ -75,7 +89,41 @@ final class Past {
             stays.add(done(stay, person, from, at));
             clock(id, stay, person, from, at);
         }
-        draft.put(gone(id, machine, intake, lines, stays, at));
+        goesHome(withFindings(gone(id, machine, intake, lines, stays, at), past, came));
+    }
+
+    /** A point that was looked at although the depth does not ask for it is one that was to be looked at whatever the depth. */
+    private Intake intake(PastVisit past, Machine machine, Instant came) {
+        MachineClass machineClass = draft.day().books().catalogue().expectClass(machine.classId());
+        List<String> deeper = past.findings().stream()
+                .map(PastFinding::pointId)
+                .filter(id -> machineClass
+                        .findPoint(id)
+                        .filter(point -> !past.depth().covers(point.due()))
+                        .isPresent())
+                .toList();
+        return new Intake(came, past.mud(), past.depth(), Condition.SOUND, "")
+                .withMeterHours(past.meters().hours())
+                .alsoLookingAt(deeper);
+    }
+
+    /** All was found when it came, since the record does not tell when: so the work of the visit comes after, and mends it. */
+    private static Visit withFindings(Visit visit, PastVisit past, Instant came) {
+        Visit told = visit;
+        for (PastFinding each : past.findings()) {
+            told = told.plusFinding(each.at(came));
+        }
+        return told;
+    }
+
+    private void goesHome(Visit visit) {
+        draft.put(visit);
+        measured.addAll(Measured.in(visit));
+        List<Carried> before = draft.day().books().register().carriedBy(visit.machineId());
+        List<Carried> home = TakenHome.of(draft.day(), visit);
+        if (!home.equals(before)) {
+            draft.carry(visit.machineId(), home);
+        }
     }
 
     private void read(PastVisit past, Instant came) {

@@ -14,6 +14,7 @@ import org.shedboard.shop.Step;
  * @param minutes worked minutes of each step
  * @param people id of who worked on each step
  * @param meters what the meters showed when it came
+ * @param findings what was found, as far as the record tells: of each point once
  */
 public record PastVisit(
         LocalDate date,
@@ -23,7 +24,12 @@ public record PastVisit(
         List<String> workIds,
         Map<Step, Integer> minutes,
         Map<Step, String> people,
-        Meters meters) {
+        Meters meters,
+        List<PastFinding> findings) {
+    public PastVisit {
+        findings = List.copyOf(findings);
+    }
+
     /** Readings of a machine's meters; a new meter is another one than at the visit before. */
     public record Meters(OptionalInt hours, OptionalInt kilometres, boolean isNew) {
         public static final Meters UNREAD = new Meters(OptionalInt.empty(), OptionalInt.empty(), false);

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.PastFinding;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Depth;
@@ -59,7 +61,15 @@ public final class HistoryFile {
         if (!minutes.keySet().equals(doers.keySet())) {
             fields.fault("people", "does not name one person for each step that has minutes");
         }
-        return new PastVisit(date, machineId, mud, depth, done, minutes, doers, meters(fields));
+        List<PastFinding> findings = findings(fields, machineId, done);
+        return new PastVisit(date, machineId, mud, depth, done, minutes, doers, meters(fields), findings);
+    }
+
+    private List<PastFinding> findings(Fields fields, String machineId, List<String> done) {
+        Optional<MachineClass> machineClass =
+                Optional.ofNullable(machines.get(machineId)).flatMap(machine -> catalogue.findClass(machine.classId()));
+        FindingFields findings = new FindingFields(machineClass, people, done);
+        return fields.objectsOrNone("findings", findings::read);
     }
 
     private static PastVisit.Meters meters(Fields fields) {

@@ -1,8 +1,12 @@
 package org.shedboard.register;
 
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.shedboard.shop.Finding;
+import org.shedboard.shop.Line;
+import org.shedboard.shop.Visit;
 
 /**
  * A finding with a value that was read off at a point of a machine.
@@ -17,6 +21,16 @@ public record Measured(String machineId, String visitId, OptionalInt meterHours,
             throw new IllegalArgumentException(
                     "nothing was read off at %s in visit %s".formatted(finding.pointId(), visitId));
         }
+    }
+
+    /** The values that were read off in a visit that is over: all its work was done. */
+    public static List<Measured> in(Visit visit) {
+        Set<String> works = visit.lines().stream().map(Line::workId).collect(Collectors.toSet());
+        return visit.findings().stream()
+                .filter(finding -> finding.measured().isPresent())
+                .map(finding -> new Measured(
+                        visit.machineId(), visit.id(), visit.intake().meterHours(), finding, works))
+                .toList();
     }
 
     public double value() {

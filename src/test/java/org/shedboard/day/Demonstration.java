@@ -7,7 +7,7 @@ import org.shedboard.files.Seed;
 
 /** The demonstration day at the moment it opens, read from the seed once. */
 final class Demonstration {
-    private static final Catalogue CATALOGUE = Seed.catalogue();
+    static final Catalogue CATALOGUE = Seed.catalogue();
     static final Setup SETUP = Seed.shop(CATALOGUE);
     static final Beginning BEGINNING = Beginning.of(CATALOGUE, SETUP, LocalDate.EPOCH);
 

@@ -8,19 +8,24 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.shedboard.day.Beginning;
+import org.shedboard.day.Books;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.MachineClass;
+import org.shedboard.estimate.PastFinding;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Resolution;
@@ -28,12 +33,16 @@ import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
 import org.shedboard.estimate.WorkPart;
+import org.shedboard.register.Carried;
+import org.shedboard.register.IdNumber;
+import org.shedboard.register.NumberCheck;
 import org.shedboard.register.Stock;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Person;
@@ -253,6 +262,52 @@ class SeedTest {
         assertTrue(past.stream()
                 .allMatch(visit -> SETUP.shop().workdays().contains(visit.date().getDayOfWeek())));
         assertTrue(last.isBefore(SETUP.morning().orElseThrow().date()));
+    }
+
+    @Test
+    void a_dozen_machines_went_home_with_something_to_look_at_again_and_none_that_must_not_be_ridden() {
+        Setup quiet = new Setup(SETUP.shop(), SETUP.owners(), SETUP.machines(), SETUP.past(), Optional.empty());
+        Books books =
+                Beginning.of(CATALOGUE, quiet, LocalDate.of(2026, 5, 12)).day().books();
+        List<Carried> carried = books.register().carried();
+        assertTrue(carried.stream().map(Carried::machineId).distinct().count() >= 12);
+        assertEquals(
+                EnumSet.of(Mark.WATCH, Mark.FIX, Mark.NOT_REACHED),
+                carried.stream()
+                        .map(each -> each.finding().mark())
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Mark.class))));
+        for (Carried each : carried) {
+            MachineClass machineClass =
+                    CATALOGUE.expectClass(books.expectMachine(each.machineId()).classId());
+            Point point = machineClass.findPoint(each.finding().pointId()).orElseThrow();
+            assertFalse(point.stopsRiding() && each.finding().isFix(), each.toString());
+        }
+    }
+
+    @Test
+    void two_machines_have_a_point_read_off_three_times_and_one_of_them_can_be_of_two_years() {
+        Map<String, List<PastVisit>> visits =
+                SETUP.past().stream().collect(Collectors.groupingBy(PastVisit::machineId));
+        List<Machine> worn = SETUP.machines().stream()
+                .filter(machine -> isReadOffThreeTimes(visits.getOrDefault(machine.id(), List.of())))
+                .toList();
+        assertTrue(worn.size() >= 2, worn.toString());
+        assertTrue(worn.stream()
+                .filter(machine -> machine.modelYear().isEmpty())
+                .map(machine -> IdNumber.of(machine.number()))
+                .anyMatch(number -> number.check() == NumberCheck.RIGHT
+                        && number.years(2026).size() == 2));
+    }
+
+    private static boolean isReadOffThreeTimes(List<PastVisit> visits) {
+        return visits.stream()
+                .filter(visit -> visit.meters().hours().isPresent())
+                .flatMap(visit -> visit.findings().stream())
+                .filter(finding -> finding.measured().isPresent())
+                .collect(Collectors.groupingBy(PastFinding::pointId, Collectors.counting()))
+                .values()
+                .stream()
+                .anyMatch(times -> times >= 3);
     }
 
     @Test

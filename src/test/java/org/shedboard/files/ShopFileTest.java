@@ -22,11 +22,13 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Setup;
 import org.shedboard.day.TimedAct;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.PastFinding;
 import org.shedboard.estimate.PastVisit;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Hold;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 
 /** Shops and histories with one thing wrong: each a sound one in which one piece of text is replaced. */
@@ -90,6 +92,12 @@ class ShopFileTest {
               ]
             }
             """;
+
+    private static final String HISTORY_WITH_FINDINGS = HISTORY.replace("\"people\": {\"drive\": \"P1\"}}", """
+            "people": {"drive": "P1"}, "meterHours": 12, "findings": [
+                  {"point": "pads", "mark": "fix", "measured": 1.2, "note": "thin", "by": "P2",
+                   "asked": {"answer": "yes", "by": "P1", "of": "Station"}},
+                  {"point": "fuel", "mark": "not-reached", "note": "clay", "by": "P1"}]}""");
 
     static Stream<Arguments> oneThingWrongInAShop() {
         return Stream.of(
@@ -247,6 +255,49 @@ class ShopFileTest {
                 wrong("\"mud\": 1", "\"mud\": \"much\"", "visits[0].mud: is \"much\", not a whole number"));
     }
 
+    static Stream<Arguments> oneThingWrongInAFinding() {
+        String pads = "visits[1].findings[0].";
+        String fuel = "visits[1].findings[1].";
+        return Stream.of(
+                wrong("\"pads\"", "\"pods\"", pads + "point: no point of a quad \"pods\""),
+                wrong("\"fuel\"", "\"pads\"", fuel + "point: \"pads\" is already at " + pads + "point"),
+                wrong(
+                        "\"mark\": \"fix\"",
+                        "\"mark\": \"bad\"",
+                        pads + "mark: is \"bad\", not one of good, watch, fix, not-reached"),
+                wrong(
+                        "\"mark\": \"fix\"",
+                        "\"mark\": \"good\"",
+                        List.of(
+                                pads + "mark: is good, but 1.2 is not from 1.5 to 10.0 mm",
+                                pads + "asked: an owner is asked about a fix only")),
+                wrong("1.2", "\"thin\"", pads + "measured: is \"thin\", not a number"),
+                wrong(
+                        "\"fuel\",",
+                        "\"fuel\", \"measured\": 3,",
+                        List.of(
+                                fuel + "measured: was read off at a point that was not reached",
+                                fuel + "measured: nothing is read off at \"fuel\"")),
+                wrong("\"note\": \"clay\", ", "", fuel + "note: does not say why it was not reached"),
+                wrong("\"by\": \"P2\"", "\"by\": \"P7\"", pads + "by: no person \"P7\""),
+                wrong("\"by\": \"P1\"}", "\"by\": \"P7\"}", fuel + "by: no person \"P7\""),
+                wrong("\"by\": \"P1\", \"of\"", "\"of\"", pads + "asked.by: is missing"),
+                wrong("\"of\": \"Station\"", "\"of\": \"\"", pads + "asked.of: is empty"),
+                wrong("\"yes\"", "\"no\"", pads + "asked.answer: is no, but \"oil\" was done"),
+                wrong("\"yes\"", "\"aye\"", pads + "asked.answer: is \"aye\", not one of yes, no, later"),
+                wrong("[\"oil\", \"box\"]", "[\"box\"]", pads + "asked.answer: is yes, but \"oil\" was not done"),
+                wrong(
+                        "\"mark\": \"not-reached\"",
+                        "\"asked\": {\"answer\": \"later\", \"by\": \"P1\", \"of\": \"Station\"}, \"mark\": \"fix\"",
+                        fuel + "asked: no work puts \"fuel\" right"));
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void oneThingWrongInAFinding(String text, String other, List<String> expected) {
+        assertFaults(expected, HistoryFile.read(changed(HISTORY_WITH_FINDINGS, text, other), shop(), CATALOGUE));
+    }
+
     @ParameterizedTest
     @MethodSource
     void oneThingWrongInAShop(String text, String other, List<String> expected) {
@@ -388,6 +439,24 @@ class ShopFileTest {
         assertEquals(Mud.DUSTY, past.get(0).mud());
         assertEquals(List.of("oil", "box"), past.get(1).workIds());
         assertEquals(past, shop().withPast(past).past());
+    }
+
+    @Test
+    void a_past_visit_is_read_with_its_meter_and_its_findings() {
+        PastVisit visit = HistoryFile.read(HISTORY_WITH_FINDINGS, shop(), CATALOGUE)
+                .expectValue()
+                .get(1);
+        assertEquals(OptionalInt.of(12), visit.meters().hours());
+        assertEquals(
+                new PastFinding(
+                        "pads",
+                        Mark.FIX,
+                        OptionalDouble.of(1.2),
+                        "thin",
+                        "P2",
+                        Optional.of(new PastFinding.Asked(OwnersWord.Answer.YES, "oil", "P1", "Station"))),
+                visit.findings().get(0));
+        assertEquals(Mark.NOT_REACHED, visit.findings().get(1).mark());
     }
 
     private static Setup shop() {

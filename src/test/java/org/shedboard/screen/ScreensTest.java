@@ -26,6 +26,10 @@ import org.shedboard.testing.Golden;
 class ScreensTest {
     private static final Size USUAL = new Size(80, 24);
     private static final List<Size> LARGER = List.of(new Size(120, 36), new Size(200, 60));
+    /** A scene that shows more of what it is about where there is more room. */
+    private static final String BETTER_WIDE = "take-in left-last-time";
+
+    private static final Size WIDE = LARGER.get(0);
     private static final List<Size> TOO_SMALL = List.of(new Size(79, 24), new Size(80, 23), new Size(20, 5));
     private static final String SMALL = "too-small";
     private static final String ASCII = "ascii";
@@ -121,6 +125,8 @@ class ScreensTest {
         List<Size> sizes = new ArrayList<>(List.of(USUAL));
         if (ordinary().contains(scene)) {
             sizes.addAll(LARGER);
+        } else if (scene.toString().equals(BETTER_WIDE)) {
+            sizes.add(WIDE);
         }
         return sizes;
     }
