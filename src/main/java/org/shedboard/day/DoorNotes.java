@@ -17,6 +17,7 @@ import org.shedboard.register.IdNumber;
 import org.shedboard.register.NextDue;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NumberRemark;
+import org.shedboard.register.Reading;
 import org.shedboard.register.Upkeep;
 import org.shedboard.shop.Finding;
 import org.shedboard.shop.Machine;
@@ -98,10 +99,32 @@ public final class DoorNotes {
         upkeep.nextDue(machine, now)
                 .filter(due -> due.on(LocalDate.ofInstant(now, day.zone())) != NextDue.State.AHEAD)
                 .filter(due -> !upkeep.isDoneBy(machine, due, works))
-                .ifPresent(due -> notes.add(note(due)));
+                .flatMap(this::note)
+                .ifPresent(notes::add);
     }
 
-    private DoorNote note(NextDue due) {
+    /** Empty where the meter, as it is read now, has not come to what it was thought to have passed. */
+    private Optional<DoorNote> note(NextDue due) {
+        OptionalInt read = due.dial().map(dial -> read(dial.unit())).orElse(OptionalInt.empty());
+        if (read.isEmpty()) {
+            return Optional.of(asExpected(due));
+        }
+        NextDue.Dial dial = due.dial().orElseThrow();
+        String work = day.books().catalogue().expectWork(due.workId()).name();
+        return read.getAsInt() < dial.due()
+                ? Optional.empty()
+                : Optional.of(DoorNote.of(
+                        DoorNote.Kind.SERVICE_BY_READING,
+                        work,
+                        dial.sayDue(),
+                        dial.unit().say(read.getAsInt())));
+    }
+
+    private OptionalInt read(Reading.Unit unit) {
+        return unit == Reading.Unit.HOURS ? wanted.meterHours() : wanted.dials().kilometres();
+    }
+
+    private DoorNote asExpected(NextDue due) {
         String work = day.books().catalogue().expectWork(due.workId()).name();
         return due.dial()
                 .map(dial -> DoorNote.of(DoorNote.Kind.SERVICE_BY_METER, work, dial.sayDue(), dial.sayNow()))

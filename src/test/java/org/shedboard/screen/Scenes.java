@@ -305,7 +305,7 @@ final class Scenes {
                 Condition.SOUND,
                 List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
                 OptionalInt.of(31),
-                OptionalInt.of(1985),
+                OptionalInt.of(1935),
                 Optional.empty(),
                 "",
                 Optional.empty());
