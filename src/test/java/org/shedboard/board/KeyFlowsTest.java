@@ -55,12 +55,12 @@ class KeyFlowsTest {
 
     @Test
     void a_machine_of_ours_goes_with_the_owner_and_comes_back_by_the_same_key() {
-        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("othe yellow quad");
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("lthe yellow quad");
         shell.press(Key.ENTER).assertDone();
         assertEquals(
                 "the yellow quad",
                 shell.day().books().register().loansOut().get(0).label());
-        shell.types("o").assertDone();
+        shell.types("l").assertDone();
         assertTrue(shell.day().books().register().loansOut().isEmpty());
     }
 

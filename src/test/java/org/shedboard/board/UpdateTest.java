@@ -101,7 +101,7 @@ class UpdateTest {
 
     /** The sheet of a machine for which one of ours is out. */
     private static Board withOursOut() {
-        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("othe yellow quad");
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("lthe yellow quad");
         return shell.press(Key.ENTER).board();
     }
 

@@ -463,7 +463,7 @@ final class Scenes {
         add(
                 "questions",
                 "which-of-ours",
-                () -> demonstration().type("12").press(Key.ENTER).type("o"));
+                () -> demonstration().type("12").press(Key.ENTER).type("l"));
         add("questions", "why-held", () -> demonstration().type("9h"));
         add("questions", "hold-note", () -> demonstration().type("9h1").type("a seal, from the city"));
         add("questions", "promise", () -> demonstration().type("12p"));
