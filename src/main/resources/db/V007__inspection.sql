@@ -39,5 +39,3 @@ CREATE TABLE IF NOT EXISTS carried (
     CONSTRAINT carried_key PRIMARY KEY (machine_id, point_id),
     CONSTRAINT carried_by_machine FOREIGN KEY (machine_id) REFERENCES machine (id)
 );
-
-CREATE INDEX IF NOT EXISTS visit_by_machine ON visit (machine_id);

@@ -11,6 +11,7 @@ import org.shedboard.estimate.Item;
 import org.shedboard.estimate.Variant;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Machine;
+import org.shedboard.shop.NumberRange;
 import org.shedboard.shop.Quantity;
 import org.shedboard.words.Words;
 
@@ -39,10 +40,11 @@ public final class PartWords {
     static String item(Day day, Variant variant) {
         String name = day.books().catalogue().nameOfItem(variant.itemId());
         if (variant.range() instanceof Variant.Serials serials) {
-            String from = number(serials.prefix(), serials.from());
-            String to = number(serials.prefix(), serials.to());
+            NumberRange numbers = serials.numbers();
+            String from = number(numbers.prefix(), numbers.from());
+            String to = number(numbers.prefix(), numbers.to());
             return range(
-                    name, from, to, serials.from().isPresent(), serials.to().isPresent());
+                    name, from, to, numbers.from().isPresent(), numbers.to().isPresent());
         }
         Variant.Years years = (Variant.Years) variant.range();
         return range(

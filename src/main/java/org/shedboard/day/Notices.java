@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
+import org.shedboard.shop.Fit;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
@@ -34,7 +35,7 @@ public final class Notices {
     /** Whether it concerns the machine beyond doubt: otherwise somebody must look at the number. */
     public static boolean isSure(Day day, Act.TakeIn.Which which, Notice notice) {
         Named machine = Named.of(day, which);
-        return notice.fit(machine.classId(), machine.label(), machine.year(), machine.number()) == Notice.Fit.YES;
+        return notice.fit(machine.classId(), machine.label(), machine.year(), machine.number()) == Fit.YES;
     }
 
     /** A notice, and how it stands with one machine. */

@@ -1,8 +1,9 @@
 package org.shedboard.estimate;
 
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
+import org.shedboard.shop.Fit;
+import org.shedboard.shop.NumberRange;
 
 /**
  * One of the items that a part can be, and the machines on which it is that one.
@@ -22,17 +23,8 @@ public record Variant(String itemId, Set<String> classes, Range range) {
         }
     }
 
-    /** Those whose number is this prefix followed by digits that make a number from one to another, both inclusive. */
-    public record Serials(String prefix, OptionalLong from, OptionalLong to) implements Range {
-        boolean has(String number) {
-            String digits = number.startsWith(prefix) ? number.substring(prefix.length()) : "";
-            if (!digits.matches("\\d{1,15}")) {
-                return false;
-            }
-            long serial = Long.parseLong(digits);
-            return serial >= from.orElse(serial) && serial <= to.orElse(serial);
-        }
-    }
+    /** Those with a number of the maker's own in this range. */
+    public record Serials(NumberRange numbers) implements Range {}
 
     public Variant {
         classes = Set.copyOf(classes);
@@ -56,6 +48,6 @@ public record Variant(String itemId, Set<String> classes, Range range) {
     }
 
     boolean hasNumber(String number) {
-        return range instanceof Serials serials && serials.has(number);
+        return range instanceof Serials serials && serials.numbers().fit(number) == Fit.YES;
     }
 }

@@ -3,7 +3,6 @@ package org.shedboard.estimate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -51,8 +50,7 @@ public record WorkPart(String name, String quantity, String taskId, List<Variant
     public Resolution resolve(String classId, OptionalInt year, String number) {
         List<Variant> all = variantsFor(classId);
         if (all.stream().anyMatch(Variant::isBySerial)) {
-            String plain = number.toUpperCase(Locale.ROOT).replace(" ", "");
-            List<Variant> fitting = matching(all, variant -> variant.hasNumber(plain));
+            List<Variant> fitting = matching(all, variant -> variant.hasNumber(number));
             return Resolution.of(fitting.isEmpty() ? once(all) : fitting, Resolution.Doubt.NUMBER_UNREAD);
         }
         return year.isEmpty() ? Resolution.of(once(all), Resolution.Doubt.YEAR_UNKNOWN) : ofYear(all, year.getAsInt());

@@ -11,7 +11,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
 import org.shedboard.register.Notice;
-import org.shedboard.register.NumberRange;
+import org.shedboard.shop.NumberRange;
 
 /** One maker's notice in a file. */
 final class NoticeFields {

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,6 +19,7 @@ import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Variant.Serials;
 import org.shedboard.estimate.Variant.Years;
 import org.shedboard.estimate.WorkPart;
+import org.shedboard.shop.NumberRange;
 import org.shedboard.shop.Quantity;
 
 /**
@@ -111,13 +111,14 @@ final class PartFields {
     }
 
     private static Variant.Range serials(Fields fields) {
-        String prefix = fields.filled("prefix").toUpperCase(Locale.ROOT).replace(" ", "");
+        String prefix = fields.filled("prefix");
         OptionalLong from = findSerial(fields, "fromNumber");
         OptionalLong to = findSerial(fields, "toNumber");
         if (from.isPresent() && to.isPresent() && from.getAsLong() > to.getAsLong()) {
             fields.fault("toNumber", "lies before \"fromNumber\"");
+            return new Serials(NumberRange.ANY);
         }
-        return new Serials(prefix, from, to);
+        return new Serials(new NumberRange(prefix, from, to));
     }
 
     private static OptionalLong findSerial(Fields fields, String name) {
@@ -206,7 +207,7 @@ final class PartFields {
                 : Optional.of("%s at number %s%d".formatted(wrong(List.of(one, next)), prefix, begin));
     }
 
-    private static Serials serials(Variant variant) {
-        return (Serials) variant.range();
+    private static NumberRange serials(Variant variant) {
+        return ((Serials) variant.range()).numbers();
     }
 }

@@ -3,6 +3,8 @@ package org.shedboard.register;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import org.shedboard.shop.Fit;
+import org.shedboard.shop.NumberRange;
 
 /**
  * What a maker asks to be done to some of its machines, at the maker's cost.
@@ -23,14 +25,6 @@ public record Notice(
         OptionalInt yearTo,
         NumberRange numbers,
         String workId) {
-    /** Whether a machine is one of those it is about. */
-    public enum Fit {
-        YES,
-        /** Its year or number is not known, or cannot be read: somebody must look. */
-        MAYBE,
-        NO
-    }
-
     public Notice {
         classes = List.copyOf(classes);
         if (yearFrom.isPresent() && yearTo.isPresent() && yearTo.getAsInt() < yearFrom.getAsInt()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.shedboard.shop.Fit;
 
 /**
  * What the shop remembers of its machines from one visit to the next.
@@ -106,7 +107,7 @@ public record Register(
     public List<Notice> openNotices(
             Optional<String> machineId, String classId, String label, OptionalInt year, String number) {
         return notices.stream()
-                .filter(notice -> notice.fit(classId, label, year, number) != Notice.Fit.NO)
+                .filter(notice -> notice.fit(classId, label, year, number) != Fit.NO)
                 .filter(notice -> machineId.isEmpty() || !isTaken(notice.id(), machineId.get()))
                 .toList();
     }

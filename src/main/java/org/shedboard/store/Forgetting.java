@@ -80,7 +80,7 @@ final class Forgetting {
     void run() {
         sql.select(OWNER, "WHERE id = ?", forgotten.id()).forEach(row -> isCalled(row.text("name"), row.text("phone")));
         throughJournal(this::learn);
-        Erasure erasure = Erasure.of(names, phones, forgotten.id());
+        Erasure erasure = Erasure.of(names, phones, others(), forgotten.id());
         sql.batch(
                 OWNER.update(),
                 OWNER.updateOrder(),
@@ -98,6 +98,12 @@ final class Forgetting {
                 ids(Table.named("visit").text("id").keyed("id"), "WHERE " + OWN_MACHINES),
                 ids(Table.named("machine").text("id").keyed("id"), "WHERE owner_id = ?"));
         throughJournal(rows -> rows.forEach(row -> rewrite(row, lines)));
+    }
+
+    private List<String> others() {
+        return sql.select(OWNER, "WHERE id <> ?", forgotten.id()).stream()
+                .map(row -> row.text("name"))
+                .toList();
     }
 
     private void isCalled(String name, String phone) {

@@ -21,8 +21,7 @@ record Migration(int version, String name, String text) {
             "V005__readings.sql",
             "V006__parts.sql",
             "V007__inspection.sql",
-            "V008__notices.sql",
-            "V009__last_tags.sql");
+            "V008__notices.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

@@ -5,7 +5,7 @@ import java.util.List;
 import org.shedboard.register.Loan;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
-import org.shedboard.register.NumberRange;
+import org.shedboard.shop.NumberRange;
 
 /** What makers ask for, what became of it, and what is lent, in the tables notice, notice_taken and loan. */
 final class NoticeRows {

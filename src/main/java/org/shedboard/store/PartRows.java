@@ -9,6 +9,7 @@ import org.shedboard.estimate.Item;
 import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.WorkPart;
+import org.shedboard.shop.NumberRange;
 import org.shedboard.shop.Unit;
 
 /** What lies on the shelf and which parts of the work on offer it can be, in the tables item, work_part and part_variant. */
@@ -69,7 +70,8 @@ final class PartRows {
     private static Variant.Range toRange(Cells row) {
         Optional<String> prefix = row.findText("prefix");
         return prefix.isPresent()
-                ? new Variant.Serials(prefix.get(), row.findWide("number_from"), row.findWide("number_to"))
+                ? new Variant.Serials(
+                        new NumberRange(prefix.get(), row.findWide("number_from"), row.findWide("number_to")))
                 : new Variant.Years(row.findNumber("year_from"), row.findNumber("year_to"));
     }
 
@@ -134,9 +136,10 @@ final class PartRows {
 
     private static Cells withRange(Cells cells, Variant.Range range) {
         if (range instanceof Variant.Serials serials) {
-            return cells.set("prefix", serials.prefix())
-                    .set("number_from", serials.from())
-                    .set("number_to", serials.to())
+            NumberRange numbers = serials.numbers();
+            return cells.set("prefix", numbers.prefix())
+                    .set("number_from", numbers.from())
+                    .set("number_to", numbers.to())
                     .set("year_from", Optional.empty())
                     .set("year_to", Optional.empty());
         }

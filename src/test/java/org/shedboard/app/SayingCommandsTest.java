@@ -117,7 +117,10 @@ class SayingCommandsTest {
                         "ready",
                         "promise",
                         "chance",
-                        "notToBeRidden"),
+                        "notToBeRidden",
+                        "findings",
+                        "lastTime",
+                        "handover"),
                 keys(first));
         assertEquals(3, first.get("mud").asInt());
         String why = StreamSupport.stream(day.get("visits").spliterator(), false)

@@ -101,7 +101,7 @@ class ShelfKeysTest {
     @Test
     void on_the_sheet_it_is_said_too() {
         FakeShell plug = FakeShell.onThePlug();
-        plug.press(Key.ENTER).types("w1");
+        plug.press(Key.ENTER).types("e1");
         plug.assertDone();
         Act.FitPart fit = (Act.FitPart) plug.lastAct();
         assertEquals("washer-12", fit.itemId());

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken.State;
-import org.shedboard.register.NumberRange;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.NumberRange;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.shedboard.estimate.Resolution.Doubt;
 import org.shedboard.estimate.Variant.Serials;
 import org.shedboard.estimate.Variant.Years;
+import org.shedboard.shop.NumberRange;
 
 /** Two plug washers by model year, two filters by number. */
 class WorkPartTest {
@@ -35,7 +36,7 @@ class WorkPartTest {
 
     private static Variant serials(String item, String prefix, long from, long to) {
         OptionalLong end = to == 0 ? OptionalLong.empty() : OptionalLong.of(to);
-        return new Variant(item, Set.of(), new Serials(prefix, OptionalLong.of(from), end));
+        return new Variant(item, Set.of(), new Serials(new NumberRange(prefix, OptionalLong.of(from), end)));
     }
 
     @ParameterizedTest

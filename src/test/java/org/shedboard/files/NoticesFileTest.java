@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.Notice;
+import org.shedboard.shop.Fit;
 
 class NoticesFileTest {
     private static final Catalogue CATALOGUE = Seed.catalogue();
@@ -21,7 +22,7 @@ class NoticesFileTest {
         assertEquals("N-1", notice.id());
         assertEquals(List.of("quad"), notice.classes());
         assertEquals(2021, notice.yearTo().orElseThrow());
-        assertEquals("AB", notice.numbers().prefix());
+        assertEquals("AB-", notice.numbers().prefix());
         assertEquals(20, notice.numbers().to().orElseThrow());
     }
 
@@ -58,7 +59,7 @@ class NoticesFileTest {
             long concerned = shop.machines().stream()
                     .filter(machine ->
                             notice.fit(machine.classId(), machine.label(), machine.modelYear(), machine.number())
-                                    == Notice.Fit.YES)
+                                    == Fit.YES)
                     .count();
             assertEquals(true, concerned > 0 && concerned < 10, notice.id() + " concerns " + concerned);
         }

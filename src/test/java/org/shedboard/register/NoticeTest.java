@@ -7,7 +7,8 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.shedboard.register.Notice.Fit;
+import org.shedboard.shop.Fit;
+import org.shedboard.shop.NumberRange;
 
 class NoticeTest {
     @ParameterizedTest

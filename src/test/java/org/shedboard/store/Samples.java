@@ -36,6 +36,7 @@ import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.NumberRange;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Owner;
 import org.shedboard.shop.OwnersWord;
@@ -179,7 +180,7 @@ final class Samples {
                 new Variant(
                         "short",
                         Set.of("mower"),
-                        new Variant.Serials("AB-", OptionalLong.of(1), OptionalLong.empty())));
+                        new Variant.Serials(new NumberRange("AB-", OptionalLong.of(1), OptionalLong.empty()))));
     }
 
     private static Work oilChange() {

@@ -101,7 +101,7 @@ class ClosingListTest {
         for (Task task : shed.visit(quad).tasks()) {
             String person = task.kind() == WorkKind.SIGN_OFF ? "bo" : "ada";
             shed.does(new Act.Start(person, quad, task.id(), Optional.empty()));
-            shed.does(new Act.Finish(person, quad, task.id(), Optional.of(Mark.NOT_REACHED)));
+            shed.does(new Act.Finish(person, quad, task.id(), Optional.of(Mark.NOT_REACHED), "no time"));
         }
         assertEquals(1, items(ClosingItem.Kind.NOT_REACHED).size());
     }

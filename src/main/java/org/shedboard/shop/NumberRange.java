@@ -1,13 +1,12 @@
-package org.shedboard.register;
+package org.shedboard.shop;
 
 import java.util.Locale;
 import java.util.OptionalLong;
-import org.shedboard.register.Notice.Fit;
 
 /**
  * Identification numbers that begin alike and go on with a number from one to another.
  *
- * @param prefix how they begin, without blanks and hyphens, in capitals; may be empty
+ * @param prefix how they begin; blanks, hyphens and small letters make no difference; may be empty
  * @param from the first, of what follows the prefix
  * @param to the last
  */
@@ -18,7 +17,7 @@ public record NumberRange(String prefix, OptionalLong from, OptionalLong to) {
     private static final int MOST_DIGITS = 17;
 
     public NumberRange {
-        prefix = plain(prefix);
+        prefix = prefix.strip().toUpperCase(Locale.ROOT);
         if (from.isPresent() && to.isPresent() && to.getAsLong() < from.getAsLong()) {
             throw new IllegalArgumentException("numbers cannot go from %s to %s".formatted(from, to));
         }
@@ -29,7 +28,7 @@ public record NumberRange(String prefix, OptionalLong from, OptionalLong to) {
         return equals(ANY);
     }
 
-    Fit fit(String number) {
+    public Fit fit(String number) {
         String plain = plain(number);
         if (isAny()) {
             return Fit.YES;
@@ -37,7 +36,8 @@ public record NumberRange(String prefix, OptionalLong from, OptionalLong to) {
         if (plain.isEmpty()) {
             return Fit.MAYBE;
         }
-        return plain.startsWith(prefix) ? fitOfRest(plain.substring(prefix.length())) : Fit.NO;
+        String start = plain(prefix);
+        return plain.startsWith(start) ? fitOfRest(plain.substring(start.length())) : Fit.NO;
     }
 
     private Fit fitOfRest(String rest) {
