@@ -72,7 +72,7 @@ final class Deeds {
                                         .orElseThrow());
             case FIT_PART ->
                 new ShelfKeys(board).askFitted(Keys.openOnSheet(board).orElseThrow(), board.who());
-            case WEEKS_AHEAD -> Turn.to(board.on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
+            case WEEKS_AHEAD -> Turn.to(board.on(ahead(board, Screen.Ahead.Page.PLACES)));
             case AHEAD_PLACES -> ahead(Screen.Ahead.Page.PLACES);
             case AHEAD_SKILLS -> ahead(Screen.Ahead.Page.SKILLS);
             case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
@@ -250,17 +250,19 @@ final class Deeds {
             return board.with(new Screen.Shelf(Math.max(0, Math.min(last, shelf.row() + by))));
         }
         if (board.screen() instanceof Screen.Ahead ahead) {
-            int last = WeeksAhead.of(board.expectDay(), board.expectOutlook().at())
-                            .days()
-                            .size()
-                    - 1;
-            return board.with(new Screen.Ahead(ahead.page(), Math.max(0, Math.min(last, ahead.row() + by))));
+            return board.with(ahead.to(ahead.row() + by));
         }
         return board;
     }
 
     private Turn ahead(Screen.Ahead.Page page) {
-        return Turn.to(board.with(new Screen.Ahead(page, ((Screen.Ahead) board.screen()).row())));
+        return Turn.to(board.with(((Screen.Ahead) board.screen()).showing(page)));
+    }
+
+    /** The weeks as they are at this moment. */
+    static Screen.Ahead ahead(Board board, Screen.Ahead.Page page) {
+        return new Screen.Ahead(
+                WeeksAhead.withDue(board.expectDay(), board.expectOutlook().at()), page, 0);
     }
 
     /** However far it goes, the page stops at its last line. */

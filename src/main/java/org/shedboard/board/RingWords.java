@@ -49,6 +49,11 @@ public final class RingWords {
                 .orElse(Words.say("ring.by_months"));
     }
 
+    /** The same where there is little room: what the meter shows when it is due. */
+    public static String byShort(NextDue due) {
+        return due.dial().map(NextDue.Dial::sayDue).orElse(Words.say("ring.months"));
+    }
+
     /** From the day it may be due if it is used much to the day if it is used little; one date where both are the same. */
     public static String range(NextDue.Dates dates) {
         return dates.isSharp()

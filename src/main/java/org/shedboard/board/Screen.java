@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
 
 /** Which screen is shown, and what is selected or typed on it. */
@@ -155,13 +156,24 @@ public sealed interface Screen {
     /**
      * The weeks ahead.
      *
+     * @param weeks as they were when the day was last read: what is due is not looked for at every key
      * @param row the day that is chosen, counted from the first
      */
-    record Ahead(Page page, int row) implements Screen {
+    record Ahead(Weeks weeks, Page page, int row) implements Screen {
         /** What of the days is looked at. */
         public enum Page {
             PLACES,
             SKILLS
+        }
+
+        /** With a day chosen, counted from the first; the nearest there is. */
+        Ahead to(int wanted) {
+            int last = Math.max(0, weeks.days().size() - 1);
+            return new Ahead(weeks, page, Math.max(0, Math.min(last, wanted)));
+        }
+
+        Ahead showing(Page other) {
+            return new Ahead(weeks, other, row);
         }
     }
 

@@ -198,6 +198,9 @@ public final class Update {
         if (board.screen() instanceof Screen.Ring ring) {
             return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
         }
+        if (board.screen() instanceof Screen.Ahead ahead) {
+            return Turn.to(board.with(Deeds.ahead(board, ahead.page()).to(ahead.row())));
+        }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)
                 : Turn.to(board);

@@ -29,7 +29,8 @@ import org.shedboard.shop.Visit;
  * catalogue's, so that somebody slow has fewer of them. A place is open while anybody is there.
  */
 public final class WeeksAhead {
-    private static final int DAYS = 28;
+    private static final int WEEKS = 4;
+    private static final int DAYS = 7 * WEEKS;
 
     private final Day day;
     private final Instant now;
@@ -46,6 +47,12 @@ public final class WeeksAhead {
     /** The next four weeks. */
     public static Weeks of(Day day, Instant now) {
         return new WeeksAhead(day, now, DAYS).weeks();
+    }
+
+    /** The next four weeks with the work that is due in them and not booked; it goes through all machines of the books. */
+    public static Weeks withDue(Day day, Instant now) {
+        Weeks booked = of(day, now);
+        return booked.with(DueWork.over(booked, RingList.of(day, now, WEEKS)));
     }
 
     /** The next weeks until four weeks after a date, the date of a booking. */

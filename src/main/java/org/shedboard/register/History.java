@@ -20,4 +20,8 @@ public record History(String machineId, List<Visited> visited) {
     public History {
         visited = List.copyOf(visited);
     }
+
+    boolean has(String visitId) {
+        return visited.stream().anyMatch(each -> each.visit().id().equals(visitId));
+    }
 }

@@ -23,10 +23,14 @@ public record Loan(
         return back.isEmpty();
     }
 
+    /** Whether it is this machine that was lent. */
+    public boolean isOf(String machine) {
+        return machineId.filter(machine::equals).isPresent();
+    }
+
     /** Of another machine, where it was of this one. */
     Loan moved(String from, String to) {
-        boolean isIt = machineId.filter(from::equals).isPresent();
-        return isIt ? new Loan(id, Optional.of(to), label, visitId, ownerId, out, back) : this;
+        return isOf(from) ? new Loan(id, Optional.of(to), label, visitId, ownerId, out, back) : this;
     }
 
     public Loan backAt(Instant at) {

@@ -1,6 +1,7 @@
 package org.shedboard.register;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +18,13 @@ public final class Meter {
     private static final int NEWEST = 40;
 
     private final List<Reading> standing;
+    private final List<Reading> replacing;
     private final List<Point> points;
     private final Optional<UsePerDay> use;
 
     private Meter(List<List<Reading>> meters) {
         standing = meters.stream().flatMap(List::stream).toList();
+        replacing = meters.stream().skip(1).map(meter -> meter.get(0)).toList();
         use = UsePerDay.of(meters.stream()
                 .map(meter -> meter.stream().map(Meter::point).toList())
                 .toList());
@@ -97,6 +100,18 @@ public final class Meter {
     /** The readings that stand, oldest first: those found to be wrong are not among them. */
     public List<Reading> standing() {
         return standing;
+    }
+
+    /** The readings that stand, newest first. */
+    public List<Reading> newestFirst() {
+        List<Reading> newest = new ArrayList<>(standing);
+        Collections.reverse(newest);
+        return newest;
+    }
+
+    /** Whether the meter was another one from this reading on. */
+    public boolean isOfNewMeter(Reading reading) {
+        return replacing.contains(reading);
     }
 
     /** All it had run by that day; before the first and after the last reading at its usual use. */

@@ -24,6 +24,10 @@ public record Reading(String id, String machineId, Instant at, Unit unit, double
             this.busyPerDay = busyPerDay;
         }
 
+        public String symbol() {
+            return symbol;
+        }
+
         /** A value with its unit: whole, or with one digit behind the point. */
         public String say(double value) {
             String number = value == Math.rint(value)

@@ -128,9 +128,23 @@ public record Register(
         return taken.stream().filter(each -> each.visitId().equals(visitId)).toList();
     }
 
+    /** What became of notices on a machine, those of bookings that were called off left out. */
+    public List<NoticeTaken> takenFor(String machineId) {
+        return taken.stream()
+                .filter(each -> each.stands() && each.machineId().equals(machineId))
+                .toList();
+    }
+
     /** Machines of ours that are out. */
     public List<Loan> loansOut() {
         return loans.stream().filter(Loan::isOut).toList();
+    }
+
+    /** What was lent while a machine was here, and whom it was lent to itself where it is one of ours; the oldest first. */
+    public List<Loan> loansAbout(History history) {
+        return loans.stream()
+                .filter(loan -> loan.isOf(history.machineId()) || history.has(loan.visitId()))
+                .toList();
     }
 
     public Optional<Loan> findLoan(String id) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -79,6 +80,13 @@ public final class Upkeep {
     public Optional<Meter> meterOf(String machineId, Unit unit) {
         return Optional.ofNullable(meters.computeIfAbsent(machineId, id -> byUnit(readings.getOrDefault(id, List.of())))
                 .get(unit));
+    }
+
+    /** What its readings tell, a meter for each unit that it was read in. */
+    public List<Meter> metersOf(String machineId) {
+        return Arrays.stream(Unit.values())
+                .flatMap(unit -> meterOf(machineId, unit).stream())
+                .toList();
     }
 
     /** What the machines of a class usually run. */

@@ -8,7 +8,6 @@ import org.shedboard.board.AheadWords;
 import org.shedboard.board.Board;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
-import org.shedboard.day.WeeksAhead;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -49,7 +48,7 @@ final class AheadView {
     void draw(Region page) {
         Header.draw(canvas, page.row(0), board, Words.say("ahead.title"));
         Region body = page.below(2).inside(1, 0);
-        Weeks weeks = WeeksAhead.of(board.expectDay(), board.expectOutlook().at());
+        Weeks weeks = screen.weeks();
         if (weeks.days().isEmpty()) {
             canvas.text(body, Words.say("ahead.empty"), Style.STRONG);
             return;

@@ -37,23 +37,31 @@ public final class MachineSections {
     }
 
     /** @param history empty while it is being read */
-    public static List<Section> of(Day day, Machine machine, Optional<History> history) {
+    public static List<Section> of(Day day, Instant now, Machine machine, Optional<History> history) {
         MachineSections page = new MachineSections(day, machine, history);
+        UpkeepSections upkeep = new UpkeepSections(day, machine, now);
+        StandingSections standing = new StandingSections(day, machine, history);
         List<Section> all = new ArrayList<>();
         all.add(page.owner());
         all.add(page.machine());
         all.add(page.number());
-        all.add(page.meter());
+        all.add(upkeep.meter());
+        all.add(upkeep.nextDue());
+        all.add(standing.tookHome());
+        all.add(standing.notices());
+        all.add(standing.lent());
         all.add(page.merged());
         all.add(page.tags());
         all.add(page.visits());
+        all.add(upkeep.readings());
         return all.stream().filter(section -> !section.isEmpty()).toList();
     }
 
     private Section owner() {
         Owner owner = day.books().expectOwner(machine.ownerId());
         String name = owner.isForgotten() ? Words.say("machine.forgotten", owner.name()) : owner.name();
-        return Section.of(Words.say("machine.owner")).plus(parts(name, owner.phone()), Style.STRONG);
+        Section section = Section.of(Words.say("machine.owner")).plus(parts(name, owner.phone()), Style.STRONG);
+        return owner.washDownFirst() ? section.plus(Words.say("machine.wash_down_first"), Style.STRONG) : section;
     }
 
     private Section machine() {
@@ -93,13 +101,6 @@ public final class MachineSections {
         return years.contains(year)
                 ? section
                 : section.plus(Words.say("machine.other_years", possible, year), Style.LATE);
-    }
-
-    private Section meter() {
-        Section section = Section.of(Words.say("machine.meter"));
-        return machine.meterHours().isPresent()
-                ? section.plus(Words.say("machine.hours", machine.meterHours().getAsInt()))
-                : section.plus(Words.say("machine.no_reading"), Style.QUIET);
     }
 
     private Section merged() {

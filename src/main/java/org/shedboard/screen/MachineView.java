@@ -44,7 +44,9 @@ final class MachineView {
         String owner = day.books().expectOwner(machine.get().ownerId()).name();
         Header.draw(canvas, page.row(0), board, owner + "   " + machine.get().label());
         Region body = page.below(2).inside(1, 0).left(WIDEST);
-        list(body, rows(MachineSections.of(day, machine.get(), board.historyOf(screen.machineId())), body.width()));
+        List<Section> sections =
+                MachineSections.of(day, board.expectOutlook().at(), machine.get(), board.historyOf(screen.machineId()));
+        list(body, rows(sections, body.width()));
     }
 
     private static List<Row> rows(List<Section> sections, int width) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.shedboard.board.Board;
 import org.shedboard.board.RingWords;
 import org.shedboard.board.Screen;
+import org.shedboard.day.Clocks;
 import org.shedboard.day.RingList;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
@@ -18,9 +19,9 @@ import org.shedboard.words.Words;
 final class RingView {
     /** Lines about the chosen machine. */
     private static final int DETAIL = 5;
-    /** From this width on there is room for what it is due by. */
+    /** From this width on there is room for the telephone, and for what it is due at and when. */
     private static final int WIDE = 118;
-    /** From this width on for the telephone too. */
+    /** From this width on for what the meter shows by now too. */
     private static final int WIDEST = 140;
 
     private static final int MARK = 3;
@@ -49,13 +50,14 @@ final class RingView {
     private static List<Column> columns(int width) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.left(Words.say("ring.owner"), 0));
-        if (width >= WIDEST) {
-            columns.add(Column.left(Words.say("ring.phone"), 14));
+        if (width >= WIDE) {
+            columns.add(Column.left(Words.say("ring.phone"), 13));
         }
         columns.add(Column.left(Words.say("ring.machine"), 20));
         columns.add(Column.left(Words.say("ring.due"), 13));
         if (width >= WIDE) {
-            columns.add(Column.left(Words.say("ring.by"), 31));
+            columns.add(Column.left(Words.say("ring.by"), width >= WIDEST ? 31 : 9));
+            columns.add(Column.right(Words.say("ring.when"), 11));
         }
         columns.add(Column.right(Words.say("ring.late"), 12));
         columns.add(Column.right(Words.say("ring.work_minutes"), 4));
@@ -65,13 +67,14 @@ final class RingView {
     private List<String> row(RingList.Call call, int width) {
         List<String> row = new ArrayList<>();
         row.add(call.owner().name());
-        if (width >= WIDEST) {
+        if (width >= WIDE) {
             row.add(call.owner().phone());
         }
         row.add(call.machine().label());
         row.add(call.work().name());
         if (width >= WIDE) {
-            row.add(RingWords.by(call.due()));
+            row.add(width >= WIDEST ? RingWords.by(call.due()) : RingWords.byShort(call.due()));
+            row.add(Clocks.sayFullDate(call.due().dates().likely()));
         }
         row.add(RingWords.late(call.due(), screen.list().today()));
         row.add(String.valueOf(call.load().minutes()));

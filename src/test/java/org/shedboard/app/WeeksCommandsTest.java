@@ -44,6 +44,21 @@ class WeeksCommandsTest {
     }
 
     @Test
+    void what_is_due_and_not_booked_stands_beside_what_is_booked() {
+        JsonNode wednesday = room.demo("weeks", "--json").json().get("days").get(1);
+        int due = wednesday.get("people").get("dueMinutes").asInt();
+        assertTrue(due > 60, wednesday.toString());
+        int bySkill = 0;
+        for (JsonNode skill : wednesday.get("skills")) {
+            bySkill += skill.get("dueMinutes").asInt();
+        }
+        assertEquals(due, bySkill);
+        assertTrue(wednesday.get("places").get("wash").get("dueMinutes").asInt() > 0, wednesday.toString());
+        String said = room.demo("weeks").out().lines().skip(2).findFirst().orElseThrow();
+        assertTrue(said.contains(" %.1f ".formatted(due / 60.0)), said);
+    }
+
+    @Test
     void a_booking_on_a_full_day_is_carried_out_and_told_with_the_next_day_that_has_room() {
         for (int i = 0; i < 5; i++) {
             assertEquals(0, book("2026-05-14T08:00", "one of five").status());

@@ -44,13 +44,15 @@ class KeyFlowsTest {
     void the_weeks_ahead_are_looked_at_day_by_day_and_left() {
         FakeShell shell =
                 FakeShell.demonstration().types("v").press(Key.DOWN, Key.DOWN).types("s");
-        assertEquals(
-                new Screen.Ahead(Screen.Ahead.Page.SKILLS, 2), shell.board().screen());
+        assertEquals(ahead(shell).showing(Screen.Ahead.Page.SKILLS).to(2), ahead(shell));
         shell.press(Key.UP, Key.UP, Key.UP).types("p");
-        assertEquals(
-                new Screen.Ahead(Screen.Ahead.Page.PLACES, 0), shell.board().screen());
+        assertEquals(ahead(shell).showing(Screen.Ahead.Page.PLACES).to(0), ahead(shell));
         shell.press(Key.ESCAPE);
         assertTrue(shell.board().screen() instanceof Screen.Places);
+    }
+
+    private static Screen.Ahead ahead(FakeShell shell) {
+        return (Screen.Ahead) shell.board().screen();
     }
 
     @Test

@@ -84,7 +84,7 @@ class UpdateTest {
         boards.add(shell.board().on(Screen.Register.START));
         boards.add(shell.board().on(new Screen.MachinePage("M1")));
         boards.add(shell.board().on(new Screen.MachinePage("gone")));
-        boards.add(shell.board().on(new Screen.Ahead(Screen.Ahead.Page.PLACES, 0)));
+        boards.add(shell.board().on(Deeds.ahead(shell.board(), Screen.Ahead.Page.PLACES)));
         boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));

@@ -121,6 +121,33 @@ class NoticesTest {
                 new Act.AddWork(shed.quad(), List.of(new Act.Wanted("brakes", Payer.MAKER, Optional.of("N-9")))));
     }
 
+    @Test
+    void a_machine_has_what_is_open_before_what_is_wanted_and_what_is_done() {
+        assertEquals(List.of("N-1 OPEN", "N-2 TO_CHECK"), standing("quad-1"));
+        assertEquals(List.of("N-2 TO_CHECK"), standing("quad-2"));
+        assertEquals(List.of(), standing("tractor-1"));
+        String visit =
+                shed.does(with(Shed.takeIn("quad-1", Mud.CLEAN, "oil"), BRAKES)).orElseThrow();
+        assertEquals(List.of("N-2 TO_CHECK", "N-1 WANTED"), standing("quad-1"));
+        shed.worksThrough("ada", visit);
+        shed.works("bo", visit, "sign-off");
+        assertEquals(List.of("N-2 TO_CHECK", "N-1 DONE"), standing("quad-1"));
+    }
+
+    @Test
+    void a_booking_that_is_called_off_leaves_a_notice_open_once() {
+        String visit =
+                shed.does(with(Shed.booking("quad-1", "12:00", "oil"), BRAKES)).orElseThrow();
+        shed.does(new Act.CallOff(visit, false));
+        assertEquals(List.of("N-1 OPEN", "N-2 TO_CHECK"), standing("quad-1"));
+    }
+
+    private List<String> standing(String machine) {
+        return Notices.on(shed.day(), shed.day().books().expectMachine(machine)).stream()
+                .map(each -> each.notice().id() + " " + each.state())
+                .toList();
+    }
+
     private List<State> states(String visit) {
         return shed.day().books().register().takenOn(visit).stream()
                 .map(taken -> taken.state())

@@ -135,4 +135,19 @@ class MeterTest {
     private static UsePerDay use(double perDay) {
         return new UsePerDay(perDay, perDay, perDay);
     }
+
+    @Test
+    void the_first_reading_of_each_meter_but_the_first_is_of_a_new_one() {
+        Meter meter = new Readings()
+                .hours("2026-01-01", 2000)
+                .newMeter("2026-01-11", 3)
+                .hours("2026-01-21", 10)
+                .hours("2026-01-31", 1)
+                .meter();
+        assertEquals(
+                List.of("1 h new", "10 h", "3 h new", "2000 h"),
+                meter.newestFirst().stream()
+                        .map(reading -> reading.shown() + (meter.isOfNewMeter(reading) ? " new" : ""))
+                        .toList());
+    }
 }

@@ -84,6 +84,12 @@ final class Scenes {
         add("machine", "two-years", () -> numbered("1m8gdm9a1ap042788").type("e24"));
         add("sheet", "number-fails", () -> marked(demonstration().type("7").press(Key.ENTER)));
         add("machine", "merged", Scenes::merged);
+        add("machine", "meter-replaced", () -> page("tarnshaw heeler"));
+        add("machine", "took-home", () -> page("tarnshaw muster"));
+        add(
+                "machine",
+                "wash-down-first-and-lent",
+                () -> washedFirst().type("mharrowick burr").press(Key.ENTER));
         add("take-in", "year-asked", () -> numberTyped("1M8GDM9A1AP042788").press(Key.ENTER));
         add("take-in", "number-fails", () -> numberTyped("1M8GDM9A5KP042788"));
         add("take-in", "number-noted", () -> numberTyped("1M8GDM9A5KP042788").press(Key.ENTER, Key.ENTER));
@@ -490,7 +496,7 @@ final class Scenes {
         add(
                 "questions",
                 "which-of-ours",
-                () -> demonstration().type("12").press(Key.ENTER).type("o"));
+                () -> demonstration().type("12").press(Key.ENTER).type("l"));
         add("questions", "why-held", () -> demonstration().type("9h"));
         add("questions", "hold-note", () -> demonstration().type("9h1").type("a seal, from the city"));
         add("questions", "promise", () -> demonstration().type("12p"));

@@ -80,7 +80,7 @@ final class LoanCommands {
             return new Reply.Tell(new Answer(lines, tree.fields()));
         }
 
-        private static Object tree(Day day, Loan loan) {
+        static Object tree(Day day, Loan loan) {
             return new Tree()
                     .put("loan", loan.id())
                     .put("machine", loan.machineId())

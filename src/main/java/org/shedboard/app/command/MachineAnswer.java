@@ -1,5 +1,6 @@
 package org.shedboard.app.command;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,23 +26,25 @@ final class MachineAnswer {
     private static final int TITLE = 11;
 
     private final Day day;
+    private final Instant now;
     private final Machine machine;
     private final History history;
 
-    private MachineAnswer(Day day, Machine machine, History history) {
+    private MachineAnswer(Day day, Instant now, Machine machine, History history) {
         this.day = day;
+        this.now = now;
         this.machine = machine;
         this.history = history;
     }
 
-    static Answer of(Day day, Machine machine, History history) {
-        MachineAnswer answer = new MachineAnswer(day, machine, history);
+    static Answer of(Day day, Instant now, Machine machine, History history) {
+        MachineAnswer answer = new MachineAnswer(day, now, machine, history);
         return new Answer(answer.lines(), answer.tree());
     }
 
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
-        for (Section section : MachineSections.of(day, machine, Optional.of(history))) {
+        for (Section section : MachineSections.of(day, now, machine, Optional.of(history))) {
             String title = section.title();
             for (Section.Entry entry : section.entries()) {
                 lines.add((title + " ".repeat(Math.max(1, TITLE - TextWidth.of(title))) + entry.text())
@@ -54,11 +57,12 @@ final class MachineAnswer {
 
     private Map<String, Object> tree() {
         Owner owner = day.books().expectOwner(machine.ownerId());
-        return new Tree()
+        Tree tree = new Tree()
                 .put("id", machine.id())
                 .put("owner", owner.id())
                 .put("name", owner.name())
                 .put("phone", owner.phone())
+                .put("washDownFirst", owner.washDownFirst())
                 .put("class", machine.classId())
                 .put("label", machine.label())
                 .put("year", machine.modelYear())
@@ -74,7 +78,9 @@ final class MachineAnswer {
                         "merged",
                         day.books().register().mergedInto(machine.id()).stream()
                                 .map(this::tree)
-                                .toList())
+                                .toList());
+        return new MachineFields(day, now, machine, history)
+                .onto(tree)
                 .put("visits", history.visited().stream().map(this::tree).toList())
                 .fields();
     }
@@ -106,19 +112,19 @@ final class MachineAnswer {
                         "notGood",
                         visit.findings().stream()
                                 .filter(finding -> finding.mark() != Mark.GOOD)
-                                .map(MachineAnswer::tree)
+                                .map(finding -> of(finding).fields())
                                 .toList())
                 .fields();
     }
 
-    private static Object tree(Finding finding) {
+    /** What was found at a point, and what was read off there. */
+    static Tree of(Finding finding) {
         return new Tree()
                 .put("point", finding.pointId())
                 .put("mark", Fields.nameOf(finding.mark()))
                 .put(
                         "measured",
                         finding.measured().isPresent() ? finding.measured().getAsDouble() : null)
-                .put("note", finding.note())
-                .fields();
+                .put("note", finding.note());
     }
 }

@@ -33,7 +33,7 @@ final class RegisterCommands {
         @Override
         public Reply reply(Seen seen) {
             Machine machine = new Asked(seen).machine(text);
-            return new Reply.Tell(MachineAnswer.of(seen.day(), machine, seen.history(machine.id())));
+            return new Reply.Tell(MachineAnswer.of(seen.day(), seen.now(), machine, seen.history(machine.id())));
         }
     }
 

@@ -81,22 +81,13 @@ final class RingAnswer {
 
     private Map<String, Object> tree(RingList.Call call) {
         NextDue due = call.due();
-        return new Tree()
+        Tree tree = new Tree()
                 .put("machine", call.machine().id())
                 .put("label", call.machine().label())
                 .put("class", call.machine().classId())
                 .put("owner", call.owner().name())
-                .put("phone", call.owner().phone())
-                .put("work", due.workId())
-                .put("name", call.work().name())
-                .put("by", due.by())
-                .put("dueAt", due.dial().map(dial -> tenths(dial.due())))
-                .put("meterNow", due.dial().map(dial -> tenths(dial.now())))
-                .put("early", due.dates().early().toString())
-                .put("likely", due.dates().likely().toString())
-                .put("late", due.dates().late().toString())
-                .put("daysLeft", due.daysLeft(list.today()))
-                .put("state", due.on(list.today()))
+                .put("phone", call.owner().phone());
+        return DueFields.onto(tree, day, due, list.today())
                 .put("load", tree(call.load()))
                 .put(
                         "rung",
@@ -109,10 +100,6 @@ final class RingAnswer {
                                         .put("note", rung.note())
                                         .fields()))
                 .fields();
-    }
-
-    private static double tenths(double value) {
-        return Math.round(10 * value) / 10.0;
     }
 
     private static Map<String, Object> tree(WorkLoad load) {

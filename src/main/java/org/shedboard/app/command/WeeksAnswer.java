@@ -24,17 +24,18 @@ final class WeeksAnswer {
     }
 
     static Answer of(Seen seen) {
-        WeeksAnswer answer = new WeeksAnswer(WeeksAhead.of(seen.day(), seen.now()));
+        WeeksAnswer answer = new WeeksAnswer(WeeksAhead.withDue(seen.day(), seen.now()));
         Tree tree = new Tree()
                 .put("days", answer.weeks.days().stream().map(answer::tree).toList());
         return new Answer(answer.lines(), tree.fields());
     }
 
     private List<String> lines() {
-        Table table = new Table("l" + "r".repeat(PlaceKind.values().length + Skill.values().length + 1));
+        Table table = new Table("l" + "r".repeat(PlaceKind.values().length + Skill.values().length + 2));
         List<String> heading = new ArrayList<>(List.of(Words.say("ahead.day")));
         List.of(PlaceKind.values()).forEach(kind -> heading.add(Words.say(kind)));
         heading.add(Words.say("ahead.everybody"));
+        heading.add(Words.say("ahead.due_column"));
         List.of(Skill.values()).forEach(skill -> heading.add(Words.say(skill)));
         table.row(heading.toArray(String[]::new));
         weeks.days().forEach(day -> table.row(row(day).toArray(String[]::new)));
@@ -52,6 +53,7 @@ final class WeeksAnswer {
             row.add(hours(day.byKind().get(kind), day.open(kind)));
         }
         row.add(hours(day.people().booked(), day.people().open()));
+        row.add(AheadWords.hours(day.due().handsOn()));
         for (Skill skill : Skill.values()) {
             row.add(hours(day.people().booked(skill), day.open(skill)));
         }
