@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.shedboard.register.NextDue;
 import org.shedboard.shop.Mud;
 
 class DoorNotesTest {
@@ -140,6 +141,40 @@ class DoorNotesTest {
         RingList.Call call = RingList.of(day, Demonstration.opens(), 1).calls().get(0);
         assertEquals(List.of(call.work().name()), dueWorks(day, call, "electrics"));
         assertEquals(List.of(), dueWorks(day, call, call.work().id()));
+    }
+
+    @Test
+    void a_meter_that_is_read_says_itself_whether_a_service_is_due() {
+        Day day = Demonstration.day();
+        RingList.Call call = RingList.of(day, Demonstration.opens(), 1).calls().stream()
+                .filter(each -> each.due().dial().isPresent())
+                .findFirst()
+                .orElseThrow();
+        NextDue.Dial dial = call.due().dial().orElseThrow();
+        int due = (int) Math.ceil(dial.due());
+        assertEquals(
+                List.of(List.of(call.work().name(), dial.sayDue(), dial.unit().say(due))), readings(day, call, due));
+        assertEquals(List.of(), readings(day, call, due - 1));
+    }
+
+    private static List<List<String>> readings(Day day, RingList.Call call, int hours) {
+        Act.TakeIn plain = Shed.takeIn(call.machine().id(), Shed.CLEAN, "electrics");
+        Act.TakeIn read = new Act.TakeIn(
+                plain.whose(),
+                plain.which(),
+                plain.mud(),
+                plain.depth(),
+                plain.condition(),
+                plain.wanted(),
+                plain.tag(),
+                OptionalInt.of(hours),
+                plain.expected(),
+                plain.note(),
+                plain.said());
+        return DoorNotes.of(day, read, Demonstration.opens()).stream()
+                .filter(note -> note.kind().name().startsWith("SERVICE"))
+                .map(DoorNote::values)
+                .toList();
     }
 
     /** The works that the notes on this machine say are due. */

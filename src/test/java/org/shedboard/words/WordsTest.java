@@ -29,6 +29,7 @@ import org.shedboard.board.UsualReason;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
+import org.shedboard.day.Notices;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
@@ -118,6 +119,7 @@ class WordsTest {
                 new Said("door", DoorNote.Kind.values()),
                 new Said("rungSaid", Rung.Said.values()),
                 new Said("doubt", Resolution.Doubt.values()),
+                new Said("machine.notice", Notices.State.values()),
                 new Said("ask.machine", Overlay.Purpose.MachinesField.What.values()),
                 new Said("usualReason", UsualReason.values()),
                 new Said("ask.owner_said", OwnersWord.Answer.values()),
