@@ -39,10 +39,11 @@ class ArchitectureTest {
         Map<String, List<String>> map = new LinkedHashMap<>();
         map.put("grid", List.of());
         map.put("words", List.of());
+        map.put("fit", List.of());
         map.put("shop", List.of());
         map.put("estimate", List.of("shop"));
         map.put("hours", List.of("shop"));
-        map.put("register", List.of("shop"));
+        map.put("register", List.of("fit", "shop"));
         map.put("ahead", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));
@@ -55,6 +56,7 @@ class ArchitectureTest {
         map.put(
                 "day",
                 List.of(
+                        "fit",
                         "shop",
                         "estimate",
                         "hours",
@@ -67,7 +69,7 @@ class ArchitectureTest {
                         "pack.chance",
                         "pack.story"));
         map.put("tally", List.of("shop", "estimate", "hours", "register", "pack", "day", "words"));
-        map.put("report", List.of("shop", "estimate", "register", "day", "words"));
+        map.put("report", List.of("fit", "shop", "estimate", "register", "day", "words"));
         List<String> board = new ArrayList<>(map.get("day"));
         board.addAll(List.of("day", "tally", "report", "words"));
         map.put("board", List.copyOf(board));

@@ -3,6 +3,7 @@ package org.shedboard.register;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import org.shedboard.fit.Sample;
 
 /**
  * What a machine runs in a day, in hours or kilometres.

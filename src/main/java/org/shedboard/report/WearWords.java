@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import org.shedboard.day.Figures;
 import org.shedboard.day.Wear;
 import org.shedboard.estimate.Point;
-import org.shedboard.register.StraightLine;
+import org.shedboard.fit.StraightLine;
 import org.shedboard.words.Words;
 
 /** Says how a point wears and when it reaches its limit. */

@@ -1,4 +1,4 @@
-package org.shedboard.register;
+package org.shedboard.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.shedboard.register.StraightLine.At;
+import org.shedboard.fit.StraightLine.At;
 
 /** Values measured at hours, in the words of wear. */
 class StraightLineTest {

@@ -1,4 +1,4 @@
-package org.shedboard.register;
+package org.shedboard.fit;
 
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +20,9 @@ public final class StraightLine {
      * @param late after this it is to be expected; empty where it may never come
      */
     public record Crossing(double likely, OptionalDouble early, OptionalDouble late) {}
+
+    /** A rise that is a smaller share of the values than this is rounding. */
+    private static final double LEVEL = 1e-13;
 
     private final LeastSquares fit;
     private final double middleHours;
@@ -109,7 +112,7 @@ public final class StraightLine {
     public Optional<Crossing> reaches(double limit, double probability) {
         double missing = limit - fit.coefficient(0);
         double likely = middleHours + missing / perHour();
-        if (perHour() == 0 || likely < middleHours) {
+        if (isLevel() || likely < middleHours) {
             return Optional.empty();
         }
         if (degreesOfFreedom() == 0) {
@@ -117,6 +120,11 @@ public final class StraightLine {
                     new Crossing(Math.max(likely, lastHours), OptionalDouble.empty(), OptionalDouble.empty()));
         }
         return Optional.of(crossing(likely, missing, quantile(probability) * residualSd()));
+    }
+
+    /** Whether all that the line rises or falls over its own hours is rounding. */
+    private boolean isLevel() {
+        return Math.abs(perHour()) * spreadHours <= LEVEL * Math.abs(fit.coefficient(0));
     }
 
     /** The hours d from the middle at which (missing - slope d)^2 = reach^2 (1 + 1/n + d^2 / spread^2). */

@@ -1,4 +1,4 @@
-package org.shedboard.register;
+package org.shedboard.fit;
 
 /**
  * Student's distribution of a mean over its estimated error, for whole degrees of freedom.

@@ -1,4 +1,4 @@
-package org.shedboard.register;
+package org.shedboard.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

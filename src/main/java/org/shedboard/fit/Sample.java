@@ -1,4 +1,4 @@
-package org.shedboard.register;
+package org.shedboard.fit;
 
 import java.util.Arrays;
 import java.util.List;
@@ -17,7 +17,7 @@ public final class Sample {
         return of(values.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
-    static Sample of(double[] values) {
+    public static Sample of(double[] values) {
         if (values.length == 0) {
             throw new IllegalArgumentException("no values, no sample");
         }
