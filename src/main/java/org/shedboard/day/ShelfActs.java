@@ -90,7 +90,7 @@ final class ShelfActs {
         List<Need> needs = Needs.of(draft.day(), visit, task);
         for (Need need : needs) {
             String itemId = need.itemId().orElseThrow();
-            String id = "S-%s-%s-%d".formatted(visit.id(), task.id(), needs.indexOf(need));
+            String id = "S-%s-%s-%s".formatted(visit.id(), task.id(), needs.indexOf(need));
             takeOff(stockOf(itemId), id, need, by);
             after = need.line().isPresent() && need.part().fitted().isEmpty() ? fitted(after, need, itemId, by) : after;
         }

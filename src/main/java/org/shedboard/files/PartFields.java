@@ -200,11 +200,11 @@ final class PartFields {
         long begin = serials(next).from().orElse(0);
         String prefix = serials(one).prefix();
         if (begin > end + 1) {
-            return Optional.of("no item for numbers %s%d to %s%d".formatted(prefix, end + 1, prefix, begin - 1));
+            return Optional.of("no item for numbers %s%s to %s%s".formatted(prefix, end + 1, prefix, begin - 1));
         }
         return begin == end + 1
                 ? Optional.empty()
-                : Optional.of("%s at number %s%d".formatted(wrong(List.of(one, next)), prefix, begin));
+                : Optional.of("%s at number %s%s".formatted(wrong(List.of(one, next)), prefix, begin));
     }
 
     private static NumberRange serials(Variant variant) {

@@ -174,7 +174,7 @@ final class Forgetting {
         long last = 0;
         List<Cells> page;
         do {
-            page = sql.select(JOURNAL, "WHERE id > ? ORDER BY id FETCH FIRST %d ROWS ONLY".formatted(PAGE), last);
+            page = sql.select(JOURNAL, "WHERE id > ? ORDER BY id FETCH FIRST %s ROWS ONLY".formatted(PAGE), last);
             work.accept(page);
             last = page.isEmpty() ? last : page.get(page.size() - 1).wide("id");
         } while (page.size() == PAGE);

@@ -6,14 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** Meters and services due, on the command line. */
+@Tag("elsewhere")
 class UpkeepCommandsTest {
     /** A quad that showed 2018 and 2073 hours, then got another meter. */
     private static final String REPLACED = "M99";
@@ -41,7 +44,7 @@ class UpkeepCommandsTest {
                 .sum();
         assertEquals(minutes, list.get("load").get("minutes").asInt());
         String total = "%d machines, %.1f hours of work if all of them came";
-        assertEquals(total.formatted(machines, minutes / 60.0), lines.get(lines.size() - 1));
+        assertEquals(String.format(Locale.ROOT, total, machines, minutes / 60.0), lines.get(lines.size() - 1));
     }
 
     @Test

@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** The weeks ahead, what properties want, makers' notices and loans, as commands. */
+@Tag("elsewhere")
 class WeeksCommandsTest {
     @TempDir
     Path directory;
@@ -55,7 +58,7 @@ class WeeksCommandsTest {
         assertEquals(due, bySkill);
         assertTrue(wednesday.get("places").get("wash").get("dueMinutes").asInt() > 0, wednesday.toString());
         String said = room.demo("weeks").out().lines().skip(2).findFirst().orElseThrow();
-        assertTrue(said.contains(" %.1f ".formatted(due / 60.0)), said);
+        assertTrue(said.contains(String.format(Locale.ROOT, " %.1f ", due / 60.0)), said);
     }
 
     @Test

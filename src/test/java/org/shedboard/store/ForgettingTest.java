@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.hours.Activity;
@@ -27,6 +28,7 @@ import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
 
 /** An owner being forgotten, down to the bytes of the file. */
+@Tag("elsewhere")
 class ForgettingTest {
     private static final Owner BEFORE = new Owner("o1", "Zanderwick, Mossy Bend", "0977 3310 42");
     private static final Owner NOW = new Owner("o1", "Zanderwick, Quillow Bend", "0977 3310 43");

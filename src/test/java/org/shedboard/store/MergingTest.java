@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.register.Logbook;
@@ -21,6 +22,7 @@ import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
 
 /** Two records of one machine becoming one. */
+@Tag("elsewhere")
 class MergingTest {
     @TempDir
     private Path home;
