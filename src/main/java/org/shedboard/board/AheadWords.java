@@ -2,13 +2,13 @@ package org.shedboard.board;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shedboard.ahead.Bay;
 import org.shedboard.ahead.DayAhead;
 import org.shedboard.ahead.Squeeze;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
+import org.shedboard.day.Figures;
 import org.shedboard.day.Names;
 import org.shedboard.shop.Skill;
 import org.shedboard.words.Words;
@@ -40,13 +40,13 @@ public final class AheadWords {
         parts.add(Words.say(
                 "ahead.summary",
                 Clocks.sayDate(ahead.date()),
-                hours(ahead.people().booked()),
-                hours(ahead.people().open())));
+                Figures.hours(ahead.people().booked()),
+                Figures.hours(ahead.people().open())));
         if (ahead.carried() > 0) {
-            parts.add(Words.say("ahead.carried", hours(ahead.carried())));
+            parts.add(Words.say("ahead.carried", Figures.hours(ahead.carried())));
         }
         if (ahead.due().handsOn() > 0) {
-            parts.add(Words.say("ahead.due", hours(ahead.due().handsOn())));
+            parts.add(Words.say("ahead.due", Figures.hours(ahead.due().handsOn())));
         }
         return String.join(" ", parts);
     }
@@ -54,13 +54,13 @@ public final class AheadWords {
     /** What a day is full of, with its hours. */
     public static List<String> full(DayAhead ahead) {
         List<String> full = new ArrayList<>();
-        ahead.fullPlaces().forEach(squeeze -> full.add(hours(places(squeeze), squeeze)));
-        ahead.fullPeople().forEach(squeeze -> full.add(hours(people(squeeze), squeeze)));
+        ahead.fullPlaces().forEach(squeeze -> full.add(ofHours(places(squeeze), squeeze)));
+        ahead.fullPeople().forEach(squeeze -> full.add(ofHours(people(squeeze), squeeze)));
         return full;
     }
 
-    private static String hours(String what, Squeeze<?> squeeze) {
-        return Words.say("ahead.of_hours", what, hours(squeeze.booked()), hours(squeeze.open()));
+    private static String ofHours(String what, Squeeze<?> squeeze) {
+        return Words.say("ahead.of_hours", what, Figures.hours(squeeze.booked()), Figures.hours(squeeze.open()));
     }
 
     public static String places(Squeeze<Bay> squeeze) {
@@ -76,10 +76,5 @@ public final class AheadWords {
                 : Words.say(
                         "ahead.people_for",
                         squeeze.what().stream().map(Words::say).collect(Collectors.joining(", ")));
-    }
-
-    /** As a foreman says hours: to a tenth. */
-    public static String hours(int minutes) {
-        return String.format(Locale.ROOT, "%.1f", minutes / 60.0);
     }
 }

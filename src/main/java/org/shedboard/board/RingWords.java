@@ -1,10 +1,10 @@
 package org.shedboard.board;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import org.shedboard.day.Books;
 import org.shedboard.day.Clocks;
+import org.shedboard.day.Figures;
 import org.shedboard.day.RingList;
 import org.shedboard.register.NextDue;
 import org.shedboard.register.Rung;
@@ -27,7 +27,7 @@ public final class RingWords {
     }
 
     public static String hours(WorkLoad load) {
-        return String.format(Locale.ROOT, "%.1f", load.minutes() / 60.0);
+        return Figures.hours(load.minutes());
     }
 
     /** How late it is by the likely date, or how soon it is due. */

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shedboard.ahead.Bay;
@@ -63,7 +62,8 @@ final class FullDay {
     }
 
     private static DoorNote full(DoorNote.Kind kind, DayAhead day, String what, Squeeze<?> over) {
-        return DoorNote.of(kind, Clocks.sayDate(day.date()), hours(over.booked()), hours(over.open()), what);
+        return DoorNote.of(
+                kind, Clocks.sayDate(day.date()), Figures.hours(over.booked()), Figures.hours(over.open()), what);
     }
 
     private static String namesOfPlaces(Squeeze<Bay> over) {
@@ -75,10 +75,5 @@ final class FullDay {
 
     private static String namesOfSkills(Squeeze<Skill> over) {
         return over.what().stream().map(Problems::skill).collect(Collectors.joining(", "));
-    }
-
-    /** As a foreman says hours: to a tenth. */
-    private static String hours(int minutes) {
-        return String.format(Locale.ROOT, "%.1f", minutes / 60.0);
     }
 }

@@ -8,6 +8,7 @@ import org.shedboard.board.AheadWords;
 import org.shedboard.board.Board;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
+import org.shedboard.day.Figures;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -120,8 +121,8 @@ final class AheadView {
 
     private void part(Region cell, Part part, Style style) {
         boolean both = cell.width() >= BOTH_HOURS + 1 + SHORTEST_BAR;
-        String booked = part.booked() == 0 ? "-" : AheadWords.hours(part.booked());
-        String hours = booked + (both ? "/" + AheadWords.hours(part.open()) : "");
+        String booked = part.booked() == 0 ? "-" : Figures.hours(part.booked());
+        String hours = booked + (both ? "/" + Figures.hours(part.open()) : "");
         int width = both ? BOTH_HOURS : HOURS;
         canvas.textRight(cell.right(width), hours, part.isFull() ? Style.STRONG : style);
         if (part.isFull()) {

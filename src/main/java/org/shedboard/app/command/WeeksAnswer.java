@@ -9,6 +9,7 @@ import org.shedboard.ahead.Squeeze;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.board.AheadWords;
 import org.shedboard.day.Clocks;
+import org.shedboard.day.Figures;
 import org.shedboard.day.WeeksAhead;
 import org.shedboard.files.Fields;
 import org.shedboard.shop.PlaceKind;
@@ -53,7 +54,7 @@ final class WeeksAnswer {
             row.add(hours(day.byKind().get(kind), day.open(kind)));
         }
         row.add(hours(day.people().booked(), day.people().open()));
-        row.add(AheadWords.hours(day.due().handsOn()));
+        row.add(Figures.hours(day.due().handsOn()));
         for (Skill skill : Skill.values()) {
             row.add(hours(day.people().booked(skill), day.open(skill)));
         }
@@ -61,7 +62,7 @@ final class WeeksAnswer {
     }
 
     private static String hours(int booked, int open) {
-        return AheadWords.hours(booked) + "/" + AheadWords.hours(open);
+        return Figures.hours(booked) + "/" + Figures.hours(open);
     }
 
     private Map<String, Object> tree(DayAhead day) {
