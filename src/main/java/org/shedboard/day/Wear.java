@@ -3,7 +3,6 @@ package org.shedboard.day;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Point;
@@ -100,10 +99,5 @@ public record Wear(Point point, List<Measured> values, Optional<StraightLine> li
     /** Whether the newest value is within its limits; so is a point of which nothing was read off. */
     public boolean isWithin() {
         return newest().filter(each -> !point.mayBeGood(each.value())).isEmpty();
-    }
-
-    /** The hours on the meter at the newest value that has them. */
-    public OptionalInt newestHours() {
-        return values.stream().flatMapToInt(each -> each.meterHours().stream()).reduce((earlier, later) -> later);
     }
 }

@@ -83,10 +83,6 @@ public record Register(
         return merged.stream().filter(each -> each.into().equals(machineId)).toList();
     }
 
-    public Register withMerged(List<Merged> next) {
-        return new Register(carried, notices, taken, loans, next, measured, logbook);
-    }
-
     /** With this record merged; what was merged into it before goes along. */
     public Register plus(Merged latest) {
         List<Merged> next = new ArrayList<>();

@@ -97,7 +97,8 @@ class PastTest {
         Day day = beginning().day();
         Wear wear = Wear.of(pads, day.books().register().measuredAt(QUAD, "pads-rear"));
         assertEquals(-10.0, wear.line().orElseThrow().perHundredHours(), 1e-9);
-        assertEquals(OptionalInt.of(760), wear.newestHours());
+        assertEquals(
+                OptionalInt.of(760), wear.values().get(wear.values().size() - 1).meterHours());
     }
 
     @Test
