@@ -44,6 +44,7 @@ class ArchitectureTest {
         map.put("estimate", List.of("shop"));
         map.put("hours", List.of("shop"));
         map.put("register", List.of("fit", "shop"));
+        map.put("learn", List.of("fit", "shop"));
         map.put("ahead", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));

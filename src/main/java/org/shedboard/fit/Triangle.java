@@ -21,10 +21,13 @@ final class Triangle {
         this.left = left;
     }
 
+    static Triangle empty(int columns) {
+        return new Triangle(columns, new double[columns * columns], new double[columns], 0);
+    }
+
     /** All of these rows, which go with the values. */
     static Triangle of(double[][] design, double[] observed) {
-        int columns = design[0].length;
-        Triangle triangle = new Triangle(columns, new double[columns * columns], new double[columns], 0);
+        Triangle triangle = empty(design[0].length);
         for (int row = 0; row < design.length; row++) {
             triangle.take(design[row].clone(), observed[row]);
         }
@@ -39,8 +42,18 @@ final class Triangle {
         return left;
     }
 
-    /** Turns a row into the triangle, and uses it up; what is left of its value goes to what no coefficients explain. */
-    private void take(double[] row, double value) {
+    Triangle plus(double[] row, double value) {
+        Triangle next = copy();
+        next.take(row.clone(), value);
+        return next;
+    }
+
+    Triangle copy() {
+        return new Triangle(columns, cells.clone(), values.clone(), left);
+    }
+
+    /** Turns a row into this triangle, and is free to use it up; what is left of its value goes to what no coefficients explain. */
+    void take(double[] row, double value) {
         double rest = value;
         for (int pivot = 0; pivot < columns; pivot++) {
             if (row[pivot] != 0) {
@@ -79,6 +92,15 @@ final class Triangle {
             }
         }
         return true;
+    }
+
+    /** Logarithm of the root of the determinant of what the rows say of the coefficients. */
+    double logDiagonal() {
+        double sum = 0;
+        for (int column = 0; column < columns; column++) {
+            sum += StrictMath.log(Math.abs(cells[column * columns + column]));
+        }
+        return sum;
     }
 
     /** The coefficients that leave the least over. */

@@ -1,0 +1,139 @@
+package org.shedboard.fit;
+
+/**
+ * What is believed of a linear model with normal scatter, before and after values are seen: a normal-inverse-gamma distribution of its
+ * coefficients and the variance of the scatter, which stays one with every value (the conjugate prior of the linear model; formulas as
+ * in P. D. Hoff, A First Course in Bayesian Statistical Methods, from memory, held to the worked cases in the test).
+ *
+ * <p>The prior is taken in as rows of its own, so that learning is nothing but one more row of a {@link Triangle}.
+ */
+public final class Belief {
+    private final Triangle triangle;
+    /** Twice the shape of the variance's distribution: what was believed counts as so many values seen. */
+    private final double degrees;
+
+    private final double priorLeft;
+
+    private final double[] means;
+
+    private Belief(Triangle triangle, double degrees, double priorLeft) {
+        this.triangle = triangle;
+        this.degrees = degrees;
+        this.priorLeft = priorLeft;
+        this.means = triangle.solved();
+    }
+
+    /**
+     * A belief from before any value.
+     *
+     * @param means what each coefficient is taken to be
+     * @param precisions how sure that is: a precision of 4 is worth four values seen with this coefficient alone; 0 says nothing
+     * @param scatter standard deviation that one value is taken to have about the model
+     * @param degrees how many values the scatter is worth, at least 1
+     */
+    public static Belief of(double[] means, double[] precisions, double scatter, int degrees) {
+        if (means.length != precisions.length || degrees < 1 || !(scatter > 0)) {
+            throw new IllegalArgumentException("no belief of %d means and %d precisions, scatter %s worth %d values"
+                    .formatted(means.length, precisions.length, scatter, degrees));
+        }
+        Triangle triangle = Triangle.empty(means.length);
+        for (int column = 0; column < means.length; column++) {
+            double root = StrictMath.sqrt(precisions[column]);
+            double[] row = new double[means.length];
+            row[column] = root;
+            triangle = triangle.plus(row, root * means[column]);
+        }
+        return new Belief(triangle, degrees, degrees * scatter * scatter);
+    }
+
+    /** After one more value, seen at this row of the model. */
+    public Belief after(double[] row, double value) {
+        return new Belief(triangle.plus(row, value), degrees + 1, priorLeft);
+    }
+
+    /**
+     * After many values.
+     *
+     * @param weights how much each of them counts: half a value says as much of the coefficients and of the scatter as half of one does
+     */
+    public Belief afterAll(double[][] rows, double[] values, double[] weights) {
+        Triangle all = triangle.copy();
+        double seen = degrees;
+        for (int i = 0; i < rows.length; i++) {
+            all.take(scaled(rows[i], StrictMath.sqrt(weights[i])), StrictMath.sqrt(weights[i]) * values[i]);
+            seen += weights[i];
+        }
+        return new Belief(all, seen, priorLeft);
+    }
+
+    private static double[] scaled(double[] row, double by) {
+        double[] scaled = new double[row.length];
+        for (int column = 0; column < row.length; column++) {
+            scaled[column] = by * row[column];
+        }
+        return scaled;
+    }
+
+    /** What each coefficient is now taken to be. */
+    public double[] means() {
+        return means.clone();
+    }
+
+    /** Standard deviation of one value about the model, as it is now believed. */
+    public double scatter() {
+        return StrictMath.sqrt(sumOfSquares() / degrees);
+    }
+
+    /**
+     * Logarithm of the evidence for the model since this earlier belief, but for what is the same for every model of the same values
+     * with the same scatter to begin with: the larger, the better the model foretold them.
+     */
+    public double evidenceOver(Belief earlier) {
+        return earlier.triangle.logDiagonal()
+                - triangle.logDiagonal()
+                + earlier.degrees * StrictMath.log(earlier.sumOfSquares()) / 2
+                - degrees * StrictMath.log(sumOfSquares()) / 2;
+    }
+
+    private double sumOfSquares() {
+        return priorLeft + triangle.left();
+    }
+
+    /** What the next value at this row will be. */
+    public Forecast at(double[] row) {
+        return new Forecast(middle(row), scatter() * StrictMath.hypot(1, triangle.reach(row)), (int) degrees);
+    }
+
+    /** What the model says at this row. */
+    public double middle(double[] row) {
+        double middle = 0;
+        for (int column = 0; column < row.length; column++) {
+            middle += row[column] * means[column];
+        }
+        return middle;
+    }
+
+    /**
+     * A value to come: Student's t about a middle.
+     *
+     * @param degrees of freedom
+     */
+    public record Forecast(double middle, double scale, int degrees) {
+        private static final double FOUR_IN_FIVE = 0.8;
+
+        /** The value that the next one stays below with this probability. */
+        public double quantile(double probability) {
+            return middle + scale * StudentT.quantile(probability, degrees);
+        }
+
+        /** The deviation of the normal distribution that four in five values stay below at the same point. */
+        public double deviation() {
+            return scale * StudentT.quantile(FOUR_IN_FIVE, degrees) / Normal.quantile(FOUR_IN_FIVE);
+        }
+
+        /** Probability that the next value stays below this one. */
+        public double below(double value) {
+            return StudentT.probability((value - middle) / scale, degrees);
+        }
+    }
+}
