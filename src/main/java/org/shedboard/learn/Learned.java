@@ -160,10 +160,13 @@ public final class Learned {
         return new Story(sort, catalogueMinutes, shares);
     }
 
-    /** Who does this sort of work here, and how much of it each; none before anybody did. */
+    /**
+     * Who does this sort of work here, and how much of it each, by the last year of it: who left is not counted for ever. None before
+     * anybody did.
+     */
     public Map<String, Double> usualPeople(Sort sort) {
         Map<String, Double> shares = new LinkedHashMap<>();
-        List<Lesson> lessons = models.get(sort).kept();
+        List<Lesson> lessons = models.get(sort).ofLastYear();
         for (Lesson lesson : lessons) {
             lesson.circumstances()
                     .people()
