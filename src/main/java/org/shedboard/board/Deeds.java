@@ -252,6 +252,10 @@ final class Deeds {
         if (board.screen() instanceof Screen.Ahead ahead) {
             return board.with(ahead.to(ahead.row() + by));
         }
+        if (board.screen() instanceof Screen.Help help) {
+            int last = help.bindings().size() - 1;
+            return board.with(new Screen.Help(help.bindings(), Math.max(0, Math.min(last, help.scroll() + by))));
+        }
         return board;
     }
 

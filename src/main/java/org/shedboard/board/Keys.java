@@ -72,6 +72,10 @@ public final class Keys {
                     Binding.on(Key.ENTER, Deed.CONFIRM),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.Help) {
+            return List.of(
+                    Binding.on(Key.UP, Deed.UP), Binding.on(Key.DOWN, Deed.DOWN), Binding.on(Key.ESCAPE, Deed.BACK));
+        }
         return List.of(Binding.on(Key.ESCAPE, Deed.BACK));
     }
 

@@ -200,7 +200,11 @@ public sealed interface Screen {
         }
     }
 
-    /** The keys of a screen, with what they do. */
+    /**
+     * The keys of a screen, with what they do.
+     *
+     * @param scroll lines the list is moved up
+     */
     record Help(List<Binding> bindings, int scroll) implements Screen {
         public Help {
             bindings = List.copyOf(bindings);

@@ -69,6 +69,7 @@ final class Scenes {
         ring();
         shelf();
         add("help", "board", () -> demonstration().type("?"));
+        add("help", "board-moved-up", () -> down(demonstration().type("?"), 30));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
         ahead();
         questions();
