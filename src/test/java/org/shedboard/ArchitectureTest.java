@@ -45,6 +45,7 @@ class ArchitectureTest {
         map.put("hours", List.of("shop"));
         map.put("register", List.of("fit", "shop"));
         map.put("learn", List.of("fit", "shop"));
+        map.put("forecast", List.of("fit", "shop", "estimate", "hours", "learn"));
         map.put("ahead", List.of("shop"));
         map.put("pack", List.of());
         map.put("pack.check", List.of("pack"));
@@ -62,6 +63,8 @@ class ArchitectureTest {
                         "estimate",
                         "hours",
                         "register",
+                        "learn",
+                        "forecast",
                         "ahead",
                         "pack",
                         "pack.check",

@@ -26,6 +26,7 @@ import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
 import org.shedboard.day.Signing;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.forecast.Foresight;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
@@ -58,6 +59,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     /** The same for the hours of some days. */
     private record KnownLedger(long journal, Ledger ledger) {}
 
+    private final Learning learning = new Learning();
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
@@ -293,11 +295,11 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return known.orElseThrow().day();
     }
 
-    private static Day readToday(Reader reader, LocalDate date) {
+    private Day readToday(Reader reader, LocalDate date) {
         return read(reader, date, reader.posted().map(posted -> new Posted(posted.plan(), posted.origin())));
     }
 
-    private static Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
+    private Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
         Books books = books(reader);
         ZoneId zone = books.shop().zone();
         Instant from = date.atStartOfDay(zone).toInstant();
@@ -326,16 +328,20 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return books.with(books.register().with(reader.measured(machines)));
     }
 
-    private static Books books(Reader reader) {
-        return new Books(
-                reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside")),
-                reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue")),
+    private Books books(Reader reader) {
+        Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
+        Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
+        Books books = new Books(
+                shop,
+                catalogue,
                 reader.owners(),
                 reader.machines(),
                 reader.hoursRules(),
                 reader.signers(),
                 registerOf(reader),
-                reader.shelf());
+                reader.shelf(),
+                Foresight.none(catalogue, shop.people()));
+        return learning.taught(reader, books, now());
     }
 
     private static Register registerOf(Reader reader) {

@@ -4,15 +4,19 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.forecast.Foresight;
+import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Register;
 import org.shedboard.register.Shelf;
 import org.shedboard.register.Stock;
+import org.shedboard.shop.Visit;
 
 /**
  * What a shop starts with, carried out: its past visits are told as visits that are over, and its morning is replayed act by
@@ -45,7 +49,8 @@ public record Beginning(Day day, List<Change> changes) {
                     HoursRules.USUAL,
                     setup.pins().keySet(),
                     Register.EMPTY.withNotices(setup.notices()),
-                    new Shelf(setup.stock(), List.of()));
+                    new Shelf(setup.stock(), List.of()),
+                    Foresight.none(catalogue, setup.shop().people()));
             day = Day.blank(books, date);
             changes.add(new Change.NoticesSaved(setup.notices()));
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));
@@ -69,11 +74,26 @@ public record Beginning(Day day, List<Change> changes) {
         Beginning run(Setup setup) {
             Outcome.Done told = Past.of(day, setup.past());
             changes.addAll(told.changes());
+            learn();
             // what was long ago stays in the records; the day only goes on counting from it, and knows the register
             day = day.withNextNumber(told.day().nextNumber());
             day = day.with(day.books().with(told.day().books().register()));
             setup.morning().ifPresent(this::morning);
             return new Beginning(day, changes);
+        }
+
+        /** From all that is finished so far. */
+        private void learn() {
+            Map<String, Visit> visits = new LinkedHashMap<>();
+            List<ClockEntry> entries = new ArrayList<>();
+            for (Change change : changes) {
+                if (change instanceof Change.VisitSaved saved) {
+                    visits.put(saved.visit().id(), saved.visit());
+                } else if (change instanceof Change.EntrySaved saved) {
+                    entries.add(saved.entry());
+                }
+            }
+            day = day.with(day.books().learningFrom(List.copyOf(visits.values()), entries, day.origin()));
         }
 
         private void morning(Morning morning) {

@@ -1,12 +1,24 @@
 package org.shedboard.day;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.forecast.Experience;
+import org.shedboard.forecast.Foresight;
+import org.shedboard.forecast.Grounds;
+import org.shedboard.forecast.Lessons;
+import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.HoursRules;
+import org.shedboard.hours.Tally;
+import org.shedboard.hours.TimeBook;
+import org.shedboard.learn.Lesson;
 import org.shedboard.register.Logbook;
 import org.shedboard.register.Merged;
 import org.shedboard.register.Register;
@@ -17,6 +29,7 @@ import org.shedboard.shop.Owner;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.Window;
 
 /**
  * What the shop knows beyond the day.
@@ -25,6 +38,7 @@ import org.shedboard.shop.Visit;
  * @param signers ids of the people who have a PIN to sign with
  * @param register what it remembers of machines from visit to visit
  * @param shelf what parts it has and waits for
+ * @param foresight what its finished work taught it
  */
 public record Books(
         Shop shop,
@@ -34,7 +48,8 @@ public record Books(
         HoursRules hoursRules,
         Set<String> signers,
         Register register,
-        Shelf shelf) {
+        Shelf shelf,
+        Foresight foresight) {
     public Books {
         owners = List.copyOf(owners);
         machines = List.copyOf(machines);
@@ -49,7 +64,16 @@ public record Books(
             List<Machine> machines,
             HoursRules hoursRules,
             Set<String> signers) {
-        this(shop, catalogue, owners, machines, hoursRules, signers, Register.EMPTY, Shelf.EMPTY);
+        this(
+                shop,
+                catalogue,
+                owners,
+                machines,
+                hoursRules,
+                signers,
+                Register.EMPTY,
+                Shelf.EMPTY,
+                Foresight.none(catalogue, shop.people()));
     }
 
     public Optional<Owner> findOwner(String id) {
@@ -83,7 +107,15 @@ public record Books(
 
     Books with(Owner owner) {
         return new Books(
-                shop, catalogue, replaced(owners, owner, Owner::id), machines, hoursRules, signers, register, shelf);
+                shop,
+                catalogue,
+                replaced(owners, owner, Owner::id),
+                machines,
+                hoursRules,
+                signers,
+                register,
+                shelf,
+                foresight);
     }
 
     Books with(Machine machine) {
@@ -95,11 +127,13 @@ public record Books(
                 hoursRules,
                 signers,
                 register,
-                shelf);
+                shelf,
+                foresight);
     }
 
     Books with(Logbook logbook) {
-        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register.with(logbook), shelf);
+        return new Books(
+                shop, catalogue, owners, machines, hoursRules, signers, register.with(logbook), shelf, foresight);
     }
 
     /** When machines are to be serviced; worked out for each machine when it is asked for. */
@@ -112,19 +146,47 @@ public record Books(
         List<Machine> left = machines.stream()
                 .filter(machine -> !machine.id().equals(merged.machine().id()))
                 .toList();
-        return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf);
+        return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf, foresight);
     }
 
     Books with(HoursRules rules) {
-        return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf);
+        return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf, foresight);
     }
 
     public Books with(Register next) {
-        return new Books(shop, catalogue, owners, machines, hoursRules, signers, next, shelf);
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, next, shelf, foresight);
     }
 
     Books with(Shelf next) {
-        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, next);
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, next, foresight);
+    }
+
+    public Books with(Foresight next) {
+        return new Books(shop, catalogue, owners, machines, hoursRules, signers, register, shelf, next);
+    }
+
+    /**
+     * The same with what the finished ones among these visits taught.
+     *
+     * @param entries all there are on them, with the corrections to them
+     */
+    public Books learningFrom(List<Visit> visits, List<ClockEntry> entries, Instant now) {
+        LocalDate today = LocalDate.ofInstant(now, shop.zone());
+        Map<String, List<Window>> breaks = new LinkedHashMap<>();
+        shop.people().forEach(person -> breaks.put(person.id(), person.breaks()));
+        Tally tally =
+                new TimeBook(shop.zone(), hoursRules, breaks, entries).tally(LocalDate.MIN, today.plusDays(1), now);
+        List<Lesson> lessons = Lessons.of(catalogue, shop, machines, visits, tally);
+        return with(foresight.with(experience().grown(catalogue, shop.people(), lessons, today)));
+    }
+
+    public Experience experience() {
+        return foresight.experience();
+    }
+
+    /** What forecasts are made from. */
+    public Grounds grounds() {
+        return new Grounds(catalogue, shop.people(), experience().learned());
     }
 
     /** The list with this value in the place of the one with the same id, or at the end. */

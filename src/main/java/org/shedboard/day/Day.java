@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.forecast.VisitForecast;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.shop.Machine;
@@ -97,6 +98,11 @@ public record Day(
         return visits.stream()
                 .filter(visit -> visit.tag().isPresent() && visit.tag().getAsInt() == tag)
                 .findFirst();
+    }
+
+    /** What a visit takes, as its finished work taught the shop. */
+    public VisitForecast forecastOf(Visit visit) {
+        return VisitForecast.of(books.grounds(), machineOf(visit), visit, date);
     }
 
     public Machine machineOf(Visit visit) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.shedboard.estimate.Estimate;
-import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Work;
 import org.shedboard.shop.Finding;
@@ -105,10 +104,10 @@ public record FixOffer(
 
     private static Estimate.Range added(Outlook after, Visit visit) {
         Set<String> known = new HashSet<>(visit.tasks().stream().map(Task::id).toList());
-        List<Task> more = after.day().expectVisit(visit.id()).tasks().stream()
-                .filter(task -> !known.contains(task.id()))
-                .toList();
-        return new Estimator(after.day().books().catalogue()).rangeOf(more);
+        Visit with = after.day().expectVisit(visit.id());
+        List<Task> more =
+                with.tasks().stream().filter(task -> !known.contains(task.id())).toList();
+        return after.day().forecastOf(with).rangeOf(more);
     }
 
     private static List<Cover> shortParts(Outlook after, Visit before) {

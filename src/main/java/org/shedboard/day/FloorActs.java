@@ -66,7 +66,9 @@ final class FloorActs {
         Person person = day.shop().expectPerson(personId);
         Visit visit = day.expectVisit(visitId);
         Task task = visit.findTask(taskId).orElseThrow();
-        int left = task.hasBegun() ? Spell.minutesLeft(day, task, now) : Spell.minutesFor(task, person);
+        int left = task.hasBegun()
+                ? Spell.minutesLeft(day, task, now)
+                : day.forecastOf(visit).minutes(task, person);
         Visit started = visit.withState(VisitState.IN_HAND)
                 .withTask(taskId, each -> each.with(each.progress().started(personId, now, left)));
         draft.put(started);

@@ -55,7 +55,7 @@ public record KnockOffChance(Instant at, int chance, double error, List<Decider>
     }
 
     private static KnockOffs drawn(Outlook outlook, int draws) {
-        return KnockOffs.of(outlook.problem(), outlook.plan(), draws, SEED);
+        return KnockOffs.of(outlook.likely(), outlook.plan(), draws, SEED);
     }
 
     private static Optional<KnockOff> today(KnockOffs days) {

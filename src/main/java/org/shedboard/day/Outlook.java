@@ -21,21 +21,25 @@ import org.shedboard.shop.Visit;
  * How the day looks from one moment: the posted plan moved along to now, and the chances of the promises in it.
  *
  * @param at the moment it is seen from
+ * @param problem what the plan is made for
+ * @param likely the same with the likely minutes of every task, around which its days turn out
  */
-public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances chances) {
+public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan plan, Chances chances) {
     /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
     private static final int DRAWS = 1000;
 
     private static final long SEED = 1;
 
     public static Outlook of(Day day, Instant now) {
-        Problem problem = Problems.of(day, now);
+        Packing packing = Problems.packing(day, now);
+        Problem problem = packing.packed();
         return of(
-                day, now, problem, problem.posted().isPresent() ? Planning.settled(problem) : Planning.quick(problem));
+                day, now, packing, problem.posted().isPresent() ? Planning.settled(problem) : Planning.quick(problem));
     }
 
-    static Outlook of(Day day, Instant now, Problem problem, Plan plan) {
-        return new Outlook(day, now, problem, plan, Chances.of(problem, plan, DRAWS, SEED));
+    static Outlook of(Day day, Instant now, Packing packing, Plan plan) {
+        Problem likely = packing.likely();
+        return new Outlook(day, now, packing.packed(), likely, plan, Chances.of(likely, plan, DRAWS, SEED));
     }
 
     /** What another plan of the same problem changes of this one. */
@@ -58,7 +62,7 @@ public record Outlook(Day day, Instant at, Problem problem, Plan plan, Chances c
 
     /** The same day by another plan; the chances are those of the plan it was made with. */
     public Outlook with(Plan other) {
-        return new Outlook(day, at, problem, other, chances);
+        return new Outlook(day, at, problem, likely, other, chances);
     }
 
     /** When the visit's last task is complete by the plan; empty when it is not in it. */

@@ -1,8 +1,10 @@
 package org.shedboard.day;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,15 +25,17 @@ import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Payer;
+import org.shedboard.shop.Person;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.shop.Window;
 
 /**
  * Finished visits that another record tells of, told as ours: every task done, one clock entry a step.
  *
  * <p>The record gives minutes, not times of day: a visit is taken to begin at seven, and each of its steps as soon as the step
- * before is over and the person is off whatever they were on that day.
+ * before is over and the person is off whatever they were on that day; the usual breaks are left out.
  */
 final class Past {
     private static final LocalTime BEGINS = LocalTime.of(7, 0);
@@ -84,7 +88,7 @@ final class Past {
                     .getOrDefault(stay.step(), day.shop().people().get(0).id());
             Busy key = new Busy(past.date(), person);
             Instant from = latest(at, busy.getOrDefault(key, at));
-            at = from.plusSeconds(60L * past.minutes().getOrDefault(stay.step(), 0));
+            at = after(from, past.minutes().getOrDefault(stay.step(), 0), person);
             busy.put(key, at);
             stays.add(done(stay, person, from, at));
             clock(id, stay, person, from, at);
@@ -137,6 +141,26 @@ final class Past {
         String by = draft.day().shop().people().get(0).id();
         value.ifPresent(
                 number -> draft.put(new Reading(draft.newId("R"), past.machineId(), came, unit, number, told, by)));
+    }
+
+    /** When a person has worked so many minutes, their usual breaks left out. */
+    private Instant after(Instant from, int minutes, String personId) {
+        ZonedDateTime begin = from.atZone(draft.day().zone());
+        ZonedDateTime end = begin.plusMinutes(minutes);
+        List<Window> breaks =
+                draft.day().shop().findPerson(personId).map(Person::breaks).orElse(List.of());
+        for (Window free : breaks) {
+            ZonedDateTime opens = latest(begin, begin.with(free.from()));
+            ZonedDateTime closes = begin.with(free.to());
+            if (opens.isBefore(closes) && opens.isBefore(end)) {
+                end = end.plus(Duration.between(opens, closes));
+            }
+        }
+        return end.toInstant();
+    }
+
+    private static ZonedDateTime latest(ZonedDateTime one, ZonedDateTime other) {
+        return one.isAfter(other) ? one : other;
     }
 
     private static Instant latest(Instant one, Instant other) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.shedboard.forecast.Foresight;
+import org.shedboard.forecast.VisitForecast;
 import org.shedboard.pack.Costs;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
@@ -52,22 +54,38 @@ final class Problems {
     private final Instant now;
     private final Roster roster;
     private final SetAside parts;
+    private final int percent;
 
-    private Problems(Day day, Instant now, Roster roster) {
+    /** @param percent the minutes of a task are those that so many in a hundred such tasks stay within */
+    private Problems(Day day, Instant now, Roster roster, int percent) {
         this.day = day;
         this.now = now;
+        this.percent = percent;
         this.parts = SetAside.of(day, now);
         this.roster = roster.withPartsBy(parts.allBy());
     }
 
     /** The problem of this day at this moment, with the plan now posted. */
     static Problem of(Day day, Instant now) {
-        return new Problems(day, now, new Roster(day)).problem();
+        return new Problems(day, now, new Roster(day), day.books().foresight().packedPercent()).problem();
+    }
+
+    /** The problem a plan is made for, and the one it is replayed in. */
+    static Packing packing(Day day, Instant now) {
+        return packing(day, now, new Roster(day));
+    }
+
+    private static Packing packing(Day day, Instant now, Roster roster) {
+        int percent = day.books().foresight().packedPercent();
+        Problem packed = new Problems(day, now, roster, percent).problem();
+        return percent == Foresight.LEAST_PERCENT
+                ? new Packing(packed, packed)
+                : new Packing(packed, new Problems(day, now, roster, Foresight.LEAST_PERCENT).problem());
     }
 
     /** The same, looking so far ahead that this visit can be planned in it, though no further than {@link #FURTHEST_DAYS}. */
-    static Problem of(Day day, Instant now, Visit visit) {
-        return new Problems(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS)).problem();
+    static Packing packing(Day day, Instant now, Visit visit) {
+        return packing(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS));
     }
 
     private Problem problem() {
@@ -118,11 +136,12 @@ final class Problems {
                 .sorted()
                 .map(Problems::skill)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        double spread = day.books().catalogue().spreads().person();
+        double spread = day.books().experience().learned().person();
         return new Problem.Person(person.id(), skills, roster.shiftsOf(person), roster.overtimeOf(person), spread);
     }
 
     private Problem.Job job(Visit visit) {
+        VisitForecast forecast = day.forecastOf(visit);
         OptionalInt promise =
                 visit.promise().map(said -> OptionalInt.of(minute(said.at()))).orElse(OptionalInt.empty());
         return new Problem.Job(
@@ -131,17 +150,17 @@ final class Problems {
                 day.machineOf(visit).massKg(),
                 minute(earliest(visit)),
                 promise,
-                day.books().catalogue().spreads().machine(),
-                visit.stays().stream().map(stay -> stay(visit, stay)).toList());
+                day.books().experience().learned().machine(),
+                visit.stays().stream().map(stay -> stay(visit, stay, forecast)).toList());
     }
 
-    private Problem.Stay stay(Visit visit, Stay stay) {
+    private Problem.Stay stay(Visit visit, Stay stay, VisitForecast forecast) {
         List<String> kinds = stay.kinds().stream().map(Problems::kind).toList();
         return new Problem.Stay(
                 kinds,
                 stay.placeId(),
                 stay.tasks().stream()
-                        .map(task -> overBy(task(visit, task), leftAt(visit, stay)))
+                        .map(task -> overBy(task(visit, task, forecast), leftAt(visit, stay)))
                         .toList());
     }
 
@@ -165,23 +184,23 @@ final class Problems {
         return task.withUnattended(Math.min(task.unattended(), waited));
     }
 
-    private Problem.Task task(Visit visit, Task task) {
+    private Problem.Task task(Visit visit, Task task, VisitForecast forecast) {
         Problem.Task plain = new Problem.Task(
                 task.id(),
                 skill(task.skill()),
-                task.handsOn(),
+                packed(forecast, task, forecast.minutes(task)),
                 task.unattended(),
                 Optional.of(task.after()),
-                handsOnBy(task),
+                handsOnBy(task, forecast),
                 1,
                 notBy(visit, task),
                 partsFrom(visit, task),
                 Optional.empty(),
                 OptionalInt.empty(),
-                day.books().catalogue().spreads().of(task.kind()),
+                forecast.spreadOf(task),
                 Optional.empty(),
                 Optional.empty());
-        return visit.state() == VisitState.HELD ? held(visit, task, plain) : begun(task, plain);
+        return visit.state() == VisitState.HELD ? held(visit, task, plain, forecast) : begun(task, plain, forecast);
     }
 
     /** What has begun has its parts; what has not waits for those that are not here. */
@@ -191,7 +210,7 @@ final class Problems {
                 : Math.max(0, parts.notBefore(visit.id(), task.id()).orElse(0));
     }
 
-    private Problem.Task begun(Task task, Problem.Task plain) {
+    private Problem.Task begun(Task task, Problem.Task plain, VisitForecast forecast) {
         Progress progress = task.progress();
         int from = minute(progress.began().orElse(now));
         return switch (progress.status()) {
@@ -202,27 +221,34 @@ final class Problems {
                         from,
                         Math.max(from, minute(progress.ended().orElse(now)))));
             case RUNNING, PAUSED ->
-                plain.withStarted(new Problem.Started(progress.person(), from, Spell.minutesLeft(day, task, now)));
+                plain.withStarted(new Problem.Started(
+                        progress.person(), from, packed(forecast, task, Spell.minutesLeft(day, task, now))));
         };
     }
 
     /** Nothing of a held visit goes on before its hold is expected to end; meanwhile it keeps the place it stands in. */
-    private Problem.Task held(Visit visit, Task task, Problem.Task plain) {
-        Problem.Task waiting = begun(task, plain);
+    private Problem.Task held(Visit visit, Task task, Problem.Task plain, VisitForecast forecast) {
+        Problem.Task waiting = begun(task, plain, forecast);
         return task.isDone()
                 ? waiting
                 : waiting.withNotBefore(Math.max(
                         waiting.notBefore(), minute(visit.hold().orElseThrow().until())));
     }
 
-    private Map<String, Integer> handsOnBy(Task task) {
+    private Map<String, Integer> handsOnBy(Task task, VisitForecast forecast) {
         Map<String, Integer> minutes = new LinkedHashMap<>();
+        int usual = forecast.minutes(task);
         for (Person person : day.shop().people()) {
-            if (person.may(task.skill()) && person.pacePercent() != 100 && task.handsOn() > 0) {
-                minutes.put(person.id(), Spell.minutesFor(task, person));
+            if (person.may(task.skill()) && forecast.minutes(task, person) != usual) {
+                minutes.put(person.id(), packed(forecast, task, forecast.minutes(task, person)));
             }
         }
         return minutes;
+    }
+
+    /** What the plan gives a task of these likely minutes. */
+    private int packed(VisitForecast forecast, Task task, int likely) {
+        return percent == Foresight.LEAST_PERCENT ? likely : forecast.within(task, likely, percent);
     }
 
     /** Tasks whose doer may not do this one; none where that would leave nobody at all. */

@@ -34,9 +34,9 @@ public final class Quoting {
     }
 
     /** What was asked: the earliest times with at least this chance, in a hundred, for a visit of this day. */
-    private record Asked(Day day, Visit visit, int chance, Instant now, Problem problem) {
+    private record Asked(Day day, Visit visit, int chance, Instant now, Packing packing) {
         static Asked of(Day day, Visit visit, int chance, Instant now) {
-            return new Asked(day, visit, chance, now, Problems.of(day, now, visit));
+            return new Asked(day, visit, chance, now, Problems.packing(day, now, visit));
         }
     }
 
@@ -88,14 +88,20 @@ public final class Quoting {
     }
 
     private static Quote atOnce(Asked asked) {
-        Problem problem = asked.problem();
+        Problem problem = asked.packing().packed();
         Plan fitted = problem.posted().isPresent() ? Planning.settled(problem) : Planning.quick(problem);
         Estimate estimate = new Estimator(asked.day().books().catalogue())
                 .estimate(
                         asked.day().machineOf(asked.visit()).classId(),
                         asked.visit().intake(),
                         asked.visit().lines());
-        return new Quote(estimate, offer(asked, fitted), Optional.empty(), true, List.of());
+        return new Quote(
+                estimate,
+                asked.day().forecastOf(asked.visit()).range(),
+                offer(asked, fitted),
+                Optional.empty(),
+                true,
+                List.of());
     }
 
     /** With everybody going on as posted; what the day packed anew would offer is still open. */
@@ -105,7 +111,7 @@ public final class Quoting {
 
     /** What is to be packed anew; nothing where the machine cannot be taken in like this. */
     public Optional<Problem> problem() {
-        return asked.map(Asked::problem);
+        return asked.map(each -> each.packing().packed());
     }
 
     /** The whole answer, with the plan that was found. */
@@ -167,7 +173,7 @@ public final class Quoting {
     }
 
     private static Optional<Quote.Offer> offer(Asked asked, Plan plan) {
-        Outlook outlook = Outlook.of(asked.day(), asked.now(), asked.problem(), plan);
+        Outlook outlook = Outlook.of(asked.day(), asked.now(), asked.packing(), plan);
         String id = asked.visit().id();
         Optional<Instant> planned = outlook.readyAt(id);
         OptionalInt minute =

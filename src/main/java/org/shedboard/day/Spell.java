@@ -5,20 +5,12 @@ import org.shedboard.shop.Person;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Task;
 
-/** How much of a task is left: the estimate at this person's pace, less the working minutes of the spell so far. */
+/** How much of a begun task is left: what was expected when the spell began, less the working minutes of the spell so far. */
 final class Spell {
     /** A task that runs over its estimate always has something left, or nobody would be on it. */
     private static final int AT_LEAST = 1;
 
     private Spell() {}
-
-    /** Hands-on minutes this person would take for the whole task. */
-    static int minutesFor(Task task, Person person) {
-        if (task.handsOn() == 0) {
-            return 0;
-        }
-        return Math.max(AT_LEAST, Math.round(task.handsOn() * person.pacePercent() / 100f));
-    }
 
     /** Hands-on minutes left of a begun task at this moment. */
     static int minutesLeft(Day day, Task task, Instant now) {

@@ -11,7 +11,7 @@ import org.shedboard.shop.WorkKind;
  * @param items the breakdown, line by line; their minutes add up to {@link #handsOn()}
  * @param stays the work of the visit, none of it begun
  */
-public record Estimate(List<Item> items, List<Stay> stays, Range range) {
+public record Estimate(List<Item> items, List<Stay> stays) {
     /**
      * One line of a breakdown.
      *

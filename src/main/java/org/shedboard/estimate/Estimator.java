@@ -5,24 +5,19 @@ import org.shedboard.shop.Intake;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
-import org.shedboard.shop.Task;
 
 /** Says what work takes, by the arithmetic of one catalogue. */
 public final class Estimator {
     private final Catalogue catalogue;
-    private final Scatter scatter;
 
     public Estimator(Catalogue catalogue) {
         this.catalogue = catalogue;
-        this.scatter = new Scatter(catalogue.spreads());
     }
 
     /** The work of a visit with these lines, and what it takes. Every line names work of this catalogue. */
     public Estimate estimate(String classId, Intake intake, List<Line> lines) {
         Assembly assembly = new Assembly(catalogue, catalogue.expectClass(classId), intake, lines);
-        var stays = assembly.stays();
-        List<Task> tasks = stays.stream().flatMap(stay -> stay.tasks().stream()).toList();
-        return new Estimate(assembly.items(), stays, scatter.of(tasks));
+        return new Estimate(assembly.items(), assembly.stays());
     }
 
     /**
@@ -32,11 +27,6 @@ public final class Estimator {
     public List<Stay> withAdded(String classId, Intake intake, List<Stay> stays, List<Line> added) {
         List<Stay> bare = new Assembly(catalogue, catalogue.expectClass(classId), intake, added).repairStays();
         return new Joining(stays).with(bare);
-    }
-
-    /** Likely and safe minutes of any tasks, as for those a visit has left. */
-    public Estimate.Range rangeOf(List<Task> tasks) {
-        return scatter.of(tasks);
     }
 
     /** The inspection points that are looked at in one step of this visit. */

@@ -1,53 +1,42 @@
 package org.shedboard.learn;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Arrays;
 import org.shedboard.fit.Pooled;
-import org.shedboard.shop.Depth;
-import org.shedboard.shop.Mud;
 
 /**
- * How likely minutes grow with mud, or with depth, as they are shown: a dirtier machine or a deeper look is never said to be shorter,
- * though what is believed may well say so while few were seen. Grades that fall are pooled; what is believed stays as it is.
+ * How minutes grow with mud and with depth, as they are shown: a dirtier machine or a deeper look is never said to be shorter, though
+ * what is believed may well say so while few were seen. Grades that fall are pooled; what is believed stays as it is.
  */
 public final class Growth {
     private Growth() {}
 
     /**
-     * Likely minutes at each mud grade, clean first.
+     * The minutes, falling neither with mud nor with depth. They are pooled along mud first and along depth then, which leaves what was
+     * made rising along mud so: pooling never puts a larger figure below a smaller one.
      *
-     * @param catalogue minutes by the catalogue at each grade
+     * @param minutes by mud grade, clean first, then by depth, the shallowest look first
      */
-    public static List<Double> withMud(Learned learned, Sort sort, Circumstances at, ToDoubleFunction<Mud> catalogue) {
-        List<Double> minutes = new ArrayList<>();
-        for (Mud grade : Mud.values()) {
-            minutes.add(catalogue.applyAsDouble(grade) * learned.factor(sort, at.with(grade)));
-        }
-        return rising(minutes);
+    public static double[][] rising(double[][] minutes) {
+        double[][] byDepth = turned(minutes);
+        Arrays.setAll(byDepth, look -> pooled(byDepth[look]));
+        double[][] byMud = turned(byDepth);
+        Arrays.setAll(byMud, grade -> pooled(byMud[grade]));
+        return byMud;
     }
 
-    /**
-     * Likely minutes at each depth, the shallowest look first.
-     *
-     * @param catalogue minutes by the catalogue at each depth
-     */
-    public static List<Double> withDepth(
-            Learned learned, Sort sort, Circumstances at, ToDoubleFunction<Depth> catalogue) {
-        List<Double> minutes = new ArrayList<>();
-        for (Depth look : Depth.values()) {
-            minutes.add(catalogue.applyAsDouble(look) * learned.factor(sort, at.with(look)));
-        }
-        return rising(minutes);
+    private static double[] pooled(double[] figures) {
+        double[] ones = new double[figures.length];
+        Arrays.fill(ones, 1);
+        return Pooled.rising(figures, ones);
     }
 
-    private static List<Double> rising(List<Double> minutes) {
-        double[] ones = minutes.stream().mapToDouble(each -> 1).toArray();
-        double[] figures = minutes.stream().mapToDouble(each -> each).toArray();
-        List<Double> rising = new ArrayList<>();
-        for (double each : Pooled.rising(figures, ones)) {
-            rising.add(each);
+    private static double[][] turned(double[][] figures) {
+        double[][] turned = new double[figures[0].length][figures.length];
+        for (int row = 0; row < figures.length; row++) {
+            for (int column = 0; column < turned.length; column++) {
+                turned[column][row] = figures[row][column];
+            }
         }
-        return rising;
+        return turned;
     }
 }

@@ -18,7 +18,6 @@ import org.shedboard.day.Riding;
 import org.shedboard.day.WashDowns;
 import org.shedboard.day.Wear;
 import org.shedboard.estimate.Estimate;
-import org.shedboard.estimate.Estimator;
 import org.shedboard.estimate.Point;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
@@ -168,7 +167,7 @@ final class SheetView {
 
     private Region promise(Region region) {
         List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
-        Estimate.Range range = new Estimator(day.books().catalogue()).rangeOf(left);
+        Estimate.Range range = day.forecastOf(visit).rangeOf(left);
         List<String> parts = new ArrayList<>();
         parts.add(visit.promise().map(this::said).orElse(Words.say("sheet.no_promise")));
         outlook.chanceOfPromise(visit).ifPresent(chance -> parts.add(Words.say("sheet.chance", chance)));

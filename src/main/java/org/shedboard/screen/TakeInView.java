@@ -311,10 +311,7 @@ final class TakeInView {
         Estimate estimate = quote.estimate();
         rest = line(
                 rest,
-                Words.say(
-                        "form.total",
-                        estimate.range().likely(),
-                        estimate.range().safe()),
+                Words.say("form.total", quote.range().likely(), quote.range().safe()),
                 Style.STRONG);
         return line(rest, Words.say("form.cleaning", estimate.cleaning()), Style.NORMAL);
     }

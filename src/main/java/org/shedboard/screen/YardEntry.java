@@ -9,7 +9,6 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.estimate.Estimate;
-import org.shedboard.estimate.Estimator;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Stay;
@@ -88,7 +87,7 @@ public final class YardEntry {
         List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
         return left.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Estimator(day.books().catalogue()).rangeOf(left));
+                : Optional.of(day.forecastOf(visit).rangeOf(left));
     }
 
     /** Where it stands, or what it waits for and until when. */

@@ -43,6 +43,10 @@ public record Intake(
         return new Intake(arrives, grade, depth, condition, note, alsoLookAt, meterHours, washDownFirst);
     }
 
+    public Intake withDepth(Depth look) {
+        return new Intake(arrives, mud, look, condition, note, alsoLookAt, meterHours, washDownFirst);
+    }
+
     public Intake alsoLookingAt(List<String> pointIds) {
         return new Intake(arrives, mud, depth, condition, note, pointIds, meterHours, washDownFirst);
     }

@@ -1,6 +1,7 @@
 package org.shedboard.shop;
 
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -34,6 +35,19 @@ public record Person(
 
     public boolean may(Skill skill) {
         return skills.contains(skill);
+    }
+
+    /** The gaps between the usual shifts. */
+    public List<Window> breaks() {
+        List<Window> breaks = new ArrayList<>();
+        for (int i = 1; i < shifts.size(); i++) {
+            LocalTime from = shifts.get(i - 1).to();
+            LocalTime to = shifts.get(i).from();
+            if (from.isBefore(to)) {
+                breaks.add(new Window(from, to));
+            }
+        }
+        return breaks;
     }
 
     public LocalTime startsAt() {

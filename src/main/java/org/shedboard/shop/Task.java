@@ -47,6 +47,11 @@ public record Task(
         return new Task(id, name, kind, skill, handsOn, unattended, after, ids, lines, caution, progress);
     }
 
+    /** The same as another catalogue has it. */
+    public Task withMinutes(int nextHandsOn, int nextUnattended) {
+        return new Task(id, name, kind, skill, nextHandsOn, nextUnattended, after, notBy, lines, caution, progress);
+    }
+
     /** Whether this is the task of that name, or the same once more in one visit, which has a number behind its name. */
     public boolean isCalled(String name) {
         return id.equals(name)

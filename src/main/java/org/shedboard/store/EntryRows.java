@@ -54,6 +54,15 @@ final class EntryRows {
             WHERE replaces_id >= ? AND replaces_id < ?
             ORDER BY from_at, id""";
 
+    private static final List<String> STATE_OF_FINISHED_WORK = List.of(
+            "SELECT COUNT(*) FROM visit WHERE finished_at IS NOT NULL",
+            "SELECT CAST(EXTRACT(EPOCH FROM MAX(finished_at)) AS BIGINT) FROM visit",
+            "SELECT COUNT(*) FROM clock_entry WHERE corrected_at IS NOT NULL",
+            """
+            SELECT COUNT(*) FROM clock_entry
+            JOIN visit ON visit.id = clock_entry.visit_id
+            WHERE visit.finished_at IS NOT NULL AND clock_entry.to_at IS NOT NULL""");
+
     private EntryRows() {}
 
     /** Those that touch the span, and wherever they lie those that stand for one of them or for a presence of its days. */
@@ -69,6 +78,13 @@ final class EntryRows {
         read(sql.select(ENTRY, REPLACING_PRESENCES, first, beyond))
                 .forEach(entry -> entries.putIfAbsent(entry.id(), entry));
         return List.copyOf(entries.values());
+    }
+
+    /** Entries are never taken away and finished visits seldom, so that counting tells; the newest finish tells the rest. */
+    static List<Long> stateOfFinishedWork(Sql sql) {
+        return STATE_OF_FINISHED_WORK.stream()
+                .map(query -> sql.findNumber(query).orElse(0L))
+                .toList();
     }
 
     static List<ClockEntry> open(Sql sql) {

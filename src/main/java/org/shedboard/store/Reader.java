@@ -105,6 +105,11 @@ public sealed class Reader permits Tx {
         return VisitRows.finishedWithin(sql, from, to);
     }
 
+    /** Numbers of which at least one is another once there is more finished work, or other clock entries on it. */
+    public List<Long> stateOfFinishedWork() {
+        return EntryRows.stateOfFinishedWork(sql);
+    }
+
     public Optional<Visit> findVisit(String id) {
         return VisitRows.find(sql, id);
     }

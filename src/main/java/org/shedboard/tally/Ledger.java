@@ -2,7 +2,6 @@ package org.shedboard.tally;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,7 +13,6 @@ import org.shedboard.day.Presences;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.TimeBook;
 import org.shedboard.shop.Opening;
-import org.shedboard.shop.Person;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.Window;
 
@@ -76,20 +74,8 @@ public record Ledger(
     /** The rows to tally hours from, and by what rules. */
     TimeBook book() {
         Map<String, List<Window>> breaks = new LinkedHashMap<>();
-        books.shop().people().forEach(person -> breaks.put(person.id(), breaksOf(person)));
+        books.shop().people().forEach(person -> breaks.put(person.id(), person.breaks()));
         return new TimeBook(books.shop().zone(), books.hoursRules(), breaks, rows());
-    }
-
-    private static List<Window> breaksOf(Person person) {
-        List<Window> breaks = new ArrayList<>();
-        for (int i = 1; i < person.shifts().size(); i++) {
-            LocalTime from = person.shifts().get(i - 1).to();
-            LocalTime to = person.shifts().get(i).from();
-            if (from.isBefore(to)) {
-                breaks.add(new Window(from, to));
-            }
-        }
-        return breaks;
     }
 
     /** Whether one of its days was opened and never closed. */

@@ -18,6 +18,7 @@ import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Work;
 import org.shedboard.files.Seed;
+import org.shedboard.forecast.Foresight;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.register.Logbook;
 import org.shedboard.register.Reading;
@@ -83,7 +84,8 @@ public final class RingSpeed {
                 HoursRules.USUAL,
                 Set.of(),
                 Register.EMPTY.with(new Logbook(readings, serviced, List.of())),
-                Shelf.EMPTY);
+                Shelf.EMPTY,
+                Foresight.none(catalogue, seed.shop().people()));
         Setup bare = new Setup(seed.shop(), seed.owners(), List.of(), List.of(), Optional.empty(), seed.pins());
         Day blank = Beginning.of(catalogue, bare, LocalDate.of(2026, 5, 12)).day();
         return new Day(

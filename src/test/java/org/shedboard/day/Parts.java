@@ -49,7 +49,8 @@ final class Parts {
                 books.hoursRules(),
                 books.signers(),
                 books.register(),
-                new Shelf(stock, orders)));
+                new Shelf(stock, orders),
+                books.foresight()));
     }
 
     /** Plenty of everything. */

@@ -18,7 +18,8 @@ class QuoteTest {
 
     private static Optional<Quote.Offer> packedAnew(Optional<Quote.Offer> asPosted, Optional<Quote.Offer> anew) {
         Quote quote = new Quote(
-                new Estimate(List.of(), List.of(), new Estimate.Range(0, 0)),
+                new Estimate(List.of(), List.of()),
+                new Estimate.Range(0, 0),
                 asPosted,
                 Optional.empty(),
                 true,

@@ -136,18 +136,6 @@ class JoiningTest {
         assertConsistent(stays);
     }
 
-    @Test
-    void the_range_of_what_is_left_is_that_of_the_whole_less_what_is_done() {
-        Estimate whole = ESTIMATOR.estimate("side-by-side", INTAKE, List.of(SERVICE));
-        List<Task> all =
-                whole.stays().stream().flatMap(stay -> stay.tasks().stream()).toList();
-        assertEquals(whole.range(), ESTIMATOR.rangeOf(all));
-        Estimate.Range left = ESTIMATOR.rangeOf(all.subList(3, all.size()));
-        assertTrue(left.likely() < whole.range().likely());
-        assertTrue(left.safe() > left.likely());
-        assertEquals(new Estimate.Range(0, 0), ESTIMATOR.rangeOf(List.of()));
-    }
-
     /** Ids are unique, waiting stays within a stay and goes backwards, and no stay comes after one that began later. */
     private static void assertConsistent(List<Stay> stays) {
         Set<String> all = new HashSet<>();

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,9 @@ import org.shedboard.estimate.Variant;
 import org.shedboard.estimate.Work;
 import org.shedboard.estimate.Work.WorkTask;
 import org.shedboard.estimate.WorkPart;
+import org.shedboard.forecast.Experience;
+import org.shedboard.forecast.Grounds;
+import org.shedboard.forecast.VisitForecast;
 import org.shedboard.register.Carried;
 import org.shedboard.register.IdNumber;
 import org.shedboard.register.NumberCheck;
@@ -52,6 +56,8 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
+import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WorkKind;
 
 /** Whether the seed's catalogue is one a country workshop could believe; what it believes is common practice, no source. */
@@ -337,21 +343,41 @@ class SeedTest {
         }
     }
 
-    /** Tolerances: 417 visits are a draw themselves, and a little of what was put in is not in the catalogue. */
+    /**
+     * Tolerances: 417 visits are a draw themselves, and a little of what was put in is not in the catalogue. Nothing is learned yet:
+     * what the catalogue's minutes and spreads make of whole visits.
+     */
     @Test
     void about_half_of_the_history_stays_within_likely_and_four_fifths_within_safe() {
-        Estimator estimator = new Estimator(CATALOGUE);
+        Grounds grounds = new Grounds(
+                CATALOGUE,
+                SETUP.shop().people(),
+                Experience.none(CATALOGUE, SETUP.shop().people()).learned());
         double visits = SETUP.past().size();
         long likely = SETUP.past().stream()
-                .filter(visit ->
-                        atFullPace(visit) <= estimate(estimator, visit).range().likely())
+                .filter(visit -> atFullPace(visit) <= range(grounds, visit).likely())
                 .count();
         long safe = SETUP.past().stream()
-                .filter(visit ->
-                        atFullPace(visit) <= estimate(estimator, visit).range().safe())
+                .filter(visit -> atFullPace(visit) <= range(grounds, visit).safe())
                 .count();
         assertEquals(0.50, likely / visits, 0.09);
         assertEquals(0.80, safe / visits, 0.06);
+    }
+
+    private static Estimate.Range range(Grounds grounds, PastVisit past) {
+        Visit visit = new Visit(
+                "V",
+                past.machineId(),
+                OptionalInt.empty(),
+                VisitState.IN_YARD,
+                intake(past),
+                lines(past),
+                estimate(new Estimator(CATALOGUE), past).stays(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        return VisitForecast.of(grounds, machineOf(past), visit, past.date()).range();
     }
 
     /** Minutes it would have taken people who work at the catalogue's pace. */
@@ -375,15 +401,24 @@ class SeedTest {
     }
 
     private static Estimate estimate(Estimator estimator, PastVisit visit) {
-        Machine machine = SETUP.machines().stream()
+        return estimator.estimate(machineOf(visit).classId(), intake(visit), lines(visit));
+    }
+
+    private static Machine machineOf(PastVisit visit) {
+        return SETUP.machines().stream()
                 .filter(each -> each.id().equals(visit.machineId()))
                 .findFirst()
                 .orElseThrow();
-        List<Line> lines = visit.workIds().stream()
+    }
+
+    private static Intake intake(PastVisit visit) {
+        return new Intake(Instant.EPOCH, visit.mud(), visit.depth(), Condition.SOUND, "");
+    }
+
+    private static List<Line> lines(PastVisit visit) {
+        return visit.workIds().stream()
                 .map(id -> new Line(id, id, id, Payer.OWNER, List.of()))
                 .toList();
-        Intake intake = new Intake(Instant.EPOCH, visit.mud(), visit.depth(), Condition.SOUND, "");
-        return estimator.estimate(machine.classId(), intake, lines);
     }
 
     /** Each at the shallowest look it is due at: a task of its step looks at it, and takes its minutes. */

@@ -1,73 +1,72 @@
 package org.shedboard.learn;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.shedboard.shop.Depth;
-import org.shedboard.shop.Mud;
 
+/** Minutes by mud grade, then by depth. */
 class GrowthTest {
-    private static final double[] CATALOGUE = {5, 10, 20, 35};
-
     @Test
-    void with_nothing_learned_minutes_grow_as_in_the_catalogue() {
-        assertEquals(List.of(5.0, 10.0, 20.0, 35.0), grown(Learned.of(DrawnShop.EXPECTED, List.of())));
+    void what_rises_already_is_left_alone() {
+        double[][] rising = {{5, 10, 20}, {5, 12, 21}, {9, 12, 30}, {20, 40, 41}};
+        assertSame(rising, Growth.rising(rising));
     }
 
     @Test
-    void a_caked_machine_is_never_said_to_be_quicker_though_the_few_seen_were() {
-        List<Lesson> lessons = new ArrayList<>();
-        for (int i = 0; i < 40; i++) {
-            lessons.add(lesson(i, Mud.MUDDY, 20, 40));
-            lessons.add(lesson(i, Mud.CAKED, 35, 25));
-        }
-        Learned learned = Learned.of(DrawnShop.EXPECTED, lessons);
-        assertTrue(
-                35 * learned.factor(Sort.WASH, at(Mud.CAKED)) < 20 * learned.factor(Sort.WASH, at(Mud.MUDDY)),
-                "what is believed is left alone");
-        List<Double> grown = grown(learned);
-        assertEquals(grown.get(2), grown.get(3), 1e-9);
-        assertTrue(grown.get(0) <= grown.get(1) && grown.get(1) <= grown.get(2), grown.toString());
+    void a_dirtier_machine_is_never_said_to_be_quicker() {
+        double[][] minutes = {{10, 10, 10}, {20, 20, 20}, {40, 40, 40}, {30, 30, 30}};
+        assertSame(new double[][] {{10, 10, 10}, {20, 20, 20}, {35, 35, 35}, {35, 35, 35}}, Growth.rising(minutes));
     }
 
     @Test
     void a_deeper_look_is_never_said_to_be_shorter() {
-        Learned learned = Learned.of(DrawnShop.EXPECTED, List.of());
-        assertEquals(
-                List.of(15.0, 15.0, 40.0),
-                Growth.withDepth(
-                        learned, Sort.UNDERSIDE, at(Mud.MUDDY), look -> new double[] {20, 10, 40}[look.ordinal()]));
+        double[][] minutes = {{20, 10, 40}, {20, 10, 40}, {20, 10, 40}, {20, 10, 40}};
+        assertArrayEquals(new double[] {15, 15, 40}, Growth.rising(minutes)[2], 1e-9);
     }
 
     @Test
-    void the_parts_of_a_story_add_up_to_the_likely_minutes() {
-        List<Lesson> lessons = new DrawnShop(2)
-                .visitsWith(200).stream().map(DrawnShop.Piece::lesson).toList();
-        Learned learned = Learned.of(DrawnShop.EXPECTED, lessons);
-        Story story = learned.story(Sort.REPAIR, 50, lessons.get(3).circumstances());
-        assertEquals(
-                learned.minutes(Sort.REPAIR, 50, lessons.get(3).circumstances()).median(), story.likelyMinutes(), 1e-9);
-        assertTrue(story.shares().stream().anyMatch(share -> share.trait() == Trait.PERSON), story.toString());
+    void whatever_is_believed_falls_neither_with_mud_nor_with_depth_and_keeps_its_mean() {
+        Random random = new Random(7);
+        for (int round = 0; round < 500; round++) {
+            double[][] minutes = drawn(random);
+            double[][] rising = Growth.rising(minutes);
+            for (int mud = 0; mud < 4; mud++) {
+                for (int depth = 0; depth < 3; depth++) {
+                    assertTrue(mud == 0 || rising[mud][depth] >= rising[mud - 1][depth] - 1e-9, "mud, round " + round);
+                    assertTrue(
+                            depth == 0 || rising[mud][depth] >= rising[mud][depth - 1] - 1e-9, "depth, round " + round);
+                }
+            }
+            assertEquals(sum(minutes), sum(rising), 1e-6);
+        }
     }
 
-    private static List<Double> grown(Learned learned) {
-        return Growth.withMud(learned, Sort.WASH, at(Mud.CLEAN), mud -> CATALOGUE[mud.grade()]).stream()
-                .map(minutes -> Math.round(minutes * 1e9) / 1e9)
-                .toList();
+    private static double[][] drawn(Random random) {
+        double[][] minutes = new double[4][3];
+        for (double[] row : minutes) {
+            for (int depth = 0; depth < row.length; depth++) {
+                row[depth] = 10 + 90 * random.nextDouble();
+            }
+        }
+        return minutes;
     }
 
-    private static Lesson lesson(int number, Mud mud, double catalogue, double actual) {
-        return new Lesson("V" + number, Sort.WASH, at(mud), catalogue, actual);
+    private static double sum(double[][] minutes) {
+        double sum = 0;
+        for (double[] row : minutes) {
+            for (double each : row) {
+                sum += each;
+            }
+        }
+        return sum;
     }
 
-    private static Circumstances at(Mud mud) {
-        return new Circumstances(
-                "quad", mud, Depth.STANDARD, OptionalInt.of(8), LocalDate.of(2026, 5, 12), Map.of("P1", 1.0));
+    private static void assertSame(double[][] expected, double[][] actual) {
+        for (int mud = 0; mud < expected.length; mud++) {
+            assertArrayEquals(expected[mud], actual[mud], 1e-9, "mud " + mud);
+        }
     }
 }

@@ -72,8 +72,8 @@ final class QuoteAnswer {
     private Answer answer() {
         Tree tree = new Tree()
                 .put("name", name)
-                .put("likely", quote.estimate().range().likely())
-                .put("safe", quote.estimate().range().safe())
+                .put("likely", quote.range().likely())
+                .put("safe", quote.range().safe())
                 .put("cleaning", quote.estimate().cleaning())
                 .put("asPosted", quote.asPosted().map(this::tree))
                 .put("repacked", quote.repacked().map(this::tree))
@@ -84,7 +84,7 @@ final class QuoteAnswer {
 
     private List<String> lines() {
         List<String> lines = new ArrayList<>();
-        var range = quote.estimate().range();
+        var range = quote.range();
         lines.add(Words.say(
                 "command.promise.takes",
                 name,

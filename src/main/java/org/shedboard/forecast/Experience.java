@@ -1,0 +1,115 @@
+package org.shedboard.forecast;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Spreads;
+import org.shedboard.learn.Expectation;
+import org.shedboard.learn.Hindsight;
+import org.shedboard.learn.Learned;
+import org.shedboard.learn.Lesson;
+import org.shedboard.learn.Said;
+import org.shedboard.learn.Sort;
+import org.shedboard.shop.Person;
+
+/**
+ * What the shop has finished, and what that taught. All that was finished before today is learned from together; what is finished today
+ * is added piece by piece, so that every terminal has learned the same.
+ */
+public final class Experience {
+    private final Expectation expected;
+    private final List<Lesson> lessons;
+    /** What was learned from the first so many of them together. */
+    private final Learned together;
+
+    private final int count;
+    private final Learned learned;
+    /** Worked out when somebody asks for it; whoever works it out gets the same. */
+    private volatile List<Said> hindsight;
+
+    private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
+        this.expected = expected;
+        this.lessons = List.copyOf(lessons);
+        this.together = together;
+        this.count = count;
+        Learned all = together;
+        for (Lesson lesson : this.lessons.subList(count, this.lessons.size())) {
+            all = all.after(lesson);
+        }
+        this.learned = all;
+    }
+
+    /** Of a shop that has finished nothing yet. */
+    public static Experience none(Catalogue catalogue, List<Person> people) {
+        return of(catalogue, people, List.of(), LocalDate.MIN);
+    }
+
+    /** @param lessons oldest first */
+    public static Experience of(Catalogue catalogue, List<Person> people, List<Lesson> lessons, LocalDate today) {
+        Expectation expected = expectation(catalogue.spreads(), people);
+        int before = before(lessons, today);
+        return new Experience(expected, lessons, Learned.of(expected, lessons.subList(0, before)), before);
+    }
+
+    /** As {@link #of}, without learning anew what this one has learned already. */
+    public Experience grown(Catalogue catalogue, List<Person> people, List<Lesson> more, LocalDate today) {
+        boolean isKnown = before(more, today) == count
+                && more.subList(0, count).equals(lessons.subList(0, count))
+                && expectation(catalogue.spreads(), people).equals(expected);
+        return isKnown ? new Experience(expected, more, together, count) : of(catalogue, people, more, today);
+    }
+
+    private static int before(List<Lesson> lessons, LocalDate today) {
+        int count = 0;
+        while (count < lessons.size()
+                && lessons.get(count).circumstances().date().isBefore(today)) {
+            count++;
+        }
+        return count;
+    }
+
+    /** Whoever is slower than the catalogue is taken to be still learning. */
+    private static Expectation expectation(Spreads spreads, List<Person> people) {
+        Map<Sort, Double> bySort = new EnumMap<>(Sort.class);
+        for (Sort sort : Sort.values()) {
+            bySort.put(sort, whole(spreads.of(sort.kind()), spreads));
+        }
+        Set<String> learners = people.stream()
+                .filter(person -> person.pacePercent() > 100)
+                .map(Person::id)
+                .collect(Collectors.toSet());
+        return new Expectation(bySort, spreads.machine(), spreads.person(), learners);
+    }
+
+    /** What the work has for itself and what it shares, together. */
+    private static double whole(double own, Spreads spreads) {
+        return StrictMath.sqrt(own * own + spreads.machine() * spreads.machine() + spreads.person() * spreads.person());
+    }
+
+    public Expectation expected() {
+        return expected;
+    }
+
+    /** Oldest first, those that are not learned from among them. */
+    public List<Lesson> lessons() {
+        return lessons;
+    }
+
+    public Learned learned() {
+        return learned;
+    }
+
+    /** What would have been said of each piece of finished work by those of the days before, oldest first. */
+    public List<Said> hindsight() {
+        List<Said> known = hindsight;
+        if (known == null) {
+            known = Hindsight.of(expected, lessons);
+            hindsight = known;
+        }
+        return known;
+    }
+}
