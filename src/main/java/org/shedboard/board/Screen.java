@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
+import org.shedboard.learn.Scorecard;
 
 /** Which screen is shown, and what is selected or typed on it. */
 public sealed interface Screen {
@@ -174,6 +175,29 @@ public sealed interface Screen {
 
         Ahead showing(Page other) {
             return new Ahead(weeks, other, row);
+        }
+    }
+
+    /**
+     * How right what was said was.
+     *
+     * @param card as it was when the day was last read: it is not made at every key
+     * @param scroll lines the page is moved up
+     */
+    record ScorecardPage(Scorecard card, Page page, int scroll) implements Screen {
+        /** What of it is looked at. */
+        public enum Page {
+            SAID,
+            DRAWN,
+            ASIDE
+        }
+
+        ScorecardPage showing(Page other) {
+            return new ScorecardPage(card, other, 0);
+        }
+
+        ScorecardPage scrolledTo(int line) {
+            return new ScorecardPage(card, page, Math.max(0, line));
         }
     }
 
