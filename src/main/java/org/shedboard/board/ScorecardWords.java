@@ -23,6 +23,9 @@ public final class ScorecardWords {
     /** From so many minutes on they are said in hours. */
     private static final int IN_HOURS = 180;
 
+    /** Per cent beyond which nobody cares how much. */
+    private static final long FAR = 900;
+
     private final Books books;
     private final Scorecard card;
 
@@ -114,6 +117,9 @@ public final class ScorecardWords {
 
     private static String rival(String name, Score.Measures ours, Score.Measures rivals) {
         long further = Math.round(100 * (rivals.meanMinutesOff() / ours.meanMinutesOff() - 1));
+        if (further >= FAR) {
+            return Words.say("scorecard.far_off", Words.say(name));
+        }
         if (further == 0) {
             return Words.say("scorecard.as_near", Words.say(name));
         }

@@ -60,6 +60,13 @@ class ScorecardWordsTest {
     }
 
     @Test
+    void when_ours_was_right_to_the_minute_a_rival_is_not_said_to_be_endlessly_worse() {
+        assertEquals(
+                "The catalogue alone would have been more than ten times as far off.",
+                ScorecardWords.of(BOOKS, card(took(10, 60.5))).get(4));
+    }
+
+    @Test
     void what_runs_away_is_named_with_since_when_and_by_how_much() {
         assertEquals(
                 List.of(
