@@ -167,7 +167,10 @@ public final class Learned {
         return new Story(sort, catalogueMinutes, shares);
     }
 
-    /** Who does this sort of work here, and how much of it each; none before anybody did. */
+    /**
+     * Who does this sort of work here, and how much of it each, by the last year of it: who left is not counted for ever. None before
+     * anybody did.
+     */
     public Map<String, Double> usualPeople(Sort sort) {
         Map<Sort, Map<String, Double>> known = usualPeople;
         if (known == null) {
@@ -182,7 +185,7 @@ public final class Learned {
 
     private Map<String, Double> sharesOf(Sort sort) {
         Map<String, Double> shares = new LinkedHashMap<>();
-        List<Lesson> lessons = models.get(sort).kept();
+        List<Lesson> lessons = models.get(sort).ofLastYear();
         for (Lesson lesson : lessons) {
             lesson.circumstances()
                     .people()
