@@ -87,9 +87,9 @@ public final class Learned {
 
     /** Who did most of it, and when; empty where nobody is named. */
     private static String personsDay(Lesson lesson) {
-        return lesson.circumstances().people().entrySet().stream()
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(most -> most.getKey() + "\n" + lesson.date())
+        return lesson.circumstances()
+                .mostBy()
+                .map(person -> person + "\n" + lesson.date())
                 .orElse("");
     }
 

@@ -64,6 +64,7 @@ import picocli.CommandLine.ScopeType;
             PickCommand.class,
             FitCommand.class,
             WeeksCommand.class,
+            ScorecardCommand.class,
             CalendarCommand.class,
             RegisterCommands.Find.class,
             RegisterCommands.Page.class,
