@@ -177,7 +177,8 @@ public record Books(
         Tally tally =
                 new TimeBook(shop.zone(), hoursRules, breaks, entries).tally(LocalDate.MIN, today.plusDays(1), now);
         List<Lesson> lessons = Lessons.of(catalogue, shop, machines, visits, tally);
-        return with(foresight.with(experience().grown(catalogue, shop.people(), lessons, today)));
+        Experience grown = experience().grown(catalogue, shop.people(), lessons, today);
+        return with(foresight.with(grown.clocked(catalogue, shop, machines, visits, tally)));
     }
 
     public Experience experience() {

@@ -104,6 +104,34 @@ public final class Belief {
         return new Forecast(middle(row), scatter() * StrictMath.hypot(1, triangle.reach(row)), (int) degrees);
     }
 
+    /** Where the middle of all values at this row lies, and how sure that is; the scatter of one value about it is not in it. */
+    public Forecast middleAt(double[] row) {
+        return new Forecast(middle(row), scatter() * triangle.reach(row), (int) degrees);
+    }
+
+    /**
+     * The same where so much more is known of what this row says than was believed beforehand: that it is 0, with this precision.
+     *
+     * @param precision negative for so much less
+     */
+    public Forecast middleAt(double[] row, double precision) {
+        double reach = triangle.reach(row);
+        double sure = 1 / (reach * reach);
+        return new Forecast(
+                middle(row) * sure / (sure + precision), scatter() / StrictMath.sqrt(sure + precision), (int) degrees);
+    }
+
+    /** With each coefficient besides believed to be 0, beforehand and with these precisions; no value is seen by that. */
+    public Belief holding(double[] precisions) {
+        Triangle held = triangle.copy();
+        for (int column = 0; column < precisions.length; column++) {
+            double[] row = new double[precisions.length];
+            row[column] = StrictMath.sqrt(precisions[column]);
+            held.take(row, 0);
+        }
+        return new Belief(held, degrees, priorLeft);
+    }
+
     /** What the model says at this row. */
     public double middle(double[] row) {
         double middle = 0;

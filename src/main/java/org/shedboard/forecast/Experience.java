@@ -8,13 +8,18 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Spreads;
+import org.shedboard.hours.Tally;
+import org.shedboard.learn.Clocked;
 import org.shedboard.learn.Expectation;
 import org.shedboard.learn.Hindsight;
 import org.shedboard.learn.Learned;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Said;
 import org.shedboard.learn.Sort;
+import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 
 /**
  * What the shop has finished, and what that taught. All that was finished before today is learned from together; what is finished today
@@ -28,10 +33,13 @@ public final class Experience {
 
     private final int count;
     private final Learned learned;
+    /** The same work by what was clocked together, which tells the catalogue's figures apart. */
+    private final List<Clocked> clocked;
     /** Worked out when somebody asks for it; whoever works it out gets the same. */
     private volatile List<Said> hindsight;
 
     private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
+        this.clocked = List.of();
         this.expected = expected;
         this.lessons = List.copyOf(lessons);
         this.together = together;
@@ -41,6 +49,15 @@ public final class Experience {
             all = all.after(lesson);
         }
         this.learned = all;
+    }
+
+    private Experience(Experience plain, List<Clocked> clocked) {
+        this.expected = plain.expected;
+        this.lessons = plain.lessons;
+        this.together = plain.together;
+        this.count = plain.count;
+        this.learned = plain.learned;
+        this.clocked = List.copyOf(clocked);
     }
 
     /** Of a shop that has finished nothing yet. */
@@ -97,6 +114,15 @@ public final class Experience {
     /** Oldest first, those that are not learned from among them. */
     public List<Lesson> lessons() {
         return lessons;
+    }
+
+    /** With the same work by what was clocked together, which tells the catalogue's figures apart. */
+    public Experience clocked(Catalogue catalogue, Shop shop, List<Machine> machines, List<Visit> visits, Tally tally) {
+        return new Experience(this, Clockings.of(catalogue, shop, machines, visits, tally));
+    }
+
+    List<Clocked> clocked() {
+        return clocked;
     }
 
     public Learned learned() {
