@@ -32,6 +32,8 @@ public enum Deed {
     WEEKS_AHEAD,
     AHEAD_PLACES,
     AHEAD_SKILLS,
+    SUGGESTIONS,
+    ACCEPT_FIGURE,
     WHOM_TO_RING,
     NOTE_CALL,
     MORE_WEEKS,

@@ -14,6 +14,8 @@ import org.shedboard.forecast.Experience;
 import org.shedboard.forecast.Foresight;
 import org.shedboard.forecast.Grounds;
 import org.shedboard.forecast.Lessons;
+import org.shedboard.forecast.Suggestion;
+import org.shedboard.forecast.Suggestions;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Tally;
@@ -149,6 +151,10 @@ public record Books(
         return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf, foresight);
     }
 
+    Books with(Catalogue next) {
+        return new Books(shop, next, owners, machines, hoursRules, signers, register, shelf, foresight);
+    }
+
     Books with(HoursRules rules) {
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf, foresight);
     }
@@ -183,6 +189,11 @@ public record Books(
 
     public Experience experience() {
         return foresight.experience();
+    }
+
+    /** The figures of the catalogue that finished work contradicts, the strongest first. */
+    public List<Suggestion> suggestions() {
+        return Suggestions.of(catalogue, experience());
     }
 
     /** What forecasts are made from. */

@@ -10,6 +10,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Spreads;
 import org.shedboard.hours.Tally;
 import org.shedboard.learn.Clocked;
+import org.shedboard.learn.Doubt;
 import org.shedboard.learn.Expectation;
 import org.shedboard.learn.Hindsight;
 import org.shedboard.learn.Learned;
@@ -37,6 +38,8 @@ public final class Experience {
     private final List<Clocked> clocked;
     /** Worked out when somebody asks for it; whoever works it out gets the same. */
     private volatile List<Said> hindsight;
+    /** As the hindsight. */
+    private volatile List<Doubt> doubts;
 
     private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
         this.clocked = List.of();
@@ -121,8 +124,14 @@ public final class Experience {
         return new Experience(this, Clockings.of(catalogue, shop, machines, visits, tally));
     }
 
-    List<Clocked> clocked() {
-        return clocked;
+    /** What it says of each figure of the catalogue that it was measured by. */
+    List<Doubt> doubts() {
+        List<Doubt> found = doubts;
+        if (found == null) {
+            found = Doubt.of(learned, expected, clocked);
+            doubts = found;
+        }
+        return found;
     }
 
     public Learned learned() {

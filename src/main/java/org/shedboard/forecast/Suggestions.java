@@ -32,7 +32,7 @@ public final class Suggestions {
     public static List<Suggestion> of(Catalogue catalogue, Experience experience) {
         Map<String, Figure> figures = Figure.of(catalogue).stream()
                 .collect(Collectors.toMap(Figure::id, figure -> figure, (one, other) -> one, LinkedHashMap::new));
-        return Doubt.of(experience.learned(), experience.expected(), experience.clocked()).stream()
+        return experience.doubts().stream()
                 .filter(doubt -> figures.containsKey(doubt.figure()))
                 .filter(doubt -> doubt.stays() >= ENOUGH_STAYS && doubt.strength() > 0)
                 .flatMap(doubt -> suggestion(catalogue, figures.get(doubt.figure()), doubt).stream())

@@ -57,6 +57,8 @@ final class DrawnYard {
     private static final double MACHINE = 0.18;
     private static final double PERSON = 0.1;
     private static final int MACHINES = 120;
+    /** The first works of each class, which are every other visit's. */
+    private static final int SERVICES = 3;
 
     private final Random random;
     private final Map<String, Double> truths = new HashMap<>();
@@ -138,7 +140,7 @@ final class DrawnYard {
         String id = "V" + visits.size();
         Machine machine = machines.get(random.nextInt(machines.size()));
         List<Work> works = CATALOGUE.worksFor(machine.classId());
-        Work work = works.get(random.nextInt(works.size()));
+        Work work = works.get(random.nextInt(random.nextBoolean() ? SERVICES : works.size()));
         List<Line> lines = List.of(new Line("L1", work.id(), work.name(), Payer.OWNER, List.of()));
         Depth depth = Depth.values()[random.nextInt(3)];
         Instant came = date.atTime(7, 0).atZone(ZONE).toInstant();

@@ -15,6 +15,8 @@ import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Figure;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
@@ -67,6 +69,7 @@ final class Scenes {
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
         ring();
+        suggested();
         shelf();
         add("help", "board", () -> demonstration().type("?"));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
@@ -466,6 +469,27 @@ final class Scenes {
                 "take-in",
                 "here-already",
                 () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
+    }
+
+    private static void suggested() {
+        add("suggest", "none", () -> demonstration().type("y"));
+        add("suggest", "two", () -> contradicted().type("y"));
+        add("suggest", "accept", () -> contradicted().type("y").press(Key.DOWN, Key.ENTER));
+        add(
+                "suggest",
+                "accepted",
+                () -> contradicted().type("y").press(Key.ENTER).type("1"));
+    }
+
+    /** By a catalogue that has much less for two things than they take. */
+    private static Rehearsal contradicted() {
+        return demonstration()
+                .measuredBy(
+                        catalogue -> figure(figure(catalogue, "inspect:quad:underside", 22), "wash:tractor:caked", 22));
+    }
+
+    private static Catalogue figure(Catalogue catalogue, String id, int minutes) {
+        return Figure.find(catalogue, id).orElseThrow().in(catalogue, minutes);
     }
 
     private static void ring() {
