@@ -154,6 +154,11 @@ final class SortModel {
         return belief.at(columns.row(circumstances));
     }
 
+    /** The middle of the {@link #forecast}. */
+    double middle(Circumstances circumstances) {
+        return belief.middle(columns.row(circumstances));
+    }
+
     /** What each trait adds to the logarithm, in the order of the traits; those that add nothing are left out. */
     Map<Trait, Double> effects(Circumstances circumstances) {
         double[] row = columns.row(circumstances);
