@@ -120,8 +120,8 @@ public final class Belief {
     }
 
     /** Where the middle of all values at this row lies, and how sure that is; the scatter of one value about it is not in it. */
-    public Forecast middleAt(double[] row) {
-        return new Forecast(middle(row), scatter() * triangle.reach(row), (int) degrees);
+    public Middle middleAt(double[] row) {
+        return new Middle(middle(row), scatter() * triangle.reach(row));
     }
 
     /**
@@ -129,12 +129,19 @@ public final class Belief {
      *
      * @param precision negative for so much less
      */
-    public Forecast middleAt(double[] row, double precision) {
+    public Middle middleAt(double[] row, double precision) {
         double reach = triangle.reach(row);
         double sure = 1 / (reach * reach);
-        return new Forecast(
-                middle(row) * sure / (sure + precision), scatter() / StrictMath.sqrt(sure + precision), (int) degrees);
+        return new Middle(middle(row) * sure / (sure + precision), scatter() / StrictMath.sqrt(sure + precision));
     }
+
+    /** How many of its own scales a middle is off at most, with this probability; the same for all rows. */
+    public double scalesOff(double probability) {
+        return StudentT.quantile(probability, (int) degrees);
+    }
+
+    /** A middle and the scale of Student's t about it. */
+    public record Middle(double value, double scale) {}
 
     /** With each coefficient besides believed to be 0, beforehand and with these precisions; no value is seen by that. */
     public Belief holding(double[] precisions) {

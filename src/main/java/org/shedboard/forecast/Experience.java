@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Catalogue;
@@ -36,6 +37,8 @@ public final class Experience {
     private final Learned learned;
     /** The same work by what was clocked together, which tells the catalogue's figures apart. */
     private final List<Clocked> clocked;
+    /** By which its minutes were measured; empty where none were. */
+    private final Optional<Catalogue> measuredBy;
     /** Worked out when somebody asks for it; whoever works it out gets the same. */
     private volatile List<Said> hindsight;
     /** As the hindsight. */
@@ -43,6 +46,7 @@ public final class Experience {
 
     private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
         this.clocked = List.of();
+        this.measuredBy = Optional.empty();
         this.expected = expected;
         this.lessons = List.copyOf(lessons);
         this.together = together;
@@ -54,7 +58,8 @@ public final class Experience {
         this.learned = all;
     }
 
-    private Experience(Experience plain, List<Clocked> clocked) {
+    private Experience(Experience plain, Catalogue catalogue, List<Clocked> clocked) {
+        this.measuredBy = Optional.of(catalogue);
         this.expected = plain.expected;
         this.lessons = plain.lessons;
         this.together = plain.together;
@@ -121,7 +126,12 @@ public final class Experience {
 
     /** With the same work by what was clocked together, which tells the catalogue's figures apart. */
     public Experience clocked(Catalogue catalogue, Shop shop, List<Machine> machines, List<Visit> visits, Tally tally) {
-        return new Experience(this, Clockings.of(catalogue, shop, machines, visits, tally));
+        return new Experience(this, catalogue, Clockings.of(catalogue, shop, machines, visits, tally));
+    }
+
+    /** Whether what it says of figures is said of those of this catalogue. */
+    boolean isMeasuredBy(Catalogue catalogue) {
+        return measuredBy.equals(Optional.of(catalogue));
     }
 
     /** What it says of each figure of the catalogue that it was measured by. */

@@ -21,6 +21,8 @@ import org.shedboard.learn.Doubt;
 public final class Suggestions {
     /** Fewer finished visits may all have had the same bad luck. */
     static final int ENOUGH_STAYS = 8;
+    /** So that a factor that is surely not 1 does not read as 1 when it is shown. */
+    private static final double LEAST_STRENGTH = 0.01;
     /** A smaller change is not worth having two figures for one thing. */
     private static final double LEAST_CHANGE = 0.1;
     /** Of fewer minutes, before and after, clocks that tell whole ones say too little. */
@@ -28,13 +30,19 @@ public final class Suggestions {
 
     private Suggestions() {}
 
-    /** Those that stand in this catalogue, the strongest first. */
+    /**
+     * Those that stand in this catalogue, the strongest first; none while the work has not been measured by just this catalogue, for what
+     * was found by another would be put on top of what that was changed by.
+     */
     public static List<Suggestion> of(Catalogue catalogue, Experience experience) {
+        if (!experience.isMeasuredBy(catalogue)) {
+            return List.of();
+        }
         Map<String, Figure> figures = Figure.of(catalogue).stream()
                 .collect(Collectors.toMap(Figure::id, figure -> figure, (one, other) -> one, LinkedHashMap::new));
         return experience.doubts().stream()
                 .filter(doubt -> figures.containsKey(doubt.figure()))
-                .filter(doubt -> doubt.stays() >= ENOUGH_STAYS && doubt.strength() > 0)
+                .filter(doubt -> doubt.stays() >= ENOUGH_STAYS && doubt.strength() >= LEAST_STRENGTH)
                 .flatMap(doubt -> suggestion(catalogue, figures.get(doubt.figure()), doubt).stream())
                 .sorted(Comparator.comparingDouble(
                                 (Suggestion each) -> -each.evidence().strength())

@@ -174,10 +174,10 @@ final class Blame {
     /** Lets the one go that is surest to be off; false where none of those still held is. */
     private boolean letGo(Belief belief, boolean[] free) {
         int surest = -1;
-        double best = limit(belief);
+        double best = belief.scalesOff(1 - UNLIKELY);
         for (int column = 0; column < free.length; column++) {
-            Belief.Forecast own = freed(belief, column, false);
-            double strength = free[column] ? 0 : Math.abs(own.middle()) / own.scale();
+            Belief.Middle own = freed(belief, column, false);
+            double strength = free[column] ? 0 : Math.abs(own.value()) / own.scale();
             if (strength > best) {
                 surest = column;
                 best = strength;
@@ -189,14 +189,8 @@ final class Blame {
         return surest >= 0;
     }
 
-    /** How many of its own scales a figure is hardly off by chance; the same for all of them. */
-    private double limit(Belief belief) {
-        int degrees = belief.middleAt(new double[columns]).degrees();
-        return new Belief.Forecast(0, 1, degrees).quantile(1 - UNLIKELY);
-    }
-
     /** What is believed of one figure when it is let go, beside the others as they are. */
-    private Belief.Forecast freed(Belief belief, int column, boolean isFree) {
+    private Belief.Middle freed(Belief belief, int column, boolean isFree) {
         double[] alone = new double[columns];
         alone[column] = 1;
         return isFree ? belief.middleAt(alone) : belief.middleAt(alone, precisionOf(true) - precisionOf(false));
@@ -213,20 +207,20 @@ final class Blame {
             });
         }
         List<Doubt> doubts = new ArrayList<>();
-        double limit = limit(belief);
+        double limit = belief.scalesOff(1 - UNLIKELY);
         figures.forEach((figure, column) ->
                 doubts.add(doubt(figure, freed(belief, column, free[column]), limit, seen.get(figure))));
         return doubts;
     }
 
-    private static Doubt doubt(String figure, Belief.Forecast own, double limit, List<Clocked> seen) {
+    private static Doubt doubt(String figure, Belief.Middle own, double limit, List<Clocked> seen) {
         return new Doubt(
                 figure,
                 (int) seen.stream().map(Clocked::visitId).distinct().count(),
                 median(seen),
-                StrictMath.exp(own.middle()),
-                StrictMath.exp(own.middle() - limit * own.scale()),
-                StrictMath.exp(own.middle() + limit * own.scale()));
+                StrictMath.exp(own.value()),
+                StrictMath.exp(own.value() - limit * own.scale()),
+                StrictMath.exp(own.value() + limit * own.scale()));
     }
 
     /** 1 where there is none. */

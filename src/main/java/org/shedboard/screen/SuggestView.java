@@ -16,7 +16,7 @@ import org.shedboard.words.Words;
 /** The figures that finished work contradicts: a line a figure, the strongest first, and what speaks against the chosen one below. */
 final class SuggestView {
     /** Lines about the chosen figure. */
-    private static final int DETAIL = 6;
+    private static final int DETAIL = 7;
     /** From this width on there is room for the range that its factor may lie in. */
     private static final int WIDE = 110;
 

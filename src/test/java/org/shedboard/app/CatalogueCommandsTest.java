@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -19,13 +20,12 @@ import org.shedboard.store.JournalRow;
 import org.shedboard.store.Store;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Figures that finished work contradicts, and the minutes that are packed, on the command line. */
 @Tag("elsewhere")
 class CatalogueCommandsTest {
-    private static final String TRACTORS = "wash:tractor:caked";
+    private static final String QUADS = "inspect:quad:underside";
 
     @TempDir
     Path directory;
@@ -37,21 +37,25 @@ class CatalogueCommandsTest {
         room = CommandRoom.withDemonstration(directory);
     }
 
-    /** The demonstration plans by a catalogue that has much less for washing a caked tractor than that takes. */
-    private void tractorsAreWashedInHalfTheTime() throws IOException {
+    /** The demonstration plans by a catalogue that has half of what looking at the underside of a quad takes. */
+    private void quadsAreLookedAtInHalfTheTime() throws IOException {
         ObjectNode catalogue = (ObjectNode) JsonMapper.builder().build().readTree(Path.of("seed/catalogue.json"));
         for (JsonNode each : catalogue.get("classes")) {
-            if (each.get("id").asString().equals("tractor")) {
-                ArrayNode minutes = (ArrayNode) each.get("washMinutes");
-                assertEquals(36, minutes.get(3).asInt());
-                minutes.set(2, 18);
-                minutes.set(3, 18);
+            if (each.get("id").asString().equals("quad")) {
+                each.get("points").forEach(CatalogueCommandsTest::halve);
             }
         }
         Path file = directory.resolve("catalogue.json");
         Files.writeString(file, catalogue.toString(), StandardCharsets.UTF_8);
         Said said = room.demo("load", file.toString());
         assertEquals(0, said.status(), said.err());
+    }
+
+    private static void halve(JsonNode point) {
+        if (point.get("step").asString().equals("underside")) {
+            int minutes = point.get("inspectMinutes").asInt();
+            ((ObjectNode) point).put("inspectMinutes", Math.max(1, minutes / 2));
+        }
     }
 
     private Optional<JsonNode> suggestion(String id) {
@@ -62,37 +66,47 @@ class CatalogueCommandsTest {
     }
 
     @Test
-    void a_catalogue_that_finished_work_fits_has_no_figure_to_change() {
+    void the_list_has_a_line_a_figure_with_what_speaks_against_it() throws IOException {
+        quadsAreLookedAtInHalfTheTime();
+        JsonNode all = room.demo("suggest", "--json").json().get("suggestions");
         Said said = room.demo("suggest");
         assertEquals(0, said.status(), said.err());
-        assertTrue(said.out().startsWith("No figure of the catalogue is contradicted"), said.out());
-        assertEquals(0, room.demo("suggest", "--json").json().get("suggestions").size());
+        List<String> lines = said.out().lines().toList();
+        assertEquals(all.size() + 3, lines.size(), said.out());
+        assertEquals(QUADS, all.get(0).get("id").asString());
+        assertTrue(lines.get(2).contains("inspection, Quad, underside"), lines.get(2));
+        assertTrue(all.get(0).get("stays").asInt() >= 8);
+        assertTrue(all.get(0).get("low").asDouble() > 1);
     }
 
     @Test
     void an_accepted_figure_leaves_the_list_and_its_old_value_stays_in_the_journal() throws IOException {
-        tractorsAreWashedInHalfTheTime();
-        JsonNode tractors = suggestion(TRACTORS).orElseThrow();
-        assertEquals(18, tractors.get("now").asInt());
-        int proposed = tractors.get("proposed").asInt();
-        assertTrue(proposed >= 26 && proposed <= 45, tractors.toString());
-        Said list = room.demo("suggest");
-        assertTrue(
-                list.out().contains("washing, Tractors up to 40 kW, caked")
-                        || list.out().contains(TRACTORS),
-                list.out());
-
-        Said accepted = room.demo("suggest", "--accept", TRACTORS, "--by", "Marnie");
+        quadsAreLookedAtInHalfTheTime();
+        JsonNode quads = suggestion(QUADS).orElseThrow();
+        int proposed = quads.get("proposed").asInt();
+        assertTrue(proposed >= 30 && proposed <= 50, quads.toString());
+        Said accepted = room.demo("suggest", "--accept", QUADS, "--by", "Marnie");
         assertEquals(0, accepted.status(), accepted.err());
-        assertTrue(accepted.out().contains(proposed + " min from now on, no longer 18"), accepted.out());
-        assertEquals(Optional.empty(), suggestion(TRACTORS));
+        int was = quads.get("now").asInt();
+        assertTrue(accepted.out().contains(proposed + " min from now on, no longer " + was), accepted.out());
+        assertEquals(Optional.empty(), suggestion(QUADS));
+        assertEquals(
+                1, room.demo("suggest", "--accept", QUADS, "--by", "Marnie").status());
 
         JournalRow row = journaled("AcceptFigure");
         assertEquals("P1", row.who());
-        assertTrue(row.before().contains("18,18"), row.before());
-        assertTrue(row.after().contains("18," + proposed), row.after());
-        assertEquals(
-                1, room.demo("suggest", "--accept", TRACTORS, "--by", "Marnie").status());
+        int points = row.touched("point").size();
+        assertTrue(points > 1, row.after());
+        assertEquals(minutes(row.after()) - minutes(row.before()), proposed - was);
+    }
+
+    /** Of all the points that a side of a journal row tells of. */
+    private static int minutes(String side) {
+        return Pattern.compile("inspect_minutes (\\d+)")
+                .matcher(side)
+                .results()
+                .mapToInt(found -> Integer.parseInt(found.group(1)))
+                .sum();
     }
 
     private JournalRow journaled(String what) {

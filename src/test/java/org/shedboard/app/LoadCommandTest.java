@@ -94,8 +94,8 @@ class LoadCommandTest {
         assertEquals(0, said.status(), said.err());
         assertTrue(said.out().startsWith("The catalogue is loaded: 6 classes"), said.out());
         Said after = room.demo("promise", "12", "--json");
-        assertTrue(
-                after.json().get("cleaning").asInt() > before.json().get("cleaning").asInt() + 60);
+        assertTrue(after.json().get("cleaning").asInt()
+                > before.json().get("cleaning").asInt() + 60);
     }
 
     @Test

@@ -68,9 +68,9 @@ class BeliefTest {
         double[] slope = {0, 1};
         Belief tight = fivePairs(Belief.of(new double[2], new double[] {1, 3}, 2, 4));
         Belief loose = fivePairs(Belief.of(new double[2], new double[] {1, 0.5}, 2, 4));
-        Belief.Forecast freed = tight.middleAt(slope, 0.5 - 3);
-        Belief.Forecast own = loose.middleAt(slope);
-        assertEquals(own.middle(), freed.middle(), EXACT);
+        Belief.Middle freed = tight.middleAt(slope, 0.5 - 3);
+        Belief.Middle own = loose.middleAt(slope);
+        assertEquals(own.value(), freed.value(), EXACT);
         assertEquals(own.scale() / loose.scatter(), freed.scale() / tight.scatter(), EXACT);
     }
 
@@ -81,8 +81,8 @@ class BeliefTest {
         for (double wing : new double[] {1.64, 1.70, 1.72, 1.74, 1.82, 1.82, 1.82, 1.90, 2.08}) {
             belief = belief.after(new double[] {1}, wing);
         }
-        Belief.Forecast middle = belief.middleAt(new double[] {1});
-        assertEquals(1.814, middle.middle(), EXACT);
+        Belief.Middle middle = belief.middleAt(new double[] {1});
+        assertEquals(1.814, middle.value(), EXACT);
         assertEquals(0.015324 / 10, middle.scale() * middle.scale(), EXACT);
         assertEquals(0.015324 * 1.1, square(belief.at(new double[] {1}).scale()), EXACT);
     }

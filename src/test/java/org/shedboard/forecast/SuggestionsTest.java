@@ -92,7 +92,7 @@ class SuggestionsTest {
 
     @Test
     void a_few_visits_condemn_nothing_however_long_they_took() {
-        DrawnYard yard = new DrawnYard(1).wrong(TRACTORS, 2).visits(30);
+        DrawnYard yard = new DrawnYard(1).wrong(TRACTORS, 3).visits(30);
         Doubt tractors = yard.books(DrawnYard.CATALOGUE).experience().doubts().stream()
                 .filter(doubt -> doubt.figure().equals(TRACTORS))
                 .findFirst()
@@ -170,6 +170,15 @@ class SuggestionsTest {
         assertTrue(
                 left.stream().noneMatch(id -> id.contains(":tractor:") || id.contains(":full-quad:")), left.toString());
         assertEquals(Optional.empty(), Figure.find(less, BRAKES));
+    }
+
+    @Test
+    void what_was_found_by_another_catalogue_is_not_put_on_top_of_what_changed_it() {
+        DrawnYard yard = new DrawnYard(3).wrong(TRACTORS, 1.5).visits(A_YEAR);
+        Suggestion tractors = of(yard.suggestions(), TRACTORS).orElseThrow();
+        Catalogue next = tractors.figure().in(DrawnYard.CATALOGUE, tractors.proposed());
+        Experience old = yard.books(DrawnYard.CATALOGUE).experience();
+        assertEquals(List.of(), Suggestions.of(next, old));
     }
 
     @Test

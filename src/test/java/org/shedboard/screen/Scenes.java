@@ -472,13 +472,13 @@ final class Scenes {
     }
 
     private static void suggested() {
+        add("suggest", "figures", () -> contradicted().type("y"));
         add("suggest", "none", () -> demonstration().type("y"));
-        add("suggest", "two", () -> contradicted().type("y"));
-        add("suggest", "accept", () -> contradicted().type("y").press(Key.DOWN, Key.ENTER));
+        add("suggest", "accept", () -> contradicted().type("y").press(Key.ENTER));
         add(
                 "suggest",
                 "accepted",
-                () -> contradicted().type("y").press(Key.ENTER).type("1"));
+                () -> contradicted().type("y").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
     }
 
     /** By a catalogue that has much less for two things than they take. */
