@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
 import org.shedboard.forecast.Suggestion;
+import org.shedboard.learn.Scorecard;
 
 /** Which screen is shown, and what is selected or typed on it. */
 public sealed interface Screen {
@@ -199,6 +200,29 @@ public sealed interface Screen {
         }
     }
 
+    /**
+     * How right what was said was.
+     *
+     * @param card as it was when the day was last read: it is not made at every key
+     * @param scroll lines the page is moved up
+     */
+    record ScorecardPage(Scorecard card, Page page, int scroll) implements Screen {
+        /** What of it is looked at. */
+        public enum Page {
+            SAID,
+            DRAWN,
+            ASIDE
+        }
+
+        ScorecardPage showing(Page other) {
+            return new ScorecardPage(card, other, 0);
+        }
+
+        ScorecardPage scrolledTo(int line) {
+            return new ScorecardPage(card, page, Math.max(0, line));
+        }
+    }
+
     /** A machine being taken in. */
     record TakeIn(TakeInForm form) implements Screen {}
 
@@ -222,7 +246,11 @@ public sealed interface Screen {
         }
     }
 
-    /** The keys of a screen, with what they do. */
+    /**
+     * The keys of a screen, with what they do.
+     *
+     * @param scroll lines the list is moved up
+     */
     record Help(List<Binding> bindings, int scroll) implements Screen {
         public Help {
             bindings = List.copyOf(bindings);

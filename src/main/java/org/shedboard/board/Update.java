@@ -49,6 +49,9 @@ public final class Update {
                     .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
                     .orElse(board));
         }
+        if (msg instanceof Msg.DriftsSeen seen) {
+            return Turn.to(board.withDrifts(seen.drifts()));
+        }
         if (msg instanceof Msg.Saved saved) {
             return saved(board.saving(-1), saved);
         }
@@ -203,6 +206,9 @@ public final class Update {
         }
         if (board.screen() instanceof Screen.Ahead ahead) {
             return Turn.to(board.with(Deeds.ahead(board, ahead.page()).to(ahead.row())));
+        }
+        if (board.screen() instanceof Screen.ScorecardPage page) {
+            return Turn.to(board.with(Deeds.scorecard(board, page.page()).scrolledTo(page.scroll())));
         }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)

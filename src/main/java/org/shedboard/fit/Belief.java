@@ -43,6 +43,10 @@ public final class Belief {
         }
         Triangle triangle = Triangle.empty(means.length);
         for (int column = 0; column < means.length; column++) {
+            if (!(precisions[column] >= 0) || !Double.isFinite(precisions[column]) || !Double.isFinite(means[column])) {
+                throw new IllegalArgumentException("no coefficient can be taken for %s with precision %s"
+                        .formatted(means[column], precisions[column]));
+            }
             double root = StrictMath.sqrt(precisions[column]);
             double[] row = new double[means.length];
             row[column] = root;

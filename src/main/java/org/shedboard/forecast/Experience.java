@@ -12,11 +12,13 @@ import org.shedboard.estimate.Spreads;
 import org.shedboard.hours.Tally;
 import org.shedboard.learn.Clocked;
 import org.shedboard.learn.Doubt;
+import org.shedboard.learn.Drift;
 import org.shedboard.learn.Expectation;
 import org.shedboard.learn.Hindsight;
 import org.shedboard.learn.Learned;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Said;
+import org.shedboard.learn.Scorecard;
 import org.shedboard.learn.Sort;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
@@ -156,5 +158,15 @@ public final class Experience {
             hindsight = known;
         }
         return known;
+    }
+
+    /** How right what would have been said was, of the last so many pieces. */
+    public Scorecard scorecard(int last) {
+        return Scorecard.of(hindsight(), learned.aside(), last);
+    }
+
+    /** What runs away from what is said of it. */
+    public List<Drift> drifts() {
+        return Scorecard.drifts(hindsight());
     }
 }

@@ -87,9 +87,9 @@ public final class Learned {
 
     /** Who did most of it, and when; empty where nobody is named. */
     private static String personsDay(Lesson lesson) {
-        return lesson.circumstances().people().entrySet().stream()
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(most -> most.getKey() + "\n" + lesson.date())
+        return lesson.circumstances()
+                .mostBy()
+                .map(person -> person + "\n" + lesson.date())
                 .orElse("");
     }
 
@@ -171,7 +171,10 @@ public final class Learned {
         return new Story(sort, catalogueMinutes, shares);
     }
 
-    /** Who does this sort of work here, and how much of it each; none before anybody did. */
+    /**
+     * Who does this sort of work here, and how much of it each, by the last year of it: who left is not counted for ever. None before
+     * anybody did.
+     */
     public Map<String, Double> usualPeople(Sort sort) {
         Map<Sort, Map<String, Double>> known = usualPeople;
         if (known == null) {
@@ -186,7 +189,7 @@ public final class Learned {
 
     private Map<String, Double> sharesOf(Sort sort) {
         Map<String, Double> shares = new LinkedHashMap<>();
-        List<Lesson> lessons = models.get(sort).kept();
+        List<Lesson> lessons = models.get(sort).ofLastYear();
         for (Lesson lesson : lessons) {
             lesson.circumstances()
                     .people()

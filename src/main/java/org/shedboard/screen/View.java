@@ -70,6 +70,8 @@ public final class View {
             new MachineView(canvas, board, machine).draw(page);
         } else if (screen instanceof Screen.Ahead ahead) {
             new AheadView(canvas, board, ahead).draw(page);
+        } else if (screen instanceof Screen.ScorecardPage scorecard) {
+            new ScorecardView(canvas, board, scorecard).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

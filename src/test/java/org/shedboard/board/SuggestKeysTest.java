@@ -39,8 +39,8 @@ class SuggestKeysTest {
     }
 
     @Test
-    void y_lists_the_figures_and_escape_leads_back() {
-        shell.types("y");
+    void j_lists_the_figures_and_escape_leads_back() {
+        shell.types("j");
         assertTrue(shell.board().screen() instanceof Screen.Suggested);
         shell.press(Key.ESCAPE);
         assertTrue(shell.board().screen() instanceof Screen.Places);

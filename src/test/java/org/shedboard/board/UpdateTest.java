@@ -51,6 +51,7 @@ class UpdateTest {
                 new Msg.LookedBack(LookBack.of(seen.tally().ledger(), List.of())),
                 new Msg.HistoryRead(new History("M1", List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
+                new Msg.DriftsSeen(List.of()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
@@ -85,6 +86,9 @@ class UpdateTest {
         boards.add(shell.board().on(new Screen.MachinePage("M1")));
         boards.add(shell.board().on(new Screen.MachinePage("gone")));
         boards.add(shell.board().on(Deeds.ahead(shell.board(), Screen.Ahead.Page.PLACES)));
+        for (Screen.ScorecardPage.Page page : Screen.ScorecardPage.Page.values()) {
+            boards.add(shell.board().on(Deeds.scorecard(shell.board(), page)));
+        }
         boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,9 +33,11 @@ import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
+import org.shedboard.forecast.Experience;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.learn.Lesson;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.register.History;
 import org.shedboard.shop.Shop;
@@ -169,6 +172,17 @@ final class Rehearsal {
             day = Optional.of(((Outcome.Done) Acts.apply(day(), booking, now)).day());
         }
         return seen();
+    }
+
+    /** More was finished before today than the demonstration tells of. */
+    Rehearsal finished(List<Lesson> more) {
+        Books books = day().books();
+        List<Lesson> all = new ArrayList<>(books.experience().lessons());
+        all.addAll(more);
+        all.sort(Comparator.comparing(lesson -> lesson.circumstances().date()));
+        Experience experience = Experience.of(books.catalogue(), books.shop().people(), all, day().date());
+        day = Optional.of(day().with(books.with(books.foresight().with(experience))));
+        return seen().told(new Msg.DriftsSeen(experience.drifts()));
     }
 
     /** It is so much later, and the board has seen it. */

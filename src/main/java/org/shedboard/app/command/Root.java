@@ -66,6 +66,7 @@ import picocli.CommandLine.ScopeType;
             WeeksCommand.class,
             CatalogueCommands.Suggest.class,
             CatalogueCommands.Margin.class,
+            ScorecardCommand.class,
             CalendarCommand.class,
             RegisterCommands.Find.class,
             RegisterCommands.Page.class,
