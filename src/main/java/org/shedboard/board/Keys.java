@@ -113,8 +113,8 @@ public final class Keys {
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
-        keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on('y', Deed.SCORECARD));
+        keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
