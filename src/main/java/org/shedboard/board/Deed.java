@@ -32,6 +32,8 @@ public enum Deed {
     WEEKS_AHEAD,
     AHEAD_PLACES,
     AHEAD_SKILLS,
+    SUGGESTIONS,
+    ACCEPT_FIGURE,
     SCORECARD,
     SCORE_SAID,
     SCORE_DRAWN,

@@ -64,6 +64,8 @@ final class Deeds {
                     LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
             case WHOM_TO_RING -> Turn.to(board.on(RingKeys.of(board, 1, 0)));
             case NOTE_CALL, MORE_WEEKS, FEWER_WEEKS -> new RingKeys(board, (Screen.Ring) board.screen()).perform(deed);
+            case SUGGESTIONS -> Turn.to(board.on(SuggestKeys.of(board, 0)));
+            case ACCEPT_FIGURE -> new SuggestKeys(board, (Screen.Suggested) board.screen()).accept();
             case SHELF -> Turn.to(board.on(new Screen.Shelf(0)));
             case COUNT, ORDER, HAS_COME ->
                 new ShelfKeys(board)
@@ -249,6 +251,9 @@ final class Deeds {
             int last = Math.max(0, ring.list().calls().size() - 1);
             int row = Math.max(0, Math.min(last, ring.row() + by));
             return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
+        }
+        if (board.screen() instanceof Screen.Suggested suggested) {
+            return board.with(suggested.to(suggested.row() + by));
         }
         if (board.screen() instanceof Screen.Shelf shelf) {
             int last = Math.max(0, ShelfKeys.rows(board).size() - 1);

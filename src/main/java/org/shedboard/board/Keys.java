@@ -44,6 +44,9 @@ public final class Keys {
         if (screen instanceof Screen.Ring ring) {
             return ring(ring);
         }
+        if (screen instanceof Screen.Suggested suggested) {
+            return suggested(suggested);
+        }
         if (screen instanceof Screen.Shelf shelf) {
             return shelf(board, shelf);
         }
@@ -111,6 +114,7 @@ public final class Keys {
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
         keys.add(Binding.on('y', Deed.SCORECARD));
+        keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -283,6 +287,15 @@ public final class Keys {
                 Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
                 Binding.on('+', Deed.MORE_WEEKS),
                 Binding.on('-', Deed.FEWER_WEEKS),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static List<Binding> suggested(Screen.Suggested screen) {
+        return List.of(
+                Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.ACCEPT_FIGURE, "off.no_suggestion"),
                 Binding.on(Key.UP, Deed.UP),
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),

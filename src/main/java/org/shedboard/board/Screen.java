@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
+import org.shedboard.forecast.Suggestion;
 import org.shedboard.learn.Scorecard;
 
 /** Which screen is shown, and what is selected or typed on it. */
@@ -144,6 +145,27 @@ public sealed interface Screen {
         /** The machine to ring about; empty where there is none. */
         public Optional<RingList.Call> chosen() {
             return row < list.calls().size() ? Optional.of(list.calls().get(row)) : Optional.empty();
+        }
+    }
+
+    /**
+     * The figures of the catalogue that finished work contradicts.
+     *
+     * @param row the one that is chosen
+     */
+    record Suggested(List<Suggestion> list, int row) implements Screen {
+        public Suggested {
+            list = List.copyOf(list);
+        }
+
+        /** The one to accept; empty where there is none. */
+        public Optional<Suggestion> chosen() {
+            return row < list.size() ? Optional.of(list.get(row)) : Optional.empty();
+        }
+
+        /** With a row chosen; the nearest there is. */
+        Suggested to(int wanted) {
+            return new Suggested(list, Math.max(0, Math.min(list.size() - 1, wanted)));
         }
     }
 

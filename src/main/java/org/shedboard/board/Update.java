@@ -201,6 +201,9 @@ public final class Update {
         if (board.screen() instanceof Screen.Ring ring) {
             return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
         }
+        if (board.screen() instanceof Screen.Suggested suggested) {
+            return Turn.to(board.with(SuggestKeys.of(board, suggested.row())));
+        }
         if (board.screen() instanceof Screen.Ahead ahead) {
             return Turn.to(board.with(Deeds.ahead(board, ahead.page()).to(ahead.row())));
         }

@@ -124,6 +124,10 @@ public final class Learned {
         return all;
     }
 
+    SortModel model(Sort sort) {
+        return models.get(sort);
+    }
+
     /** How many pieces of finished work of this sort it has learned from. */
     public int lessonsOf(Sort sort) {
         return models.get(sort).kept().size();

@@ -92,6 +92,7 @@ class UpdateTest {
         boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
+        boards.add(shell.board().on(new Screen.Suggested(List.of(), 0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         FakeShell plug = FakeShell.onThePlug();
         boards.add(plug.board().on(new Screen.Sheet(plug.visitOf("M54").id(), 0, 0)));

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Key;
@@ -207,6 +208,31 @@ final class Rehearsal {
                 before.posted(),
                 before.nextNumber()));
         now = date.atTime(6, 50).atZone(before.zone()).toInstant();
+        return seen();
+    }
+
+    /** The shop plans by another catalogue, against which its past is measured anew. */
+    Rehearsal measuredBy(UnaryOperator<Catalogue> change) {
+        Books books = day().books();
+        Books other = new Books(
+                books.shop(),
+                change.apply(books.catalogue()),
+                books.owners(),
+                books.machines(),
+                books.hoursRules(),
+                books.signers(),
+                books.register(),
+                books.shelf(),
+                books.foresight());
+        List<Visit> visits = BEGINNING.changes().stream()
+                .filter(Change.VisitSaved.class::isInstance)
+                .map(each -> ((Change.VisitSaved) each).visit())
+                .toList();
+        List<ClockEntry> entries = BEGINNING.changes().stream()
+                .filter(Change.EntrySaved.class::isInstance)
+                .map(each -> ((Change.EntrySaved) each).entry())
+                .toList();
+        day = Optional.of(day().with(other.learningFrom(visits, entries, now)));
         return seen();
     }
 

@@ -17,6 +17,8 @@ import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Figure;
 import org.shedboard.learn.Circumstances;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Sort;
@@ -72,6 +74,7 @@ final class Scenes {
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
         ring();
+        suggested();
         shelf();
         add("help", "board", () -> demonstration().type("?"));
         add("help", "board-moved-up", () -> down(demonstration().type("?"), 30));
@@ -508,6 +511,27 @@ final class Scenes {
                 "take-in",
                 "here-already",
                 () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
+    }
+
+    private static void suggested() {
+        add("suggest", "figures", () -> contradicted().type("j"));
+        add("suggest", "none", () -> demonstration().type("j"));
+        add("suggest", "accept", () -> contradicted().type("j").press(Key.ENTER));
+        add(
+                "suggest",
+                "accepted",
+                () -> contradicted().type("j").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
+    }
+
+    /** By a catalogue that has much less for two things than they take. */
+    private static Rehearsal contradicted() {
+        return demonstration()
+                .measuredBy(
+                        catalogue -> figure(figure(catalogue, "inspect:quad:underside", 22), "wash:tractor:caked", 22));
+    }
+
+    private static Catalogue figure(Catalogue catalogue, String id, int minutes) {
+        return Figure.find(catalogue, id).orElseThrow().in(catalogue, minutes);
     }
 
     private static void ring() {

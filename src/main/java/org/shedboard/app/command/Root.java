@@ -64,6 +64,8 @@ import picocli.CommandLine.ScopeType;
             PickCommand.class,
             FitCommand.class,
             WeeksCommand.class,
+            CatalogueCommands.Suggest.class,
+            CatalogueCommands.Margin.class,
             ScorecardCommand.class,
             CalendarCommand.class,
             RegisterCommands.Find.class,
