@@ -152,6 +152,6 @@ class CatalogueCommandsTest {
         }
         assertEquals(2, room.demo("margin", "half", "--by", "Marnie").status());
         assertEquals(2, room.demo("margin", "80").status());
-        assertEquals(50, packed());
+        assertEquals(60, packed());
     }
 }
