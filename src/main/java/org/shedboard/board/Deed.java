@@ -70,6 +70,7 @@ public enum Deed {
     FIT_PART,
     MACHINES,
     MACHINE_PAGE,
+    WHY_SO_LONG,
     CORRECT_MACHINE,
     CORRECT_OWNER,
     MERGE,

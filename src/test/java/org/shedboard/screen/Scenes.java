@@ -73,6 +73,29 @@ final class Scenes {
         ahead();
         questions();
         register();
+        minutes();
+    }
+
+    private static void minutes() {
+        add(
+                "minutes",
+                "muddy",
+                () -> demonstration().type("12").press(Key.ENTER).type("y"));
+        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("y"));
+        add(
+                "minutes",
+                "clean",
+                () -> demonstration().type("11").press(Key.ENTER).type("y"));
+        add(
+                "minutes",
+                "booked",
+                () -> demonstration()
+                        .press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER)
+                        .type("y"));
+        add(
+                "minutes",
+                "moved-up",
+                () -> demonstration().type("7").press(Key.ENTER).type("y").press(Key.DOWN, Key.DOWN, Key.DOWN));
     }
 
     private static void register() {
