@@ -123,7 +123,7 @@ class KeyFlowsTest {
                 .types("2");
         TakeInForm form = ((Screen.TakeIn) shell.board().screen()).form();
         Quote whole = ((Quote.Answer.Given) form.answer().orElseThrow()).quote();
-        Quote open = new Quote(whole.estimate(), whole.range(), Optional.empty(), Optional.empty(), true, List.of());
+        Quote open = new Quote(whole.estimate(), whole.why(), Optional.empty(), Optional.empty(), true, List.of());
         shell.tell(new Msg.Quoted(new Quote.Answer.Given(open), form.round()));
         shell.press(Key.ENTER);
         shell.assertRefused("working it out …");
