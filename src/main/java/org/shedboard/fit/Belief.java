@@ -8,6 +8,8 @@ package org.shedboard.fit;
  * <p>The prior is taken in as rows of its own, so that learning is nothing but one more row of a {@link Triangle}.
  */
 public final class Belief {
+    private static final double FOUR_IN_FIVE = 0.8;
+
     private final Triangle triangle;
     /** Twice the shape of the variance's distribution: what was believed counts as so many values seen. */
     private final double degrees;
@@ -15,6 +17,8 @@ public final class Belief {
     private final double priorLeft;
 
     private final double[] means;
+    /** How much wider than a normal distribution's the four-in-five point lies; worked out when first asked for, 0 until then. */
+    private volatile double widening;
 
     private Belief(Triangle triangle, double degrees, double priorLeft) {
         this.triangle = triangle;
@@ -101,7 +105,18 @@ public final class Belief {
 
     /** What the next value at this row will be. */
     public Forecast at(double[] row) {
-        return new Forecast(middle(row), scatter() * StrictMath.hypot(1, triangle.reach(row)), (int) degrees);
+        double scale = scatter() * StrictMath.hypot(1, triangle.reach(row));
+        return new Forecast(middle(row), scale, (int) degrees, scale * widening());
+    }
+
+    /** The same for every row, and long to work out. */
+    private double widening() {
+        double known = widening;
+        if (known == 0) {
+            known = StudentT.quantile(FOUR_IN_FIVE, (int) degrees) / Normal.quantile(FOUR_IN_FIVE);
+            widening = known;
+        }
+        return known;
     }
 
     /** What the model says at this row. */
@@ -117,18 +132,12 @@ public final class Belief {
      * A value to come: Student's t about a middle.
      *
      * @param degrees of freedom
+     * @param deviation of the normal distribution that four in five values stay below at the same point
      */
-    public record Forecast(double middle, double scale, int degrees) {
-        private static final double FOUR_IN_FIVE = 0.8;
-
+    public record Forecast(double middle, double scale, int degrees, double deviation) {
         /** The value that the next one stays below with this probability. */
         public double quantile(double probability) {
             return middle + scale * StudentT.quantile(probability, degrees);
-        }
-
-        /** The deviation of the normal distribution that four in five values stay below at the same point. */
-        public double deviation() {
-            return scale * StudentT.quantile(FOUR_IN_FIVE, degrees) / Normal.quantile(FOUR_IN_FIVE);
         }
 
         /** Probability that the next value stays below this one. */
