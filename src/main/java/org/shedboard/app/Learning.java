@@ -14,6 +14,11 @@ import org.shedboard.store.Reader;
 
 /** What a shop learns from its finished work, which is read again only when something in it has changed. */
 final class Learning {
+    /** People, tools and machines change: what was finished longer ago than this is not learned from. An invented figure. */
+    private static final int MEMORY_DAYS = 3 * 365;
+    /** Longer than a visit is with us, so that all the work on those that are remembered is. */
+    private static final int LONGEST_VISIT_DAYS = 365;
+
     /** All that what was learned hangs on. */
     private record State(
             List<Long> finished,
@@ -42,10 +47,15 @@ final class Learning {
         if (known.filter(seen -> seen.state().equals(state)).isPresent()) {
             return before;
         }
+        Instant since = startOf(date.minusDays(MEMORY_DAYS), books);
+        Instant firstWork = startOf(date.minusDays(MEMORY_DAYS + LONGEST_VISIT_DAYS), books);
         Instant until = now.plusSeconds(1);
-        Books taught = before.learningFrom(
-                reader.finishedVisits(Instant.EPOCH, until), reader.entries(Instant.EPOCH, until), now);
+        Books taught = before.learningFrom(reader.finishedVisits(since, until), reader.entries(firstWork, until), now);
         known = Optional.of(new Known(state, taught.experience()));
         return taught;
+    }
+
+    private static Instant startOf(LocalDate date, Books books) {
+        return date.atStartOfDay(books.shop().zone()).toInstant();
     }
 }

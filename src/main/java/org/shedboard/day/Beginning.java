@@ -74,7 +74,7 @@ public record Beginning(Day day, List<Change> changes) {
         Beginning run(Setup setup) {
             Outcome.Done told = Past.of(day, setup.past());
             changes.addAll(told.changes());
-            learn();
+            learn(setup.morning().map(Morning::date).orElse(day.date()));
             // what was long ago stays in the records; the day only goes on counting from it, and knows the register
             day = day.withNextNumber(told.day().nextNumber());
             day = day.with(day.books().with(told.day().books().register()));
@@ -82,8 +82,8 @@ public record Beginning(Day day, List<Change> changes) {
             return new Beginning(day, changes);
         }
 
-        /** From all that is finished so far. */
-        private void learn() {
+        /** From all that was finished before today. */
+        private void learn(LocalDate today) {
             Map<String, Visit> visits = new LinkedHashMap<>();
             List<ClockEntry> entries = new ArrayList<>();
             for (Change change : changes) {
@@ -93,7 +93,11 @@ public record Beginning(Day day, List<Change> changes) {
                     entries.add(saved.entry());
                 }
             }
-            day = day.with(day.books().learningFrom(List.copyOf(visits.values()), entries, day.origin()));
+            day = day.with(day.books()
+                    .learningFrom(
+                            List.copyOf(visits.values()),
+                            entries,
+                            today.atStartOfDay(day.zone()).toInstant()));
         }
 
         private void morning(Morning morning) {

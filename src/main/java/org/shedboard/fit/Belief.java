@@ -17,7 +17,8 @@ public final class Belief {
     private final double priorLeft;
 
     private final double[] means;
-    /** How much wider than a normal distribution's the four-in-five point lies; worked out when first asked for, 0 until then. */
+
+    /** How much wider than a normal distribution that of a value to come is at four in five; 0 until somebody asks. */
     private volatile double widening;
 
     private Belief(Triangle triangle, double degrees, double priorLeft) {
@@ -42,6 +43,10 @@ public final class Belief {
         }
         Triangle triangle = Triangle.empty(means.length);
         for (int column = 0; column < means.length; column++) {
+            if (!(precisions[column] >= 0) || !Double.isFinite(precisions[column]) || !Double.isFinite(means[column])) {
+                throw new IllegalArgumentException("no coefficient can be taken for %s with precision %s"
+                        .formatted(means[column], precisions[column]));
+            }
             double root = StrictMath.sqrt(precisions[column]);
             double[] row = new double[means.length];
             row[column] = root;
@@ -109,7 +114,6 @@ public final class Belief {
         return new Forecast(middle(row), scale, (int) degrees, scale * widening());
     }
 
-    /** The same for every row, and long to work out. */
     private double widening() {
         double known = widening;
         if (known == 0) {

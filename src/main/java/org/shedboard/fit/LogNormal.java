@@ -8,7 +8,7 @@ package org.shedboard.fit;
  */
 public record LogNormal(double mu, double sigma) {
     public LogNormal {
-        if (!(sigma >= 0) || !Double.isFinite(mu)) {
+        if (!(sigma >= 0) || !Double.isFinite(mu) || !Double.isFinite(sigma)) {
             throw new IllegalArgumentException("no minutes with mu %s, sigma %s".formatted(mu, sigma));
         }
     }

@@ -18,7 +18,6 @@ import org.shedboard.shop.Task;
  */
 record Shown(double shift, double sigma) {
     static final double SAFE = 0.8;
-    private static final double LIKELY = 0.5;
     /** The 80 % point of the standard normal distribution; any printed table. */
     static final double Z_SAFE = 0.8416212335729143;
 
@@ -52,8 +51,9 @@ record Shown(double shift, double sigma) {
                     int minutes = Piece.minutesOf(there.getOrDefault(piece, List.of()));
                     if (minutes > 0) {
                         LogNormal believed = belief.of(piece, minutes, grade, look);
-                        grid[0][grade.ordinal()][look.ordinal()] = believed.quantile(LIKELY);
-                        grid[1][grade.ordinal()][look.ordinal()] = believed.quantile(SAFE);
+                        grid[0][grade.ordinal()][look.ordinal()] = believed.median();
+                        grid[1][grade.ordinal()][look.ordinal()] =
+                                StrictMath.exp(believed.mu() + Z_SAFE * believed.sigma());
                     }
                 }
             }

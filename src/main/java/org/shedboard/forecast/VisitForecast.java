@@ -148,9 +148,11 @@ public final class VisitForecast {
     }
 
     LogNormal minutesOf(Piece piece, int catalogueMinutes, Map<String, Double> people) {
-        LogNormal believed = believed(piece.sort(), catalogueMinutes, under(people, mud(), depth()));
+        double likely = catalogueMinutes
+                * grounds.pace(people)
+                * grounds.learned().factor(piece.sort(), under(people, mud(), depth()));
         Shown as = shown.get(piece);
-        return new LogNormal(believed.mu() + as.shift(), as.sigma());
+        return new LogNormal(StrictMath.log(likely) + as.shift(), as.sigma());
     }
 
     /** Who did, does or will do the work of a piece; of one that the visit has not, whoever usually does such work. */

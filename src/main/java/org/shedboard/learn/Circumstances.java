@@ -17,6 +17,11 @@ public record Circumstances(
         String classId, Mud mud, Depth depth, OptionalInt ageYears, LocalDate date, Map<String, Double> people) {
     public Circumstances {
         people = Map.copyOf(new LinkedHashMap<>(people));
+        people.forEach((id, share) -> {
+            if (!(share >= 0) || Double.isInfinite(share)) {
+                throw new IllegalArgumentException("nobody does %s of the work, as %s is said to".formatted(share, id));
+            }
+        });
     }
 
     public Circumstances with(Mud grade) {

@@ -19,6 +19,8 @@ final class Columns {
     private static final double MIDDLE_AGE = 8;
 
     private static final double AGE_STEP = 10;
+    /** Older machines are taken for as old, so that a year typed wrong moves nothing far. */
+    private static final double OLDEST = 40;
 
     private static final double DAYS_A_YEAR = 365.2425;
 
@@ -79,9 +81,7 @@ final class Columns {
         for (String each : classes) {
             row[at++] = each.equals(circumstances.classId()) ? 1 : 0;
         }
-        row[at++] = circumstances.ageYears().isPresent()
-                ? (circumstances.ageYears().getAsInt() - MIDDLE_AGE) / AGE_STEP
-                : 0;
+        row[at++] = (age(circumstances) - MIDDLE_AGE) / AGE_STEP;
         for (String each : people) {
             row[at++] = circumstances.people().getOrDefault(each, 0.0);
         }
@@ -92,6 +92,13 @@ final class Columns {
             row[at] = StrictMath.cos(angle);
         }
         return row;
+    }
+
+    private static double age(Circumstances circumstances) {
+        if (circumstances.ageYears().isEmpty()) {
+            return MIDDLE_AGE;
+        }
+        return Math.max(0, Math.min(OLDEST, circumstances.ageYears().getAsInt()));
     }
 
     private double practice(Circumstances circumstances) {

@@ -17,9 +17,12 @@ public record Expectation(Map<Sort, Double> spreads, double machine, double pers
         spreads = Map.copyOf(new EnumMap<>(spreads));
         learners = Set.copyOf(learners);
         for (Sort sort : Sort.values()) {
-            if (!(spreads.getOrDefault(sort, 0.0) > 0)) {
+            if (!(spreads.getOrDefault(sort, 0.0) > 0) || !Double.isFinite(spreads.get(sort))) {
                 throw new IllegalArgumentException("no spread for %s".formatted(sort));
             }
+        }
+        if (!(machine >= 0) || !(person >= 0)) {
+            throw new IllegalArgumentException("machines cannot share %s, people %s".formatted(machine, person));
         }
     }
 

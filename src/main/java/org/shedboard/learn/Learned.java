@@ -21,6 +21,8 @@ public final class Learned {
     private final List<SetAside> faulty;
     private final double machine;
     private final double person;
+    /** Worked out when somebody asks for it; whoever works it out gets the same. */
+    private volatile Map<Sort, Map<String, Double>> usualPeople;
 
     private Learned(Map<Sort, SortModel> models, List<SetAside> faulty, double machine, double person) {
         this.models = models;
@@ -129,7 +131,12 @@ public final class Learned {
 
     /** By how much the catalogue's minutes are to be multiplied so that half of such work stays within them. */
     public double factor(Sort sort, Circumstances circumstances) {
-        return StrictMath.exp(forecast(sort, circumstances).middle());
+        return StrictMath.exp(logFactor(sort, circumstances));
+    }
+
+    /** The logarithm of the {@link #factor}. */
+    public double logFactor(Sort sort, Circumstances circumstances) {
+        return models.get(sort).middle(circumstances);
     }
 
     /**
@@ -160,10 +167,25 @@ public final class Learned {
         return new Story(sort, catalogueMinutes, shares);
     }
 
-    /** Who does this sort of work here, and how much of it each; none before anybody did. */
+    /**
+     * Who does this sort of work here, and how much of it each, by the last year of it: who left is not counted for ever. None before
+     * anybody did.
+     */
     public Map<String, Double> usualPeople(Sort sort) {
+        Map<Sort, Map<String, Double>> known = usualPeople;
+        if (known == null) {
+            known = new EnumMap<>(Sort.class);
+            for (Sort each : Sort.values()) {
+                known.put(each, sharesOf(each));
+            }
+            usualPeople = known;
+        }
+        return known.get(sort);
+    }
+
+    private Map<String, Double> sharesOf(Sort sort) {
         Map<String, Double> shares = new LinkedHashMap<>();
-        List<Lesson> lessons = models.get(sort).kept();
+        List<Lesson> lessons = models.get(sort).ofLastYear();
         for (Lesson lesson : lessons) {
             lesson.circumstances()
                     .people()

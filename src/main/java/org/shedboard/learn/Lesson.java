@@ -35,7 +35,7 @@ public record Lesson(
         if (!(actualMinutes > 0)) {
             return Optional.of(Fault.NO_MINUTES);
         }
-        if (!(catalogueMinutes > 0)) {
+        if (!(catalogueMinutes > 0) || Double.isInfinite(catalogueMinutes)) {
             return Optional.of(Fault.NOT_IN_CATALOGUE);
         }
         return actualMinutes > LONGEST ? Optional.of(Fault.TOO_LONG) : Optional.empty();
@@ -43,6 +43,6 @@ public record Lesson(
 
     /** The logarithm of what it took over what the catalogue says. */
     double logRatio() {
-        return StrictMath.log(actualMinutes / catalogueMinutes);
+        return StrictMath.log(actualMinutes) - StrictMath.log(catalogueMinutes);
     }
 }

@@ -2,6 +2,7 @@ package org.shedboard.learn;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +27,8 @@ final class SortModel {
     private static final double MEDIAN_DISTANCE = 0.6744897501960817;
 
     private static final double LEAST_SPREAD = 0.8;
+
+    private static final int SPREAD_COUNTS = 4;
     /** How many lessons the spread of the catalogue is worth. */
     private static final int PRIOR_DEGREES = 12;
 
@@ -94,19 +97,28 @@ final class SortModel {
         return new SortModel(columns, prior, belief, kept, aside);
     }
 
-    /**
-     * In robust deviations. They are not taken for much less than the spread before anything was seen: few lessons lie closer to the model
-     * fitted to them than the next one will.
-     */
+    /** In robust deviations. */
     private static double[] distances(Belief belief, double[][] rows, double[] ratios, double spread) {
         double[] distances = new double[rows.length];
         for (int i = 0; i < rows.length; i++) {
             distances[i] = Math.abs(ratios[i] - belief.middle(rows[i]));
         }
+        double deviation = deviation(distances, spread);
+        return Arrays.stream(distances).map(distance -> distance / deviation).toArray();
+    }
+
+    /**
+     * From the middle of all distances, which a single wild one does not move, and the spread before anything was seen, which counts as
+     * {@value #SPREAD_COUNTS} of them: one lesson alone cannot vouch for itself. It is not taken for much less than that spread, as few
+     * lessons lie closer to the model fitted to them than the next one will.
+     */
+    private static double deviation(double[] distances, double spread) {
         double[] sorted = distances.clone();
         Arrays.sort(sorted);
-        double deviation = Math.max(LEAST_SPREAD * spread, sorted[sorted.length / 2] / MEDIAN_DISTANCE);
-        return Arrays.stream(distances).map(distance -> distance / deviation).toArray();
+        int others = sorted.length - 1;
+        double middle = Math.max(LEAST_SPREAD * spread, sorted[others / 2] / MEDIAN_DISTANCE);
+        double squares = SPREAD_COUNTS * spread * spread + others * middle * middle;
+        return StrictMath.sqrt(squares / (SPREAD_COUNTS + others));
     }
 
     private static Belief prior(Columns columns, double spread) {
@@ -145,6 +157,17 @@ final class SortModel {
         return kept;
     }
 
+    /** Those that were kept, from a year before the newest of them on. */
+    List<Lesson> ofLastYear() {
+        return kept.stream()
+                .map(Lesson::date)
+                .max(Comparator.naturalOrder())
+                .map(newest -> kept.stream()
+                        .filter(lesson -> lesson.date().isAfter(newest.minusYears(1)))
+                        .toList())
+                .orElse(List.of());
+    }
+
     List<SetAside> aside() {
         return aside;
     }
@@ -152,6 +175,11 @@ final class SortModel {
     /** Of the logarithm of actual over catalogue minutes. */
     Belief.Forecast forecast(Circumstances circumstances) {
         return belief.at(columns.row(circumstances));
+    }
+
+    /** The middle of the {@link #forecast}. */
+    double middle(Circumstances circumstances) {
+        return belief.middle(columns.row(circumstances));
     }
 
     /** What each trait adds to the logarithm, in the order of the traits; those that add nothing are left out. */

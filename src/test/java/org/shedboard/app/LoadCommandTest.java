@@ -87,14 +87,15 @@ class LoadCommandTest {
     @Test
     void a_catalogue_takes_the_place_of_the_shops() throws Exception {
         CommandRoom room = CommandRoom.withDemonstration(directory);
-        String changed = seed("catalogue.json").replace("\"signOffMinutes\": ", "\"signOffMinutes\": 1");
+        String changed =
+                seed("catalogue.json").replaceAll("\"washMinutes\": \\[[^]]*]", "\"washMinutes\": [0, 60, 120, 180]");
         Said before = room.demo("promise", "12", "--json");
         Said said = room.demo("load", file(changed).toString());
         assertEquals(0, said.status(), said.err());
         assertTrue(said.out().startsWith("The catalogue is loaded: 6 classes"), said.out());
         Said after = room.demo("promise", "12", "--json");
-        assertTrue(
-                after.json().get("likely").asInt() > before.json().get("likely").asInt() + 5);
+        assertTrue(after.json().get("cleaning").asInt()
+                > before.json().get("cleaning").asInt() + 60);
     }
 
     @Test

@@ -83,7 +83,8 @@ class SayingCommandsTest {
         assertEquals("2026-05-12T16:30:00+10:00", knockOff.get("at").asString());
         assertTrue(knockOff.get("chance").asInt() > 95);
         assertTrue(knockOff.get("error").asDouble() > 0);
-        assertEquals("2026-05-12T09:40:00+10:00", day.get("at").asString());
+        String at = day.get("at").asString(); // the shop runs on while it is read
+        assertTrue(at.matches("2026-05-12T09:40:\\d\\d\\+10:00"), at);
         assertEquals("open", day.get("state").asString());
         assertEquals(4, day.get("here").size());
         assertEquals("not-to-be-ridden", day.get("concerns").get(0).get("kind").asString());

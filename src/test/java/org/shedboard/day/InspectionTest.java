@@ -228,7 +228,7 @@ class InspectionTest {
     @Test
     void a_promise_that_the_work_breaks_is_endangered() {
         String quad = quadWith(Shed.tick("", "pads", Mark.FIX));
-        shed.does(Shed.promise(quad, "08:10", "", false));
+        shed.does(Shed.promise(quad, "08:20", "", false));
         FixOffer.Kept own = offer(quad, "pads").promises().get(0);
         assertTrue(own.before().orElseThrow() >= 50, own.toString());
         assertTrue(own.isEndangered(), own.toString());

@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Learning from values, against worked cases in exact fractions. */
 class BeliefTest {
     private static final double EXACT = 1e-12;
+    private static final int DRAWN = 400;
 
     /** Midge wings: P. D. Hoff, A First Course in Bayesian Statistical Methods, section 5.3 (results from memory, exact here). */
     @Test
@@ -52,6 +58,118 @@ class BeliefTest {
     void a_prior_that_says_nothing_leaves_least_squares() {
         Belief belief = fivePairs(Belief.of(new double[] {20, 5}, new double[] {0, 0}, 1, 1));
         assertArrayEquals(new double[] {20.0, 6.6}, belief.means(), EXACT);
+    }
+
+    /** NIST Statistical Reference Datasets; the digits that rotations reach without the correction that {@link LeastSquares} makes. */
+    @ParameterizedTest
+    @CsvSource({
+        "Norris, 0, 1, 12", "Pontius, 0, 2, 11", "NoInt1, 1, 1, 14", "NoInt2, 1, 1, 14", "Wampler1, 0, 5, 9",
+        "Wampler2, 0, 5, 12", "Wampler3, 0, 5, 9", "Wampler4, 0, 5, 8", "Wampler5, 0, 5, 6", "Filip, 0, 10, 7"
+    })
+    void a_prior_that_says_nothing_leaves_the_certified_coefficients(String set, int from, int to, double digits)
+            throws IOException {
+        assertCertified(NistSet.polynomial(set, from, to), digits);
+    }
+
+    @Test
+    void a_prior_that_says_nothing_leaves_the_certified_coefficients_of_columns_nearly_alike() throws IOException {
+        assertCertified(NistSet.columns("Longley"), 11);
+    }
+
+    /** The scatter that was believed before counts as one value more. */
+    private static void assertCertified(NistSet set, double digits) throws IOException {
+        int width = set.design()[0].length;
+        double[] ones = new double[set.values().length];
+        Arrays.fill(ones, 1);
+        Belief belief =
+                Belief.of(new double[width], new double[width], 1, 1).afterAll(set.design(), set.values(), ones);
+        for (NistSet.Certified each : set.coefficients()) {
+            NistSet.assertDigits(digits, each.value(), belief.means()[set.columnOf(each)]);
+        }
+        double squares = Math.pow(set.residualSd(), 2) * (ones.length - width) + 1;
+        assertEquals(Math.sqrt(squares / (ones.length + 1)), belief.scatter(), 1e-7 * belief.scatter());
+    }
+
+    /** Truths drawn from what is believed before, 400 times: each coefficient lies in its interval as often as is said. */
+    @ParameterizedTest
+    @CsvSource({"0.5", "0.8", "0.95"})
+    void drawn_coefficients_lie_in_their_intervals_as_often_as_is_said(double share) {
+        Random random = new Random(4);
+        int within = 0;
+        for (int turn = 0; turn < DRAWN; turn++) {
+            Drawn drawn = new Drawn(random);
+            for (int column = 0; column < Drawn.WIDTH; column++) {
+                within += Math.abs(drawn.truth[column] - drawn.belief.means()[column]) <= drawn.reach(column, share)
+                        ? 1
+                        : 0;
+            }
+        }
+        assertEquals(share, within / (double) (DRAWN * Drawn.WIDTH), 0.03);
+    }
+
+    @Test
+    void drawn_values_to_come_stay_below_their_quantiles_as_often_as_is_said() {
+        Random random = new Random(5);
+        int likely = 0;
+        int safe = 0;
+        for (int turn = 0; turn < 10 * DRAWN; turn++) {
+            Drawn drawn = new Drawn(random);
+            double[] row = Drawn.row(random);
+            double next = drawn.valueAt(row, random);
+            likely += next <= drawn.belief.at(row).quantile(0.5) ? 1 : 0;
+            safe += next <= drawn.belief.at(row).quantile(0.8) ? 1 : 0;
+        }
+        assertEquals(0.5, likely / (10.0 * DRAWN), 0.025);
+        assertEquals(0.8, safe / (10.0 * DRAWN), 0.02);
+    }
+
+    /** Four coefficients and a scatter as they are believed before, and what is believed after fifteen values. */
+    private static final class Drawn {
+        static final int WIDTH = 4;
+        private static final double SCATTER = 0.4;
+        private static final int DEGREES = 6;
+
+        private final double[] truth = new double[WIDTH];
+        private final double scatter;
+        private final Belief belief;
+
+        Drawn(Random random) {
+            double squares = 0;
+            for (int i = 0; i < DEGREES; i++) {
+                squares += Math.pow(random.nextGaussian(), 2);
+            }
+            scatter = SCATTER * Math.sqrt(DEGREES / squares);
+            for (int column = 0; column < WIDTH; column++) {
+                truth[column] = 1 + scatter / Math.sqrt(2) * random.nextGaussian();
+            }
+            Belief seen = Belief.of(new double[] {1, 1, 1, 1}, new double[] {2, 2, 2, 2}, SCATTER, DEGREES);
+            for (int i = 0; i < 15; i++) {
+                double[] row = row(random);
+                seen = seen.after(row, valueAt(row, random));
+            }
+            belief = seen;
+        }
+
+        static double[] row(Random random) {
+            return random.doubles(WIDTH, -1, 1).toArray();
+        }
+
+        double valueAt(double[] row, Random random) {
+            double value = scatter * random.nextGaussian();
+            for (int column = 0; column < WIDTH; column++) {
+                value += truth[column] * row[column];
+            }
+            return value;
+        }
+
+        /** How far from its mean a coefficient is said to lie at most: the scatter of one value taken out of what is forecast of it. */
+        double reach(int column, double share) {
+            double[] alone = new double[WIDTH];
+            alone[column] = 1;
+            Belief.Forecast forecast = belief.at(alone);
+            double sd = Math.sqrt(Math.pow(forecast.scale(), 2) - Math.pow(belief.scatter(), 2));
+            return sd * StudentT.quantile((1 + share) / 2, forecast.degrees());
+        }
     }
 
     @Test

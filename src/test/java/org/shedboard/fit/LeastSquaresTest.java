@@ -2,15 +2,12 @@ package org.shedboard.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.shedboard.fit.NistSet.assertDigits;
 
 import java.io.IOException;
-import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.shedboard.testing.Reference;
 
 /** Fits against the certified values of the NIST Statistical Reference Datasets, linear regression. */
 class LeastSquaresTest {
@@ -50,19 +47,12 @@ class LeastSquaresTest {
         "Wampler2, 0, 5, 13", "Wampler3, 0, 5, 11", "Wampler4, 0, 5, 9", "Wampler5, 0, 5, 7", "Filip, 0, 10, 7"
     })
     void a_polynomial_has_its_certified_coefficients(String set, int from, int to, double digits) throws IOException {
-        double[][] data = numbers(set);
-        assertCertified(set, from, fitted(data, from, to), digits);
+        assertCertified(NistSet.polynomial(set, from, to), digits);
     }
 
     @Test
     void six_columns_nearly_alike_have_their_certified_coefficients() throws IOException {
-        double[][] data = numbers("Longley");
-        double[][] design = new double[data.length][];
-        for (int row = 0; row < data.length; row++) {
-            design[row] = data[row].clone();
-            design[row][0] = 1;
-        }
-        assertCertified("Longley", 0, LeastSquares.of(design, values(data)), 12);
+        assertCertified(NistSet.columns("Longley"), 12);
     }
 
     @Test
@@ -76,60 +66,18 @@ class LeastSquaresTest {
         assertThrows(IllegalArgumentException.class, () -> LeastSquares.of(new double[][] {{1, 2}}, new double[] {1}));
     }
 
-    private static void assertCertified(String set, int from, LeastSquares fit, double digits) throws IOException {
-        int checked = 0;
-        for (List<String> row : Reference.rows("nist-strd/certified-linear.csv")) {
-            if (row.get(0).equals(set) && row.get(2).startsWith("B")) {
-                int column = Integer.parseInt(row.get(2).substring(1)) - from;
-                assertDigits(digits, Double.parseDouble(row.get(3)), fit.coefficient(column));
-                double sd = Double.parseDouble(row.get(4));
-                assertEquals(sd, fit.sdOf(column), Math.max(1e-5, sd * 1e-6), set + " sd of B" + column);
-                checked++;
-            }
-            if (row.get(0).equals(set) && row.get(2).equals("residual_sd")) {
-                double sd = Double.parseDouble(row.get(3));
-                assertEquals(sd, fit.residualSd(), Math.max(1e-5, sd * 1e-7), set + " residual sd");
-                checked++;
-            }
+    private static void assertCertified(NistSet set, double digits) throws IOException {
+        LeastSquares fit = LeastSquares.of(set.design(), set.values());
+        for (NistSet.Certified each : set.coefficients()) {
+            int column = set.columnOf(each);
+            assertDigits(digits, each.value(), fit.coefficient(column));
+            assertEquals(each.sd(), fit.sdOf(column), Math.max(1e-5, each.sd() * 1e-6), "sd of " + each);
         }
-        assertTrue(checked >= 2, "nothing certified of " + set);
-    }
-
-    private static void assertDigits(double digits, double certified, double reached) {
-        double right = -Math.log10(Math.abs(reached - certified) / Math.abs(certified));
-        assertTrue(right >= digits, "%s has %.1f digits of %s".formatted(reached, right, certified));
+        assertEquals(
+                set.residualSd(), fit.residualSd(), Math.max(1e-5, set.residualSd() * 1e-7), "residual " + set.name());
     }
 
     private static LeastSquares fitted(double[][] data, int from, int to) {
-        double[][] design = new double[data.length][];
-        for (int row = 0; row < data.length; row++) {
-            double x = data[row][1];
-            design[row] = IntStream.rangeClosed(from, to)
-                    .mapToDouble(power -> power(x, power))
-                    .toArray();
-        }
-        return LeastSquares.of(design, values(data));
-    }
-
-    private static double power(double x, int power) {
-        double product = 1;
-        for (int i = 0; i < power; i++) {
-            product *= x;
-        }
-        return product;
-    }
-
-    private static double[] values(double[][] data) {
-        double[] values = new double[data.length];
-        for (int row = 0; row < data.length; row++) {
-            values[row] = data[row][0];
-        }
-        return values;
-    }
-
-    private static double[][] numbers(String set) throws IOException {
-        return Reference.rows("nist-strd/" + set + ".csv").stream()
-                .map(row -> row.stream().mapToDouble(Double::parseDouble).toArray())
-                .toArray(double[][]::new);
+        return LeastSquares.of(NistSet.powers(data, from, to), NistSet.values(data));
     }
 }

@@ -76,6 +76,15 @@ class SampleTest {
         assertEquals(27, Sample.of(List.of(50.0, 15.0, 20.0, 40.0, 35.0)).quantile(0.4), 1e-12);
     }
 
+    /** Twelve gauge readings of the NIST/SEMATECH e-Handbook, 7.2.6.2, whose own rule (type 6) gives 95.1981; type 8 computed. */
+    @Test
+    void nine_tenths_of_twelve_readings_lie_where_type_8_says() {
+        Sample gauge = Sample.of(List.of(
+                95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610, 95.1591, 95.1195, 95.1065, 95.0925, 95.1990,
+                95.1682));
+        assertEquals(95.197243, gauge.quantile(0.9), 1e-6);
+    }
+
     @Test
     void a_single_value_is_its_own_quantile_and_does_not_scatter() {
         Sample one = Sample.of(List.of(7.5));

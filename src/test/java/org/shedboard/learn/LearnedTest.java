@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,6 +108,13 @@ class LearnedTest {
         }
     }
 
+    /** A worked exercise: the first unit takes 10, the eighth 1.25; the rate is a half. */
+    @Test
+    void the_eighth_time_is_three_doublings() {
+        List<LocalDate> dates = IntStream.range(0, 8).mapToObj(DAY::plusDays).toList();
+        assertEquals(1.25, 10 * Math.pow(0.5, Practice.of(dates).doublings(dates.get(7))), 1e-12);
+    }
+
     @Test
     void an_apprentice_who_gets_faster_is_expected_to_be_faster_tomorrow() {
         Expectation expected = new Expectation(DrawnShop.EXPECTED.spreads(), 0.18, 0.1, Set.of("P4"));
@@ -121,60 +129,12 @@ class LearnedTest {
         assertTrue(tomorrow < 0.75 * first, "from %.2f to %.2f".formatted(first, tomorrow));
     }
 
-    /** Sixty drawn shops; 80 % of the gap is reached a little later than after 150 stays, and not before. */
-    @Test
-    void after_a_few_hundred_stays_little_is_left_of_the_gap_to_the_truth_and_safe_is_safe() {
-        Scores scores = new Scores();
-        for (long seed = 1; seed <= 60; seed++) {
-            DrawnShop shop = new DrawnShop(seed);
-            Learned learned = Learned.of(DrawnShop.EXPECTED, lessons(shop, 200));
-            shop.visitsWith(100).forEach(piece -> scores.add(learned, piece));
-        }
-        assertTrue(scores.gapClosed() > 0.78, "gap closed: " + scores.gapClosed());
-        assertEquals(0.8, scores.safeShare(), 0.03);
-        assertEquals(0.5, scores.likelyShare(), 0.03);
-    }
-
     /** What a shop's machines share is found again, within a quarter. */
     @Test
     void the_shared_part_of_the_scatter_is_recovered() {
         Expectation wrong = new Expectation(DrawnShop.EXPECTED.spreads(), 0.05, 0.1, Set.of());
         Learned learned = Learned.of(wrong, lessons(new DrawnShop(11), 3000));
         assertEquals(DrawnShop.MACHINE, learned.machine(), 0.25 * DrawnShop.MACHINE);
-    }
-
-    /** Forecasts of held-out work scored beside the catalogue alone and the truth. */
-    private static final class Scores {
-        private double catalogue;
-        private double truth;
-        private double learned;
-        private int likely;
-        private int safe;
-        private int count;
-
-        void add(Learned known, DrawnShop.Piece piece) {
-            Lesson lesson = piece.lesson();
-            double actual = lesson.actualMinutes();
-            LogNormal said = known.minutes(lesson.sort(), lesson.catalogueMinutes(), lesson.circumstances());
-            catalogue += new LogNormal(Math.log(lesson.catalogueMinutes()), DrawnShop.SPREAD).crps(actual);
-            truth += piece.truth().crps(actual);
-            learned += said.crps(actual);
-            likely += actual <= said.median() ? 1 : 0;
-            safe += actual <= said.quantile(0.8) ? 1 : 0;
-            count++;
-        }
-
-        double gapClosed() {
-            return (catalogue - learned) / (catalogue - truth);
-        }
-
-        double likelyShare() {
-            return (double) likely / count;
-        }
-
-        double safeShare() {
-            return (double) safe / count;
-        }
     }
 
     private static List<Lesson> lessons(DrawnShop shop, int count) {
