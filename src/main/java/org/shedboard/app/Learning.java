@@ -4,6 +4,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.shedboard.day.Books;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.forecast.Experience;
@@ -25,8 +28,31 @@ final class Learning {
             LocalDate date,
             Catalogue catalogue,
             Shop shop,
-            List<Machine> machines,
-            HoursRules hoursRules) {}
+            Set<Kind> machines,
+            HoursRules hoursRules) {
+        static State of(Reader reader, Books books, LocalDate date) {
+            return new State(
+                    reader.stateOfFinishedWork(),
+                    date,
+                    books.catalogue(),
+                    books.shop(),
+                    books.machines().stream().map(Kind::of).collect(Collectors.toSet()),
+                    books.hoursRules());
+        }
+
+        /** Whether it is this one, but for machines that are new: nothing was finished on those. */
+        boolean goesOnFrom(State before) {
+            State asBefore = new State(finished, date, catalogue, shop, before.machines, hoursRules);
+            return asBefore.equals(before) && machines.containsAll(before.machines);
+        }
+    }
+
+    /** What a lesson tells of a machine. */
+    private record Kind(String machineId, String classId, OptionalInt modelYear) {
+        static Kind of(Machine machine) {
+            return new Kind(machine.id(), machine.classId(), machine.modelYear());
+        }
+    }
 
     private record Known(State state, Experience experience) {}
 
@@ -35,16 +61,10 @@ final class Learning {
     /** These books with what the records have taught by this moment. */
     synchronized Books taught(Reader reader, Books books, Instant now) {
         LocalDate date = LocalDate.ofInstant(now, books.shop().zone());
-        State state = new State(
-                reader.stateOfFinishedWork(),
-                date,
-                books.catalogue(),
-                books.shop(),
-                books.machines(),
-                books.hoursRules());
+        State state = State.of(reader, books, date);
         Books before = known.map(seen -> books.with(books.foresight().with(seen.experience())))
                 .orElse(books);
-        if (known.filter(seen -> seen.state().equals(state)).isPresent()) {
+        if (known.filter(seen -> state.goesOnFrom(seen.state())).isPresent()) {
             return before;
         }
         Instant since = startOf(date.minusDays(MEMORY_DAYS), books);

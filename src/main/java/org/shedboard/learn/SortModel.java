@@ -1,5 +1,6 @@
 package org.shedboard.learn;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -159,13 +160,13 @@ final class SortModel {
 
     /** Those that were kept, from a year before the newest of them on. */
     List<Lesson> ofLastYear() {
-        return kept.stream()
-                .map(Lesson::date)
-                .max(Comparator.naturalOrder())
-                .map(newest -> kept.stream()
-                        .filter(lesson -> lesson.date().isAfter(newest.minusYears(1)))
-                        .toList())
-                .orElse(List.of());
+        if (kept.isEmpty()) {
+            return kept;
+        }
+        LocalDate newest =
+                kept.stream().map(Lesson::date).max(Comparator.naturalOrder()).orElseThrow();
+        LocalDate yearAgo = newest.minusYears(1);
+        return kept.stream().filter(lesson -> lesson.date().isAfter(yearAgo)).toList();
     }
 
     List<SetAside> aside() {
