@@ -48,7 +48,7 @@ final class Bench {
     private final Thread thread = new Thread(this::work, "bench");
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
-    private final KnockOffWatch knockOff;
+    private final DayWatch watch;
     private Optional<Workshop> workshop = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
@@ -60,19 +60,19 @@ final class Bench {
         this.tell = tell;
         this.search = new BackgroundSearch(processors, tell);
         this.betterPlans = new BetterPlans(search);
-        this.knockOff = new KnockOffWatch(tell);
+        this.watch = new DayWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
-        knockOff.start();
+        watch.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
-        knockOff.close();
+        watch.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -190,7 +190,7 @@ final class Bench {
         Outlook outlook = Outlook.of(day, now);
         LocalDate date = day.date();
         tell.accept(new Msg.Seen(outlook, SpanTally.of(shop.ledger(date, date.plusDays(1)))));
-        knockOff.look(outlook);
+        watch.look(outlook);
         betterPlans.lookFrom(outlook);
     }
 

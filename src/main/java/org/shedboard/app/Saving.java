@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.shedboard.day.Change;
 import org.shedboard.day.Posted;
+import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
@@ -29,6 +31,9 @@ import org.shedboard.store.Tx;
 
 /** Saves what acts leave to be saved: of each thing only its last state, in the order in which things refer to each other. */
 final class Saving {
+    /** The setting that says which minutes a plan gives a task; the likely ones where it is not there. */
+    static final String PACKED_PERCENT = "plan.packedPercent";
+
     private final Tx tx;
     private final Map<String, Owner> owners = new LinkedHashMap<>();
     private final Map<String, Machine> machines = new LinkedHashMap<>();
@@ -47,6 +52,8 @@ final class Saving {
     private final Map<String, Movement> movements = new LinkedHashMap<>();
     private final List<Merged> merged = new ArrayList<>();
     private final List<Owner> forgotten = new ArrayList<>();
+    private Optional<Catalogue> catalogue = Optional.empty();
+    private OptionalInt packedPercent = OptionalInt.empty();
     private Optional<HoursRules> hoursRules = Optional.empty();
     private Optional<Posted> posted = Optional.empty();
     private OptionalLong nextNumber = OptionalLong.empty();
@@ -77,6 +84,10 @@ final class Saving {
             rung.put(saved.rung().id(), saved.rung());
         } else if (change instanceof Change.HoursRulesSaved saved) {
             hoursRules = Optional.of(saved.rules());
+        } else if (change instanceof Change.CatalogueSaved saved) {
+            catalogue = Optional.of(saved.catalogue());
+        } else if (change instanceof Change.PackedPercentSaved saved) {
+            packedPercent = OptionalInt.of(saved.percent());
         } else if (change instanceof Change.OpeningSaved saved) {
             openings.put(saved.opening().date(), saved.opening());
         } else if (change instanceof Change.NoticesSaved saved) {
@@ -108,6 +119,8 @@ final class Saving {
 
     private void save() {
         nextNumber.ifPresent(tx::saveNextNumber);
+        catalogue.ifPresent(tx::saveCatalogue);
+        packedPercent.ifPresent(percent -> tx.saveSetting(PACKED_PERCENT, String.valueOf(percent)));
         tx.saveOwners(owners.values());
         tx.saveMachines(machines.values());
         tx.saveVisits(visits.values());

@@ -340,8 +340,16 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 reader.signers(),
                 registerOf(reader),
                 reader.shelf(),
-                Foresight.none(catalogue, shop.people()));
+                foresight(reader, catalogue, shop));
         return learning.taught(reader, books, now());
+    }
+
+    private static Foresight foresight(Reader reader, Catalogue catalogue, Shop shop) {
+        Foresight none = Foresight.none(catalogue, shop.people());
+        return reader.setting(Saving.PACKED_PERCENT)
+                .map(Integer::parseInt)
+                .map(none::withPacked)
+                .orElse(none);
     }
 
     private static Register registerOf(Reader reader) {

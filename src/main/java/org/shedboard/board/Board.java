@@ -10,6 +10,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
+import org.shedboard.learn.Drift;
 import org.shedboard.pack.story.Difference;
 import org.shedboard.register.Finder;
 import org.shedboard.register.History;
@@ -49,28 +50,35 @@ public record Board(
      * The hours of the days last asked for, the month last looked back upon, and what a machine went through.
      *
      * @param finder made of books that may be older than the day
+     * @param drifts what runs away from what is said of it, as it was worked out last
      */
     public record Read(
             Optional<SpanTally> hours,
             Optional<LookBack> lookBack,
             Optional<History> history,
-            Optional<Finder> finder) {
-        static final Read NOTHING = new Read(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            Optional<Finder> finder,
+            List<Drift> drifts) {
+        static final Read NOTHING =
+                new Read(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
         Read with(SpanTally next) {
-            return new Read(Optional.of(next), lookBack, history, finder);
+            return new Read(Optional.of(next), lookBack, history, finder, drifts);
         }
 
         Read with(LookBack next) {
-            return new Read(hours, Optional.of(next), history, finder);
+            return new Read(hours, Optional.of(next), history, finder, drifts);
         }
 
         Read with(History next) {
-            return new Read(hours, lookBack, Optional.of(next), finder);
+            return new Read(hours, lookBack, Optional.of(next), finder, drifts);
         }
 
         Read with(Finder next) {
-            return new Read(hours, lookBack, history, Optional.of(next));
+            return new Read(hours, lookBack, history, Optional.of(next), drifts);
+        }
+
+        Read with(List<Drift> next) {
+            return new Read(hours, lookBack, history, finder, next);
         }
     }
 
@@ -183,6 +191,10 @@ public record Board(
 
     Board withLookBack(LookBack back) {
         return withRead(read.with(back));
+    }
+
+    Board withDrifts(List<Drift> drifts) {
+        return withRead(read.with(drifts));
     }
 
     Board withHistory(History history) {

@@ -10,6 +10,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WeeksAhead;
 import org.shedboard.day.WhySoLong;
+import org.shedboard.learn.Scorecard;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Task;
@@ -64,6 +65,8 @@ final class Deeds {
                     LATER -> new HoursKeys(board, (Screen.Hours) board.screen()).perform(deed);
             case WHOM_TO_RING -> Turn.to(board.on(RingKeys.of(board, 1, 0)));
             case NOTE_CALL, MORE_WEEKS, FEWER_WEEKS -> new RingKeys(board, (Screen.Ring) board.screen()).perform(deed);
+            case SUGGESTIONS -> Turn.to(board.on(SuggestKeys.of(board, 0)));
+            case ACCEPT_FIGURE -> new SuggestKeys(board, (Screen.Suggested) board.screen()).accept();
             case SHELF -> Turn.to(board.on(new Screen.Shelf(0)));
             case COUNT, ORDER, HAS_COME ->
                 new ShelfKeys(board)
@@ -76,6 +79,10 @@ final class Deeds {
             case WEEKS_AHEAD -> Turn.to(board.on(ahead(board, Screen.Ahead.Page.PLACES)));
             case AHEAD_PLACES -> ahead(Screen.Ahead.Page.PLACES);
             case AHEAD_SKILLS -> ahead(Screen.Ahead.Page.SKILLS);
+            case SCORECARD -> Turn.to(board.on(scorecard(board, Screen.ScorecardPage.Page.SAID)));
+            case SCORE_SAID -> scorecard(Screen.ScorecardPage.Page.SAID);
+            case SCORE_DRAWN -> scorecard(Screen.ScorecardPage.Page.DRAWN);
+            case SCORE_ASIDE -> scorecard(Screen.ScorecardPage.Page.ASIDE);
             case GO_OVER_DAY -> Turn.to(board.on(new Screen.Closing(0)));
             case SETTLE ->
                 new ClosingKeys(board)
@@ -251,12 +258,22 @@ final class Deeds {
             int row = Math.max(0, Math.min(last, ring.row() + by));
             return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
         }
+        if (board.screen() instanceof Screen.Suggested suggested) {
+            return board.with(suggested.to(suggested.row() + by));
+        }
         if (board.screen() instanceof Screen.Shelf shelf) {
             int last = Math.max(0, ShelfKeys.rows(board).size() - 1);
             return board.with(new Screen.Shelf(Math.max(0, Math.min(last, shelf.row() + by))));
         }
         if (board.screen() instanceof Screen.Ahead ahead) {
             return board.with(ahead.to(ahead.row() + by));
+        }
+        if (board.screen() instanceof Screen.Help help) {
+            int last = help.bindings().size() - 1;
+            return board.with(new Screen.Help(help.bindings(), Math.max(0, Math.min(last, help.scroll() + by))));
+        }
+        if (board.screen() instanceof Screen.ScorecardPage page) {
+            return board.with(page.scrolledTo(Math.min(MOST_LINES, page.scroll() + by)));
         }
         return board;
     }
@@ -269,6 +286,15 @@ final class Deeds {
     static Screen.Ahead ahead(Board board, Screen.Ahead.Page page) {
         return new Screen.Ahead(
                 WeeksAhead.withDue(board.expectDay(), board.expectOutlook().at()), page, 0);
+    }
+
+    private Turn scorecard(Screen.ScorecardPage.Page page) {
+        return Turn.to(board.with(((Screen.ScorecardPage) board.screen()).showing(page)));
+    }
+
+    /** The scorecard as it is at this moment. */
+    static Screen.ScorecardPage scorecard(Board board, Screen.ScorecardPage.Page page) {
+        return new Screen.ScorecardPage(board.expectDay().books().experience().scorecard(Scorecard.USUAL), page, 0);
     }
 
     /** However far it goes, the page stops at its last line. */

@@ -21,6 +21,13 @@ public final class DoneWords {
         if (act instanceof Act.NoteRung rung) {
             return Words.say("done.NoteRung", nameOf(day, rung.machineId()));
         }
+        if (act instanceof Act.AcceptFigure accept) {
+            String figure = FigureWords.name(day.books().catalogue(), accept.figureId());
+            return Words.say("done.AcceptFigure", figure, accept.minutes(), accept.was());
+        }
+        if (act instanceof Act.SetPackedPercent set) {
+            return Words.say("done.SetPackedPercent", set.percent());
+        }
         Optional<Visit> visit = visitId.flatMap(day::findVisit);
         String name = visit.map(found -> Names.of(day, found)).orElse("");
         String sentence = "done." + act.getClass().getSimpleName();

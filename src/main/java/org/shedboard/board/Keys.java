@@ -44,6 +44,9 @@ public final class Keys {
         if (screen instanceof Screen.Ring ring) {
             return ring(ring);
         }
+        if (screen instanceof Screen.Suggested suggested) {
+            return suggested(suggested);
+        }
         if (screen instanceof Screen.Shelf shelf) {
             return shelf(board, shelf);
         }
@@ -66,6 +69,16 @@ public final class Keys {
                     Binding.on('?', Deed.HELP),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.ScorecardPage) {
+            return List.of(
+                    Binding.on('w', Deed.SCORE_SAID),
+                    Binding.on('p', Deed.SCORE_DRAWN),
+                    Binding.on('a', Deed.SCORE_ASIDE),
+                    Binding.on(Key.UP, Deed.UP),
+                    Binding.on(Key.DOWN, Deed.DOWN),
+                    Binding.on('?', Deed.HELP),
+                    Binding.on(Key.ESCAPE, Deed.BACK));
+        }
         if (screen instanceof Screen.FirstRun) {
             return List.of(
                     Binding.on('1', Deed.OWN_SHOP), Binding.on('2', Deed.DEMONSTRATION), Binding.on('q', Deed.QUIT));
@@ -78,6 +91,10 @@ public final class Keys {
                     Binding.on('u', Deed.SET_UNTIL),
                     Binding.on(Key.ENTER, Deed.CONFIRM),
                     Binding.on(Key.ESCAPE, Deed.BACK));
+        }
+        if (screen instanceof Screen.Help) {
+            return List.of(
+                    Binding.on(Key.UP, Deed.UP), Binding.on(Key.DOWN, Deed.DOWN), Binding.on(Key.ESCAPE, Deed.BACK));
         }
         return List.of(Binding.on(Key.ESCAPE, Deed.BACK));
     }
@@ -103,6 +120,8 @@ public final class Keys {
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
+        keys.add(Binding.on('y', Deed.SCORECARD));
+        keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -276,6 +295,15 @@ public final class Keys {
                 Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
                 Binding.on('+', Deed.MORE_WEEKS),
                 Binding.on('-', Deed.FEWER_WEEKS),
+                Binding.on(Key.UP, Deed.UP),
+                Binding.on(Key.DOWN, Deed.DOWN),
+                Binding.on('?', Deed.HELP),
+                Binding.on(Key.ESCAPE, Deed.BACK));
+    }
+
+    private static List<Binding> suggested(Screen.Suggested screen) {
+        return List.of(
+                Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.ACCEPT_FIGURE, "off.no_suggestion"),
                 Binding.on(Key.UP, Deed.UP),
                 Binding.on(Key.DOWN, Deed.DOWN),
                 Binding.on('?', Deed.HELP),

@@ -2,6 +2,7 @@ package org.shedboard.board;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.FixOffer;
@@ -10,6 +11,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.learn.Drift;
 import org.shedboard.pack.story.Difference;
 import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
@@ -38,6 +40,13 @@ public sealed interface Msg {
 
     /** How sure knock-off is on the day that was read last; empty when that says nothing. */
     record KnockOffSeen(Optional<KnockOffChance> chance) implements Msg {}
+
+    /** What runs away from what is said of it, by all that is finished; often nothing. */
+    record DriftsSeen(List<Drift> drifts) implements Msg {
+        public DriftsSeen {
+            drifts = List.copyOf(drifts);
+        }
+    }
 
     /**
      * An act was carried out and is saved.

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
 import org.shedboard.day.WhySoLong;
+import org.shedboard.forecast.Suggestion;
+import org.shedboard.learn.Scorecard;
 
 /** Which screen is shown, and what is selected or typed on it. */
 public sealed interface Screen {
@@ -148,6 +150,27 @@ public sealed interface Screen {
     }
 
     /**
+     * The figures of the catalogue that finished work contradicts.
+     *
+     * @param row the one that is chosen
+     */
+    record Suggested(List<Suggestion> list, int row) implements Screen {
+        public Suggested {
+            list = List.copyOf(list);
+        }
+
+        /** The one to accept; empty where there is none. */
+        public Optional<Suggestion> chosen() {
+            return row < list.size() ? Optional.of(list.get(row)) : Optional.empty();
+        }
+
+        /** With a row chosen; the nearest there is. */
+        Suggested to(int wanted) {
+            return new Suggested(list, Math.max(0, Math.min(list.size() - 1, wanted)));
+        }
+    }
+
+    /**
      * The shelf.
      *
      * @param row the item that is chosen
@@ -175,6 +198,29 @@ public sealed interface Screen {
 
         Ahead showing(Page other) {
             return new Ahead(weeks, other, row);
+        }
+    }
+
+    /**
+     * How right what was said was.
+     *
+     * @param card as it was when the day was last read: it is not made at every key
+     * @param scroll lines the page is moved up
+     */
+    record ScorecardPage(Scorecard card, Page page, int scroll) implements Screen {
+        /** What of it is looked at. */
+        public enum Page {
+            SAID,
+            DRAWN,
+            ASIDE
+        }
+
+        ScorecardPage showing(Page other) {
+            return new ScorecardPage(card, other, 0);
+        }
+
+        ScorecardPage scrolledTo(int line) {
+            return new ScorecardPage(card, page, Math.max(0, line));
         }
     }
 
@@ -209,7 +255,11 @@ public sealed interface Screen {
      */
     record Minutes(WhySoLong why, int scroll) implements Screen {}
 
-    /** The keys of a screen, with what they do. */
+    /**
+     * The keys of a screen, with what they do.
+     *
+     * @param scroll lines the list is moved up
+     */
     record Help(List<Binding> bindings, int scroll) implements Screen {
         public Help {
             bindings = List.copyOf(bindings);

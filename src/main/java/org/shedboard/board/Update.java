@@ -50,6 +50,9 @@ public final class Update {
                     .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
                     .orElse(board));
         }
+        if (msg instanceof Msg.DriftsSeen seen) {
+            return Turn.to(board.withDrifts(seen.drifts()));
+        }
         if (msg instanceof Msg.Saved saved) {
             return saved(board.saving(-1), saved);
         }
@@ -199,11 +202,17 @@ public final class Update {
         if (board.screen() instanceof Screen.Ring ring) {
             return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
         }
+        if (board.screen() instanceof Screen.Suggested suggested) {
+            return Turn.to(board.with(SuggestKeys.of(board, suggested.row())));
+        }
         if (board.screen() instanceof Screen.Ahead ahead) {
             return Turn.to(board.with(Deeds.ahead(board, ahead.page()).to(ahead.row())));
         }
         if (board.screen() instanceof Screen.Minutes minutes) {
             return Turn.to(board.with(again(board, minutes)));
+        }
+        if (board.screen() instanceof Screen.ScorecardPage page) {
+            return Turn.to(board.with(Deeds.scorecard(board, page.page()).scrolledTo(page.scroll())));
         }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)

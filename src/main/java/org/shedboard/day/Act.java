@@ -332,6 +332,17 @@ public sealed interface Act {
     /** An owner asked to be forgotten: name and telephone are erased wherever they stand; hours and history are kept. */
     record ForgetOwner(String ownerId) implements Act {}
 
+    /**
+     * One figure of the catalogue is put right.
+     *
+     * @param was its minutes when that was decided
+     * @param by id of the person who decided it
+     */
+    record AcceptFigure(String figureId, int was, int minutes, String by) implements Act {}
+
+    /** Plans give a task the minutes that so many in a hundred such tasks stay within. */
+    record SetPackedPercent(String by, int percent) implements Act {}
+
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}
 }

@@ -46,6 +46,12 @@ public final class Acts {
             draft.putNotices(set.notices());
             return draft.done();
         }
+        if (act instanceof Act.AcceptFigure accept) {
+            return new CatalogueActs(draft).accept(accept);
+        }
+        if (act instanceof Act.SetPackedPercent set) {
+            return new CatalogueActs(draft).setPacked(set);
+        }
         if (act instanceof Act.LendMachine lend) {
             return new LoanActs(draft, now).lend(lend);
         }

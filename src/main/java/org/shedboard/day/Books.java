@@ -14,6 +14,8 @@ import org.shedboard.forecast.Experience;
 import org.shedboard.forecast.Foresight;
 import org.shedboard.forecast.Grounds;
 import org.shedboard.forecast.Lessons;
+import org.shedboard.forecast.Suggestion;
+import org.shedboard.forecast.Suggestions;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Tally;
@@ -149,6 +151,10 @@ public record Books(
         return new Books(shop, catalogue, owners, left, hoursRules, signers, register.plus(merged), shelf, foresight);
     }
 
+    Books with(Catalogue next) {
+        return new Books(shop, next, owners, machines, hoursRules, signers, register, shelf, foresight);
+    }
+
     Books with(HoursRules rules) {
         return new Books(shop, catalogue, owners, machines, rules, signers, register, shelf, foresight);
     }
@@ -177,11 +183,17 @@ public record Books(
         Tally tally =
                 new TimeBook(shop.zone(), hoursRules, breaks, entries).tally(LocalDate.MIN, today.plusDays(1), now);
         List<Lesson> lessons = Lessons.of(catalogue, shop, machines, visits, tally);
-        return with(foresight.with(experience().grown(catalogue, shop.people(), lessons, today)));
+        Experience grown = experience().grown(catalogue, shop.people(), lessons, today);
+        return with(foresight.with(grown.clocked(catalogue, shop, machines, visits, tally)));
     }
 
     public Experience experience() {
         return foresight.experience();
+    }
+
+    /** The figures of the catalogue that finished work contradicts, the strongest first. */
+    public List<Suggestion> suggestions() {
+        return Suggestions.of(catalogue, experience());
     }
 
     /** What forecasts are made from. */

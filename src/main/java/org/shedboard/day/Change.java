@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.util.List;
+import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
@@ -65,6 +66,11 @@ public sealed interface Change {
 
     /** Name and telephone of an owner are erased wherever they stand, in what was recorded long ago too. */
     record OwnerForgotten(Owner owner) implements Change {}
+
+    /** This catalogue takes the place of the one before. */
+    record CatalogueSaved(Catalogue catalogue) implements Change {}
+
+    record PackedPercentSaved(int percent) implements Change {}
 
     record NumberUsed(long next) implements Change {}
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.shedboard.estimate.Catalogue;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Errand;
 import org.shedboard.hours.HoursRules;
@@ -150,6 +151,17 @@ final class Draft {
     void put(HoursRules rules) {
         day = day.with(day.books().with(rules));
         changes.put("hours rules", new Change.HoursRulesSaved(rules));
+    }
+
+    void put(Catalogue catalogue) {
+        day = day.with(day.books().with(catalogue));
+        changes.put("catalogue", new Change.CatalogueSaved(catalogue));
+    }
+
+    void putPacked(int percent) {
+        Books books = day.books();
+        day = day.with(books.with(books.foresight().withPacked(percent)));
+        changes.put("packed percent", new Change.PackedPercentSaved(percent));
     }
 
     void put(Opening opening) {

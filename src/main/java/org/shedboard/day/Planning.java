@@ -20,11 +20,15 @@ public final class Planning {
 
     private Planning() {}
 
-    /** Carries an act out and moves the posted plan along with it. */
+    /**
+     * Carries an act out and moves the posted plan along with it. A figure that is put right moves nothing by itself: what was learned
+     * has to be learned anew first, and then says much the same as before.
+     */
     public static Outcome carryOut(Day day, Act act, Instant now) {
         Outcome outcome = Acts.apply(day, act, now);
         if (!(outcome instanceof Outcome.Done done)
                 || act instanceof Act.Post
+                || act instanceof Act.AcceptFigure
                 || !done.day().isOpened()) {
             return outcome;
         }

@@ -1,6 +1,7 @@
 package org.shedboard.day;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -54,43 +55,43 @@ final class Problems {
     private final Instant now;
     private final Roster roster;
     private final SetAside parts;
-    private final int percent;
+    private final Map<String, VisitForecast> forecasts = new HashMap<>();
 
-    /** @param percent the minutes of a task are those that so many in a hundred such tasks stay within */
-    private Problems(Day day, Instant now, Roster roster, int percent) {
+    private Problems(Day day, Instant now, Roster roster) {
         this.day = day;
         this.now = now;
-        this.percent = percent;
         this.parts = SetAside.of(day, now);
         this.roster = roster.withPartsBy(parts.allBy());
     }
 
     /** The problem of this day at this moment, with the plan now posted. */
     static Problem of(Day day, Instant now) {
-        return new Problems(day, now, new Roster(day), day.books().foresight().packedPercent()).problem();
+        return new Problems(day, now, new Roster(day))
+                .problem(day.books().foresight().packedPercent());
     }
 
     /** The problem a plan is made for, and the one it is replayed in. */
     static Packing packing(Day day, Instant now) {
-        return packing(day, now, new Roster(day));
-    }
-
-    private static Packing packing(Day day, Instant now, Roster roster) {
-        int percent = day.books().foresight().packedPercent();
-        Problem packed = new Problems(day, now, roster, percent).problem();
-        return percent == Foresight.LEAST_PERCENT
-                ? new Packing(packed, packed)
-                : new Packing(packed, new Problems(day, now, roster, Foresight.LEAST_PERCENT).problem());
+        return new Problems(day, now, new Roster(day)).packing();
     }
 
     /** The same, looking so far ahead that this visit can be planned in it, though no further than {@link #FURTHEST_DAYS}. */
     static Packing packing(Day day, Instant now, Visit visit) {
-        return packing(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS));
+        return new Problems(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS)).packing();
     }
 
-    private Problem problem() {
-        List<Problem.Job> jobs =
-                day.visits().stream().filter(this::isToPlan).map(this::job).toList();
+    private Packing packing() {
+        int percent = day.books().foresight().packedPercent();
+        Problem packed = problem(percent);
+        return new Packing(packed, percent == Foresight.LEAST_PERCENT ? packed : problem(Foresight.LEAST_PERCENT));
+    }
+
+    /** @param percent the minutes of a task are those that so many in a hundred such tasks stay within */
+    private Problem problem(int percent) {
+        List<Problem.Job> jobs = day.visits().stream()
+                .filter(this::isToPlan)
+                .map(visit -> job(visit, percent))
+                .toList();
         return new Problem(
                 minute(now),
                 roster.days() * Roster.MINUTES_A_DAY,
@@ -140,8 +141,8 @@ final class Problems {
         return new Problem.Person(person.id(), skills, roster.shiftsOf(person), roster.overtimeOf(person), spread);
     }
 
-    private Problem.Job job(Visit visit) {
-        VisitForecast forecast = day.forecastOf(visit);
+    private Problem.Job job(Visit visit, int percent) {
+        Minutes minutes = new Minutes(forecasts.computeIfAbsent(visit.id(), id -> day.forecastOf(visit)), percent);
         OptionalInt promise =
                 visit.promise().map(said -> OptionalInt.of(minute(said.at()))).orElse(OptionalInt.empty());
         return new Problem.Job(
@@ -151,16 +152,16 @@ final class Problems {
                 minute(earliest(visit)),
                 promise,
                 day.books().experience().learned().machine(),
-                visit.stays().stream().map(stay -> stay(visit, stay, forecast)).toList());
+                visit.stays().stream().map(stay -> stay(visit, stay, minutes)).toList());
     }
 
-    private Problem.Stay stay(Visit visit, Stay stay, VisitForecast forecast) {
+    private Problem.Stay stay(Visit visit, Stay stay, Minutes minutes) {
         List<String> kinds = stay.kinds().stream().map(Problems::kind).toList();
         return new Problem.Stay(
                 kinds,
                 stay.placeId(),
                 stay.tasks().stream()
-                        .map(task -> overBy(task(visit, task, forecast), leftAt(visit, stay)))
+                        .map(task -> overBy(task(visit, task, minutes), leftAt(visit, stay)))
                         .toList());
     }
 
@@ -184,23 +185,23 @@ final class Problems {
         return task.withUnattended(Math.min(task.unattended(), waited));
     }
 
-    private Problem.Task task(Visit visit, Task task, VisitForecast forecast) {
+    private Problem.Task task(Visit visit, Task task, Minutes minutes) {
         Problem.Task plain = new Problem.Task(
                 task.id(),
                 skill(task.skill()),
-                packed(forecast, task, forecast.minutes(task)),
+                minutes.of(task),
                 task.unattended(),
                 Optional.of(task.after()),
-                handsOnBy(task, forecast),
+                handsOnBy(task, minutes),
                 1,
                 notBy(visit, task),
                 partsFrom(visit, task),
                 Optional.empty(),
                 OptionalInt.empty(),
-                forecast.spreadOf(task),
+                minutes.forecast().spreadOf(task),
                 Optional.empty(),
                 Optional.empty());
-        return visit.state() == VisitState.HELD ? held(visit, task, plain, forecast) : begun(task, plain, forecast);
+        return visit.state() == VisitState.HELD ? held(visit, task, plain, minutes) : begun(task, plain, minutes);
     }
 
     /** What has begun has its parts; what has not waits for those that are not here. */
@@ -210,7 +211,7 @@ final class Problems {
                 : Math.max(0, parts.notBefore(visit.id(), task.id()).orElse(0));
     }
 
-    private Problem.Task begun(Task task, Problem.Task plain, VisitForecast forecast) {
+    private Problem.Task begun(Task task, Problem.Task plain, Minutes minutes) {
         Progress progress = task.progress();
         int from = minute(progress.began().orElse(now));
         return switch (progress.status()) {
@@ -222,33 +223,43 @@ final class Problems {
                         Math.max(from, minute(progress.ended().orElse(now)))));
             case RUNNING, PAUSED ->
                 plain.withStarted(new Problem.Started(
-                        progress.person(), from, packed(forecast, task, Spell.minutesLeft(day, task, now))));
+                        progress.person(), from, minutes.within(task, Spell.minutesLeft(day, task, now))));
         };
     }
 
     /** Nothing of a held visit goes on before its hold is expected to end; meanwhile it keeps the place it stands in. */
-    private Problem.Task held(Visit visit, Task task, Problem.Task plain, VisitForecast forecast) {
-        Problem.Task waiting = begun(task, plain, forecast);
+    private Problem.Task held(Visit visit, Task task, Problem.Task plain, Minutes minutes) {
+        Problem.Task waiting = begun(task, plain, minutes);
         return task.isDone()
                 ? waiting
                 : waiting.withNotBefore(Math.max(
                         waiting.notBefore(), minute(visit.hold().orElseThrow().until())));
     }
 
-    private Map<String, Integer> handsOnBy(Task task, VisitForecast forecast) {
-        Map<String, Integer> minutes = new LinkedHashMap<>();
-        int usual = forecast.minutes(task);
+    private Map<String, Integer> handsOnBy(Task task, Minutes minutes) {
+        Map<String, Integer> byPerson = new LinkedHashMap<>();
+        int usual = minutes.of(task);
         for (Person person : day.shop().people()) {
-            if (person.may(task.skill()) && forecast.minutes(task, person) != usual) {
-                minutes.put(person.id(), packed(forecast, task, forecast.minutes(task, person)));
+            if (person.may(task.skill()) && minutes.of(task, person) != usual) {
+                byPerson.put(person.id(), minutes.of(task, person));
             }
         }
-        return minutes;
+        return byPerson;
     }
 
-    /** What the plan gives a task of these likely minutes. */
-    private int packed(VisitForecast forecast, Task task, int likely) {
-        return percent == Foresight.LEAST_PERCENT ? likely : forecast.within(task, likely, percent);
+    /** What a problem gives the tasks of one visit. */
+    private record Minutes(VisitForecast forecast, int percent) {
+        int of(Task task) {
+            return within(task, forecast.minutes(task));
+        }
+
+        int of(Task task, Person person) {
+            return within(task, forecast.minutes(task, person));
+        }
+
+        int within(Task task, int likely) {
+            return percent == Foresight.LEAST_PERCENT ? likely : forecast.within(task, likely, percent);
+        }
     }
 
     /** Tasks whose doer may not do this one; none where that would leave nobody at all. */

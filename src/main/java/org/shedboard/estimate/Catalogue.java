@@ -57,6 +57,22 @@ public record Catalogue(
         this(classes, works, usual, spreads, testDriveMinutes, signOffMinutes, List.of());
     }
 
+    /** With this class in place of the one of the same id. */
+    Catalogue with(MachineClass next) {
+        List<MachineClass> all = classes.stream()
+                .map(each -> each.id().equals(next.id()) ? next : each)
+                .toList();
+        return new Catalogue(all, works, usual, spreads, testDriveMinutes, signOffMinutes, items, washDown);
+    }
+
+    /** With this work in place of the one of the same id. */
+    Catalogue with(Work next) {
+        List<Work> all = works.stream()
+                .map(each -> each.id().equals(next.id()) ? next : each)
+                .toList();
+        return new Catalogue(classes, all, usual, spreads, testDriveMinutes, signOffMinutes, items, washDown);
+    }
+
     public Optional<Item> findItem(String id) {
         return items.stream().filter(item -> item.id().equals(id)).findFirst();
     }

@@ -1,10 +1,13 @@
 package org.shedboard.estimate;
 
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Mud;
+import org.shedboard.shop.Step;
 
 /**
  * A class of machine: what it weighs, what it takes to wash and to move, and its inspection points.
@@ -39,6 +42,34 @@ public record MachineClass(
                 .filter(point -> intake.depth().covers(point.due())
                         || intake.alsoLookAt().contains(point.id()))
                 .toList();
+    }
+
+    /** Minutes to look at all points of a step. */
+    public int inspectMinutes(Step step) {
+        return inspectMinutesOf(step).stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private List<Integer> inspectMinutesOf(Step step) {
+        return points.stream()
+                .filter(point -> point.step() == step)
+                .map(Point::inspectMinutes)
+                .toList();
+    }
+
+    MachineClass withWashMinutes(Mud mud, int minutes) {
+        List<Integer> next = new ArrayList<>(washMinutes);
+        next.set(mud.grade(), minutes);
+        return new MachineClass(id, name, massKg, next, moving, points);
+    }
+
+    /** With so many minutes for all points of a step together, shared out as they were. */
+    MachineClass withInspectMinutes(Step step, int minutes) {
+        Iterator<Integer> portions =
+                Portions.of(inspectMinutesOf(step), minutes).iterator();
+        List<Point> next = points.stream()
+                .map(point -> point.step() == step ? point.withInspectMinutes(portions.next()) : point)
+                .toList();
+        return new MachineClass(id, name, massKg, washMinutes, moving, next);
     }
 
     public Optional<Point> findPoint(String pointId) {

@@ -74,6 +74,22 @@ public record Point(
         }
     }
 
+    Point withInspectMinutes(int minutes) {
+        return new Point(
+                id,
+                name,
+                where,
+                step,
+                due,
+                minutes,
+                uncoverMinutes,
+                caution,
+                stopsRiding,
+                measure,
+                fixedBy,
+                renewedWith);
+    }
+
     /** Whether this value may be called good; anything may where nothing is measured. */
     public boolean mayBeGood(double value) {
         return measure.isEmpty() || measure.get().isWithin(value);

@@ -54,6 +54,17 @@ public record Work(
         return parts.stream().filter(part -> part.name().equals(partName)).findFirst();
     }
 
+    public Optional<WorkTask> findTask(String taskId) {
+        return tasks.stream().filter(task -> task.id().equals(taskId)).findFirst();
+    }
+
+    Work withHandsOn(String taskId, int minutes) {
+        List<WorkTask> next = tasks.stream()
+                .map(task -> task.id().equals(taskId) ? task.withHandsOn(minutes) : task)
+                .toList();
+        return new Work(id, name, key, classes, depth, next, parts, interval);
+    }
+
     public boolean isFor(String classId) {
         return classes.contains(classId);
     }
@@ -79,6 +90,10 @@ public record Work(
         public WorkTask {
             kinds = List.copyOf(kinds);
             after = List.copyOf(after);
+        }
+
+        WorkTask withHandsOn(int minutes) {
+            return new WorkTask(id, name, step, skill, kinds, minutes, unattended, after, checkedByAnother, caution);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Figure;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Point;
 import org.shedboard.estimate.Spreads;
@@ -20,7 +21,7 @@ import org.shedboard.words.Words;
 /** The catalogue as a file: machine classes with their inspection points, the works, the words of the usual tasks. */
 public final class CatalogueFile {
     /** No single look, wash or task is longer; a longer one is a slip of the finger. */
-    static final int LONGEST_MINUTES = 600;
+    static final int LONGEST_MINUTES = Figure.LONGEST_MINUTES;
 
     private static final int HEAVIEST_KG = 20_000;
     private static final double WIDEST_SPREAD = 2;

@@ -123,6 +123,41 @@ public final class Belief {
         return known;
     }
 
+    /** Where the middle of all values at this row lies, and how sure that is; the scatter of one value about it is not in it. */
+    public Middle middleAt(double[] row) {
+        return new Middle(middle(row), scatter() * triangle.reach(row));
+    }
+
+    /**
+     * The same where so much more is known of what this row says than was believed beforehand: that it is 0, with this precision.
+     *
+     * @param precision negative for so much less
+     */
+    public Middle middleAt(double[] row, double precision) {
+        double reach = triangle.reach(row);
+        double sure = 1 / (reach * reach);
+        return new Middle(middle(row) * sure / (sure + precision), scatter() / StrictMath.sqrt(sure + precision));
+    }
+
+    /** How many of its own scales a middle is off at most, with this probability; the same for all rows. */
+    public double scalesOff(double probability) {
+        return StudentT.quantile(probability, (int) degrees);
+    }
+
+    /** A middle and the scale of Student's t about it. */
+    public record Middle(double value, double scale) {}
+
+    /** With each coefficient besides believed to be 0, beforehand and with these precisions; no value is seen by that. */
+    public Belief holding(double[] precisions) {
+        Triangle held = triangle.copy();
+        for (int column = 0; column < precisions.length; column++) {
+            double[] row = new double[precisions.length];
+            row[column] = StrictMath.sqrt(precisions[column]);
+            held.take(row, 0);
+        }
+        return new Belief(held, degrees, priorLeft);
+    }
+
     /** What the model says at this row. */
     public double middle(double[] row) {
         double middle = 0;

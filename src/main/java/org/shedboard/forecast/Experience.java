@@ -4,17 +4,26 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Spreads;
+import org.shedboard.hours.Tally;
+import org.shedboard.learn.Clocked;
+import org.shedboard.learn.Doubt;
+import org.shedboard.learn.Drift;
 import org.shedboard.learn.Expectation;
 import org.shedboard.learn.Hindsight;
 import org.shedboard.learn.Learned;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Said;
+import org.shedboard.learn.Scorecard;
 import org.shedboard.learn.Sort;
+import org.shedboard.shop.Machine;
 import org.shedboard.shop.Person;
+import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 
 /**
  * What the shop has finished, and what that taught. All that was finished before today is learned from together; what is finished today
@@ -28,10 +37,18 @@ public final class Experience {
 
     private final int count;
     private final Learned learned;
+    /** The same work by what was clocked together, which tells the catalogue's figures apart. */
+    private final List<Clocked> clocked;
+    /** By which its minutes were measured; empty where none were. */
+    private final Optional<Catalogue> measuredBy;
     /** Worked out when somebody asks for it; whoever works it out gets the same. */
     private volatile List<Said> hindsight;
+    /** As the hindsight. */
+    private volatile List<Doubt> doubts;
 
     private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
+        this.clocked = List.of();
+        this.measuredBy = Optional.empty();
         this.expected = expected;
         this.lessons = List.copyOf(lessons);
         this.together = together;
@@ -41,6 +58,16 @@ public final class Experience {
             all = all.after(lesson);
         }
         this.learned = all;
+    }
+
+    private Experience(Experience plain, Catalogue catalogue, List<Clocked> clocked) {
+        this.measuredBy = Optional.of(catalogue);
+        this.expected = plain.expected;
+        this.lessons = plain.lessons;
+        this.together = plain.together;
+        this.count = plain.count;
+        this.learned = plain.learned;
+        this.clocked = List.copyOf(clocked);
     }
 
     /** Of a shop that has finished nothing yet. */
@@ -99,6 +126,26 @@ public final class Experience {
         return lessons;
     }
 
+    /** With the same work by what was clocked together, which tells the catalogue's figures apart. */
+    public Experience clocked(Catalogue catalogue, Shop shop, List<Machine> machines, List<Visit> visits, Tally tally) {
+        return new Experience(this, catalogue, Clockings.of(catalogue, shop, machines, visits, tally));
+    }
+
+    /** Whether what it says of figures is said of those of this catalogue. */
+    boolean isMeasuredBy(Catalogue catalogue) {
+        return measuredBy.equals(Optional.of(catalogue));
+    }
+
+    /** What it says of each figure of the catalogue that it was measured by. */
+    List<Doubt> doubts() {
+        List<Doubt> found = doubts;
+        if (found == null) {
+            found = Doubt.of(learned, expected, clocked);
+            doubts = found;
+        }
+        return found;
+    }
+
     public Learned learned() {
         return learned;
     }
@@ -111,5 +158,15 @@ public final class Experience {
             hindsight = known;
         }
         return known;
+    }
+
+    /** How right what would have been said was, of the last so many pieces. */
+    public Scorecard scorecard(int last) {
+        return Scorecard.of(hindsight(), learned.aside(), last);
+    }
+
+    /** What runs away from what is said of it. */
+    public List<Drift> drifts() {
+        return Scorecard.drifts(hindsight());
     }
 }

@@ -37,20 +37,14 @@ public final class Lessons {
     private final ZoneId zone;
     private final Map<String, Machine> machines = new HashMap<>();
     private final Map<String, Integer> paces;
-    /** Minutes by visit, then by person, then by what they were on. */
-    private final Map<String, Map<String, Map<OnStay, Integer>>> worked = new HashMap<>();
+    private final Worked worked;
 
     private Lessons(Catalogue catalogue, Shop shop, List<Machine> machines, Tally tally) {
         this.today = new Today(catalogue);
         this.zone = shop.zone();
         machines.forEach(machine -> this.machines.put(machine.id(), machine));
         this.paces = pacesOf(shop.people());
-        for (Tally.PersonHours hours : tally.people()) {
-            hours.onStays()
-                    .forEach((on, minutes) -> worked.computeIfAbsent(on.visitId(), id -> new LinkedHashMap<>())
-                            .computeIfAbsent(hours.personId(), id -> new LinkedHashMap<>())
-                            .merge(on, minutes, Integer::sum));
-        }
+        this.worked = new Worked(tally);
     }
 
     /**
@@ -80,7 +74,7 @@ public final class Lessons {
     private List<Lesson> of(Visit visit, Machine machine) {
         Map<Piece, List<Task>> pieces = Piece.tasksOf(today.staysOf(machine.classId(), visit));
         Map<Piece, Map<String, Double>> minutes = new LinkedHashMap<>();
-        worked.getOrDefault(visit.id(), Map.of())
+        worked.on(visit.id())
                 .forEach((person, onStays) -> onStays.forEach((on, count) -> share(pieces, on, count)
                         .forEach((piece, share) -> minutes.computeIfAbsent(piece, absent -> new LinkedHashMap<>())
                                 .merge(person, share, Double::sum))));

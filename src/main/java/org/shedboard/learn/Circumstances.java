@@ -3,6 +3,7 @@ package org.shedboard.learn;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
@@ -34,5 +35,12 @@ public record Circumstances(
 
     public Circumstances by(String personId) {
         return new Circumstances(classId, mud, depth, ageYears, date, Map.of(personId, 1.0));
+    }
+
+    /** Id of the person who does most of it; of two who do as much, the one whose id comes last. */
+    public Optional<String> mostBy() {
+        return people.entrySet().stream()
+                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey);
     }
 }

@@ -37,8 +37,7 @@ public record Drift(Sort sort, LocalDate since, double factor, int pieces) {
             first--;
         }
         List<Said> run = new ArrayList<>(own.subList(first - 1, own.size()));
-        double over = run.stream().mapToDouble(Said::overrun).average().orElseThrow();
-        return Optional.of(new Drift(sort, run.get(0).lesson().date(), StrictMath.exp(over), run.size()));
+        return Optional.of(new Drift(sort, run.get(0).lesson().date(), Score.factor(run), run.size()));
     }
 
     /** Where it lay in its forecast, in deviations of a normal distribution. */

@@ -87,9 +87,9 @@ public final class Learned {
 
     /** Who did most of it, and when; empty where nobody is named. */
     private static String personsDay(Lesson lesson) {
-        return lesson.circumstances().people().entrySet().stream()
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(most -> most.getKey() + "\n" + lesson.date())
+        return lesson.circumstances()
+                .mostBy()
+                .map(person -> person + "\n" + lesson.date())
                 .orElse("");
     }
 
@@ -122,6 +122,10 @@ public final class Learned {
         List<SetAside> all = new ArrayList<>(faulty);
         models.values().forEach(model -> all.addAll(model.aside()));
         return all;
+    }
+
+    SortModel model(Sort sort) {
+        return models.get(sort);
     }
 
     /** How many pieces of finished work of this sort it has learned from. */

@@ -7,18 +7,28 @@ import org.shedboard.fit.LogNormal;
  * alone, and by the last ten of its sort.
  */
 public record Said(Lesson lesson, LogNormal learned, LogNormal catalogue, LogNormal lastTen) {
+    /** The share of such work that is called safe. */
+    public static final double SAFE = 0.8;
+
+    public static final double LIKELY = 0.5;
+
     public boolean isWithinLikely() {
-        return lesson.actualMinutes() <= learned.median();
+        return lesson.actualMinutes() <= likelyMinutes();
     }
 
     public boolean isWithinSafe() {
-        return lesson.actualMinutes() <= learned.quantile(SAFE);
+        return lesson.actualMinutes() <= safeMinutes();
     }
 
-    /** The share of such work that is called safe. */
-    static final double SAFE = 0.8;
+    /** The minutes that half of such work was said to stay within. */
+    public double likelyMinutes() {
+        return learned.median();
+    }
 
-    static final double LIKELY = 0.5;
+    /** The minutes that four fifths were said to stay within. */
+    public double safeMinutes() {
+        return learned.quantile(SAFE);
+    }
 
     /** Where what it took lies in what was said, from 0 to 1: evenly spread where forecasts are right. */
     public double place() {

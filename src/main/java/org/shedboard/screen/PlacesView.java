@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.board.Board;
+import org.shedboard.board.ScorecardWords;
 import org.shedboard.board.Screen;
 import org.shedboard.board.Yard;
 import org.shedboard.day.Concern;
@@ -74,7 +75,9 @@ final class PlacesView {
 
     /** Room for what needs the foreman: a sixth of the screen, more where the yard leaves it, never more than there is to say. */
     private int concernRows(int height, int placeRows) {
-        int count = concerns.size() + (board.better().isPresent() ? 2 : 0);
+        int count = concerns.size()
+                + (board.better().isPresent() ? 2 : 0)
+                + board.read().drifts().size();
         int yardRows = 1 + Math.max(1, Yard.of(outlook).size());
         int spare = height - 1 - placeRows - yardRows;
         return Math.max(1, Math.min(count, Math.max(height / 6, spare)));
@@ -97,6 +100,10 @@ final class PlacesView {
         for (Concern concern : concerns) {
             sentences.add(sentence(concern, width));
             styles.add(styleOf(concern.kind()));
+        }
+        for (String drift : ScorecardWords.drifts(board.read().drifts())) {
+            sentences.add(drift);
+            styles.add(Style.LATE);
         }
         canvas.text(region.left(LABEL).inside(1, 0), Words.say("board.needs_you"), Style.STRONG);
         Region text = region.rightOf(LABEL);

@@ -60,6 +60,8 @@ public final class View {
             new ClosingView(canvas, board, closing).draw(page);
         } else if (screen instanceof Screen.Ring ring) {
             new RingView(canvas, board, ring).draw(page);
+        } else if (screen instanceof Screen.Suggested suggested) {
+            new SuggestView(canvas, board, suggested).draw(page);
         } else if (screen instanceof Screen.Shelf shelf) {
             new ShelfView(canvas, board, shelf).draw(page);
         } else if (screen instanceof Screen.Register register) {
@@ -70,6 +72,8 @@ public final class View {
             new MinutesView(canvas, board, minutes).draw(page);
         } else if (screen instanceof Screen.Ahead ahead) {
             new AheadView(canvas, board, ahead).draw(page);
+        } else if (screen instanceof Screen.ScorecardPage scorecard) {
+            new ScorecardView(canvas, board, scorecard).draw(page);
         } else if (screen instanceof Screen.TakeIn in) {
             new TakeInView(canvas, board, in.form()).draw(page);
         } else if (screen instanceof Screen.Opening opening) {

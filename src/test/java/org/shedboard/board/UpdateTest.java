@@ -52,6 +52,7 @@ class UpdateTest {
                 new Msg.LookedBack(LookBack.of(seen.tally().ledger(), List.of())),
                 new Msg.HistoryRead(new History("M1", List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
+                new Msg.DriftsSeen(List.of()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
@@ -90,9 +91,13 @@ class UpdateTest {
                 .visits()
                 .forEach(visit ->
                         boards.add(shell.board().on(new Screen.Minutes(WhySoLong.of(shell.day(), visit), 0))));
+        for (Screen.ScorecardPage.Page page : Screen.ScorecardPage.Page.values()) {
+            boards.add(shell.board().on(Deeds.scorecard(shell.board(), page)));
+        }
         boards.add(withOursOut());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
+        boards.add(shell.board().on(new Screen.Suggested(List.of(), 0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         FakeShell plug = FakeShell.onThePlug();
         boards.add(plug.board().on(new Screen.Sheet(plug.visitOf("M54").id(), 0, 0)));

@@ -52,7 +52,24 @@ class RefusalsTest {
         parts(cases);
         register(cases);
         inspection(cases);
+        figures(cases);
         return cases;
+    }
+
+    private static void figures(Map<String, Consumer<Shed>> cases) {
+        cases.put(
+                "figure_unknown",
+                shed -> shed.assertRefused("figure_unknown", new Act.AcceptFigure("wash:boat:caked", 20, 30, "ada")));
+        cases.put(
+                "figure_changed",
+                shed -> shed.assertRefused("figure_changed", new Act.AcceptFigure("wash:quad:caked", 21, 30, "ada")));
+        cases.put(
+                "figure_range",
+                shed -> shed.assertRefused("figure_range", new Act.AcceptFigure("wash:quad:caked", 20, 11, "ada")));
+        cases.put("percent_range", shed -> {
+            shed.assertRefused("percent_range", new Act.SetPackedPercent("ada", 49));
+            shed.assertRefused("percent_range", new Act.SetPackedPercent("ada", 91));
+        });
     }
 
     private static void meters(Map<String, Consumer<Shed>> cases) {

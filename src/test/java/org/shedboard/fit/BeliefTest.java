@@ -173,6 +173,43 @@ class BeliefTest {
     }
 
     @Test
+    void what_is_held_afterwards_is_as_if_it_had_been_believed_beforehand() {
+        Belief plain = fivePairs(Belief.of(new double[2], new double[] {1e-9, 1e-9}, 2, 4));
+        Belief held = plain.holding(new double[] {0.5, 3});
+        Belief before = fivePairs(Belief.of(new double[2], new double[] {0.5, 3}, 2, 4));
+        assertArrayEquals(before.means(), held.means(), 1e-6);
+        assertEquals(before.scatter(), held.scatter(), 1e-6);
+    }
+
+    @Test
+    void one_coefficient_held_less_is_as_if_it_alone_had_been_held_less() {
+        double[] slope = {0, 1};
+        Belief tight = fivePairs(Belief.of(new double[2], new double[] {1, 3}, 2, 4));
+        Belief loose = fivePairs(Belief.of(new double[2], new double[] {1, 0.5}, 2, 4));
+        Belief.Middle freed = tight.middleAt(slope, 0.5 - 3);
+        Belief.Middle own = loose.middleAt(slope);
+        assertEquals(own.value(), freed.value(), EXACT);
+        assertEquals(own.scale() / loose.scatter(), freed.scale() / tight.scatter(), EXACT);
+    }
+
+    /** Where the middle lies is the posterior of Hoff's mean: a tenth of the variance of one wing, after ten of them. */
+    @Test
+    void the_middle_is_surer_than_the_next_value() {
+        Belief belief = Belief.of(new double[] {1.9}, new double[] {1}, 0.1, 1);
+        for (double wing : new double[] {1.64, 1.70, 1.72, 1.74, 1.82, 1.82, 1.82, 1.90, 2.08}) {
+            belief = belief.after(new double[] {1}, wing);
+        }
+        Belief.Middle middle = belief.middleAt(new double[] {1});
+        assertEquals(1.814, middle.value(), EXACT);
+        assertEquals(0.015324 / 10, middle.scale() * middle.scale(), EXACT);
+        assertEquals(0.015324 * 1.1, square(belief.at(new double[] {1}).scale()), EXACT);
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    @Test
     void a_belief_without_scatter_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> Belief.of(new double[1], new double[1], 0, 1));
         assertThrows(IllegalArgumentException.class, () -> Belief.of(new double[1], new double[1], 1, 0));

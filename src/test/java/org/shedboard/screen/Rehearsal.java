@@ -4,11 +4,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Key;
@@ -18,6 +20,7 @@ import org.shedboard.board.Update;
 import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
+import org.shedboard.day.Books;
 import org.shedboard.day.Change;
 import org.shedboard.day.Day;
 import org.shedboard.day.FixOffer;
@@ -30,9 +33,11 @@ import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
+import org.shedboard.forecast.Experience;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.learn.Lesson;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.register.History;
 import org.shedboard.shop.Shop;
@@ -169,6 +174,17 @@ final class Rehearsal {
         return seen();
     }
 
+    /** More was finished before today than the demonstration tells of. */
+    Rehearsal finished(List<Lesson> more) {
+        Books books = day().books();
+        List<Lesson> all = new ArrayList<>(books.experience().lessons());
+        all.addAll(more);
+        all.sort(Comparator.comparing(lesson -> lesson.circumstances().date()));
+        Experience experience = Experience.of(books.catalogue(), books.shop().people(), all, day().date());
+        day = Optional.of(day().with(books.with(books.foresight().with(experience))));
+        return seen().told(new Msg.DriftsSeen(experience.drifts()));
+    }
+
     /** It is so much later, and the board has seen it. */
     Rehearsal later(int minutes) {
         now = now.plusSeconds(60L * minutes);
@@ -192,6 +208,31 @@ final class Rehearsal {
                 before.posted(),
                 before.nextNumber()));
         now = date.atTime(6, 50).atZone(before.zone()).toInstant();
+        return seen();
+    }
+
+    /** The shop plans by another catalogue, against which its past is measured anew. */
+    Rehearsal measuredBy(UnaryOperator<Catalogue> change) {
+        Books books = day().books();
+        Books other = new Books(
+                books.shop(),
+                change.apply(books.catalogue()),
+                books.owners(),
+                books.machines(),
+                books.hoursRules(),
+                books.signers(),
+                books.register(),
+                books.shelf(),
+                books.foresight());
+        List<Visit> visits = BEGINNING.changes().stream()
+                .filter(Change.VisitSaved.class::isInstance)
+                .map(each -> ((Change.VisitSaved) each).visit())
+                .toList();
+        List<ClockEntry> entries = BEGINNING.changes().stream()
+                .filter(Change.EntrySaved.class::isInstance)
+                .map(each -> ((Change.EntrySaved) each).entry())
+                .toList();
+        day = Optional.of(day().with(other.learningFrom(visits, entries, now)));
         return seen();
     }
 

@@ -1,10 +1,12 @@
 package org.shedboard.screen;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -15,6 +17,11 @@ import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
+import org.shedboard.estimate.Catalogue;
+import org.shedboard.estimate.Figure;
+import org.shedboard.learn.Circumstances;
+import org.shedboard.learn.Lesson;
+import org.shedboard.learn.Sort;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
@@ -67,10 +74,13 @@ final class Scenes {
         add("hours", "not-open", () -> Rehearsal.beforeOpening().type("l"));
         add("hours", "closed", () -> closed().type("l"));
         ring();
+        suggested();
         shelf();
         add("help", "board", () -> demonstration().type("?"));
+        add("help", "board-moved-up", () -> down(demonstration().type("?"), 30));
         add("help", "sheet", () -> demonstration().press(Key.ENTER).type("?"));
         ahead();
+        scorecard();
         questions();
         register();
         minutes();
@@ -165,6 +175,41 @@ final class Scenes {
 
     private static Rehearsal merged() {
         return page("marrowby burr").type("mquillgate burr").press(Key.ENTER).type("11");
+    }
+
+    private static void scorecard() {
+        add("scorecard", "said", () -> demonstration().type("y"));
+        add("scorecard", "said-moved-up", () -> down(demonstration().type("y"), 30));
+        add("scorecard", "drawn", () -> demonstration().type("yp"));
+        add("scorecard", "set-aside", () -> repairsRunAway().type("ya"));
+        add("board", "repairs-run-away", Scenes::repairsRunAway);
+        add("scorecard", "repairs-run-away", () -> repairsRunAway().type("y"));
+        add("scorecard", "own-shop-empty", () -> ownShop().type("y"));
+        add("scorecard", "own-shop-nothing-drawn", () -> ownShop().type("yp"));
+        add("scorecard", "own-shop-nothing-aside", () -> ownShop().type("ya"));
+    }
+
+    /** Repairs that take half as long again for some days, and clocks forgotten or never begun. */
+    private static Rehearsal repairsRunAway() {
+        List<Lesson> more = new ArrayList<>();
+        for (int number = 0; number < 20; number++) {
+            more.add(lesson("X" + number, Sort.REPAIR, 17 + number / 5, 60, 90 + 4 * (number % 5)));
+        }
+        more.add(lesson("X21", Sort.WASH, 12, 40, 852));
+        more.add(lesson("X22", Sort.TOPSIDE, 13, 25, 1030));
+        more.add(lesson("X23", Sort.UNDERSIDE, 14, 35, 0));
+        return demonstration().finished(more);
+    }
+
+    private static Lesson lesson(String visitId, Sort sort, int day, double catalogue, double actual) {
+        Circumstances under = new Circumstances(
+                "quad",
+                Mud.MUDDY,
+                Depth.STANDARD,
+                OptionalInt.of(6),
+                LocalDate.of(2026, 4, 20).plusDays(day),
+                actual > 0 ? Map.of("P2", 1.0) : Map.of());
+        return new Lesson(visitId, sort, under, catalogue, actual);
     }
 
     private static void ahead() {
@@ -489,6 +534,27 @@ final class Scenes {
                 "take-in",
                 "here-already",
                 () -> demonstration().type("tquillgate trudge").press(Key.DOWN, Key.ENTER));
+    }
+
+    private static void suggested() {
+        add("suggest", "figures", () -> contradicted().type("j"));
+        add("suggest", "none", () -> demonstration().type("j"));
+        add("suggest", "accept", () -> contradicted().type("j").press(Key.ENTER));
+        add(
+                "suggest",
+                "accepted",
+                () -> contradicted().type("j").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
+    }
+
+    /** By a catalogue that has much less for two things than they take. */
+    private static Rehearsal contradicted() {
+        return demonstration()
+                .measuredBy(
+                        catalogue -> figure(figure(catalogue, "inspect:quad:underside", 22), "wash:tractor:caked", 22));
+    }
+
+    private static Catalogue figure(Catalogue catalogue, String id, int minutes) {
+        return Figure.find(catalogue, id).orElseThrow().in(catalogue, minutes);
     }
 
     private static void ring() {

@@ -35,6 +35,9 @@ import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
+import org.shedboard.learn.Aim;
+import org.shedboard.learn.Lesson;
+import org.shedboard.learn.Sort;
 import org.shedboard.register.NumberCheck;
 import org.shedboard.register.NumberKind;
 import org.shedboard.register.NumberRemark;
@@ -119,6 +122,10 @@ class WordsTest {
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
+                new Said("scorecard.sort", Sort.values()),
+                new Said("scorecard.of_sort", Sort.values()),
+                new Said("scorecard.aim", Aim.values()),
+                new Said("scorecard.why", Lesson.Fault.values()),
                 new Said("rungSaid", Rung.Said.values()),
                 new Said("doubt", Resolution.Doubt.values()),
                 new Said("machine.notice", Notices.State.values()),

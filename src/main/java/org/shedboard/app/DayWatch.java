@@ -6,13 +6,16 @@ import org.shedboard.board.Msg;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 
-/** Works out beside the screen how sure knock-off is, which takes longer than a frame, anew whenever the day was read. */
-final class KnockOffWatch {
+/**
+ * Works out beside the screen what takes longer than a frame, anew whenever the day was read: how sure knock-off is, and what runs away
+ * from what is said of it.
+ */
+final class DayWatch {
     private final Consumer<Msg> tell;
-    private final Thread thread = new Thread(this::work, "knock-off");
+    private final Thread thread = new Thread(this::work, "day watch");
     private Optional<Outlook> waiting = Optional.empty();
 
-    KnockOffWatch(Consumer<Msg> tell) {
+    DayWatch(Consumer<Msg> tell) {
         this.tell = tell;
         thread.setDaemon(true);
         thread.setPriority(Thread.MIN_PRIORITY);
@@ -35,7 +38,10 @@ final class KnockOffWatch {
     private void work() {
         try {
             while (true) {
-                tell.accept(new Msg.KnockOffSeen(KnockOffChance.of(await())));
+                Outlook outlook = await();
+                tell.accept(new Msg.KnockOffSeen(KnockOffChance.of(outlook)));
+                tell.accept(
+                        new Msg.DriftsSeen(outlook.day().books().experience().drifts()));
             }
         } catch (InterruptedException closed) {
             Thread.currentThread().interrupt();
