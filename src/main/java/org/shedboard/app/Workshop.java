@@ -17,6 +17,7 @@ import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Books;
 import org.shedboard.day.CatalogueFit;
+import org.shedboard.day.Change;
 import org.shedboard.day.Day;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
@@ -276,7 +277,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
             if (!faults.isEmpty()) {
                 throw new BadFile(faults);
             }
+            List<Change> renewed = CatalogueFit.renewed(dayOf(tx), catalogue).stream()
+                    .map(Change.VisitSaved::new)
+                    .map(Change.class::cast)
+                    .toList();
             tx.saveCatalogue(catalogue);
+            new Saving(tx).all(renewed);
         });
     }
 
@@ -345,11 +351,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     private static Foresight foresight(Reader reader, Catalogue catalogue, Shop shop) {
-        Foresight none = Foresight.none(catalogue, shop.people());
-        return reader.setting(Saving.PACKED_PERCENT)
-                .map(Integer::parseInt)
-                .map(none::withPacked)
-                .orElse(none);
+        int percent =
+                reader.setting(Saving.PACKED_PERCENT).map(Integer::parseInt).orElse(Foresight.USUAL_PERCENT);
+        return Foresight.none(catalogue, shop.people()).withPacked(percent);
     }
 
     private static Register registerOf(Reader reader) {

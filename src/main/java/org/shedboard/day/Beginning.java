@@ -50,7 +50,7 @@ public record Beginning(Day day, List<Change> changes) {
                     setup.pins().keySet(),
                     Register.EMPTY.withNotices(setup.notices()),
                     new Shelf(setup.stock(), List.of()),
-                    Foresight.none(catalogue, setup.shop().people()));
+                    Foresight.none(catalogue, setup.shop().people()).withPacked(Foresight.USUAL_PERCENT));
             day = Day.blank(books, date);
             changes.add(new Change.NoticesSaved(setup.notices()));
             setup.owners().forEach(owner -> changes.add(new Change.OwnerSaved(owner)));

@@ -5,8 +5,6 @@ import java.util.Optional;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Figure;
 import org.shedboard.forecast.Foresight;
-import org.shedboard.forecast.Renewal;
-import org.shedboard.shop.Stay;
 import org.shedboard.shop.Visit;
 
 /** What is put right of the figures that the shop plans by. */
@@ -32,8 +30,9 @@ final class CatalogueActs {
             return new Outcome.Refused(no.get());
         }
         Catalogue next = figure.orElseThrow().in(before, act.minutes());
+        List<Visit> renewed = CatalogueFit.renewed(draft.day(), next);
         draft.put(next);
-        draft.day().visits().forEach(visit -> renew(before, next, visit));
+        renewed.forEach(draft::put);
         return draft.done();
     }
 
@@ -53,16 +52,6 @@ final class CatalogueActs {
         return act.minutes() < least || act.minutes() > most
                 ? Optional.of(Refusal.of("figure_range", figure.id(), act.minutes(), least, most))
                 : Optional.empty();
-    }
-
-    private void renew(Catalogue before, Catalogue next, Visit visit) {
-        if (!visit.state().isOpen()) {
-            return;
-        }
-        List<Stay> stays = Renewal.of(before, next, draft.day().machineOf(visit).classId(), visit);
-        if (!stays.equals(visit.stays())) {
-            draft.put(visit.withStays(stays));
-        }
     }
 
     Outcome setPacked(Act.SetPackedPercent act) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Work;
+import org.shedboard.forecast.Renewal;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
@@ -30,6 +31,17 @@ public final class CatalogueFit {
                     .forEach(faults::add);
         });
         return faults;
+    }
+
+    /** The open visits whose work has other minutes by the next catalogue, with these where it has not begun. */
+    public static List<Visit> renewed(Day day, Catalogue next) {
+        Catalogue before = day.books().catalogue();
+        return day.visits().stream()
+                .filter(visit -> visit.state().isOpen())
+                .map(visit -> visit.withStays(
+                        Renewal.of(before, next, day.machineOf(visit).classId(), visit)))
+                .filter(visit -> !day.expectVisit(visit.id()).equals(visit))
+                .toList();
     }
 
     private static boolean isOffered(Day day, Visit visit, Line line, Catalogue next) {

@@ -12,6 +12,11 @@ import org.shedboard.shop.Person;
 public record Foresight(Experience experience, int packedPercent) {
     public static final int LEAST_PERCENT = 50;
     public static final int MOST_PERCENT = 90;
+    /**
+     * What a shop packs that says nothing else: about the mean of log-normal minutes that scatter as a workshop's do. Overruns are longer
+     * than underruns, so that a row of likely minutes ends too early as often as not and by more.
+     */
+    public static final int USUAL_PERCENT = 60;
 
     public Foresight {
         if (packedPercent < LEAST_PERCENT || packedPercent > MOST_PERCENT) {

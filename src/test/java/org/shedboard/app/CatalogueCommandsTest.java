@@ -132,8 +132,8 @@ class CatalogueCommandsTest {
     }
 
     @Test
-    void plans_are_packed_with_the_likely_minutes_until_somebody_sets_more() {
-        assertEquals(50, packed());
+    void plans_are_packed_with_what_sixty_in_a_hundred_stay_within_until_somebody_sets_more() {
+        assertEquals(60, packed());
         Said set = room.demo("margin", "80", "--by", "Marnie");
         assertEquals(0, set.status(), set.err());
         assertEquals(80, packed());
