@@ -30,6 +30,7 @@ import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 
 /** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
 final class Scenes {
@@ -86,6 +87,21 @@ final class Scenes {
         minutes();
     }
 
+    /** The demonstration with its one booking selected, wherever the plan has it. */
+    private static Rehearsal onTheBooking() {
+        Rehearsal rehearsal = demonstration().press(Key.DOWN);
+        for (int presses = 0; presses < 10 && !isOnTheBooking(rehearsal); presses++) {
+            rehearsal.press(Key.DOWN);
+        }
+        return rehearsal;
+    }
+
+    private static boolean isOnTheBooking(Rehearsal rehearsal) {
+        String selected =
+                ((Screen.Places) rehearsal.board().screen()).selected().orElseThrow();
+        return rehearsal.day().expectVisit(selected).state() == VisitState.BOOKED;
+    }
+
     private static void minutes() {
         add(
                 "minutes",
@@ -96,12 +112,7 @@ final class Scenes {
                 "minutes",
                 "clean",
                 () -> demonstration().type("11").press(Key.ENTER).type("y"));
-        add(
-                "minutes",
-                "booked",
-                () -> demonstration()
-                        .press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER)
-                        .type("y"));
+        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("y"));
         add(
                 "minutes",
                 "moved-up",
@@ -324,7 +335,7 @@ final class Scenes {
         add("sheet", "done", () -> demonstration().type("5").press(Key.ENTER));
         add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
         add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
-        add("sheet", "booked", () -> demonstration().press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER));
+        add("sheet", "booked", () -> onTheBooking().press(Key.ENTER));
         add("sheet", "wash-down-first-and-lent", () -> washedFirst().type("1").press(Key.ENTER));
         add("sheet", "makers-notice", () -> {
             Act taken = new Act.TakeIn(
