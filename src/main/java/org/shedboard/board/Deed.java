@@ -76,6 +76,7 @@ public enum Deed {
     FIT_PART,
     MACHINES,
     MACHINE_PAGE,
+    WHY_SO_LONG,
     CORRECT_MACHINE,
     CORRECT_OWNER,
     MERGE,

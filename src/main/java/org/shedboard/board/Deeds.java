@@ -9,6 +9,7 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WeeksAhead;
+import org.shedboard.day.WhySoLong;
 import org.shedboard.learn.Scorecard;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Person;
@@ -130,6 +131,7 @@ final class Deeds {
                         ? Turn.to(board.asking(new InspectAsks(board.expectDay()).whoHandsOver(visit)))
                         : carry(new Act.Collect(visit.id(), Optional.empty()));
             case ASK_OWNER -> Fixes.ask(board, visit);
+            case WHY_SO_LONG -> Turn.to(board.on(new Screen.Minutes(WhySoLong.of(board.expectDay(), visit), 0)));
             case REPORT -> Turn.to(board, new Effect.WriteReport(visit.id()));
             default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
         };
@@ -242,6 +244,10 @@ final class Deeds {
         if (board.screen() instanceof Screen.MachinePage page) {
             int scroll = Math.max(0, Math.min(MOST_LINES, page.scroll() + by));
             return board.with(new Screen.MachinePage(page.machineId(), scroll));
+        }
+        if (board.screen() instanceof Screen.Minutes minutes) {
+            int scroll = Math.max(0, Math.min(MOST_LINES, minutes.scroll() + by));
+            return board.with(new Screen.Minutes(minutes.why(), scroll));
         }
         if (board.screen() instanceof Screen.Closing closing) {
             int last = Math.max(0, ClosingKeys.items(board).size() - 1);

@@ -62,6 +62,13 @@ public final class Keys {
                     Binding.on('?', Deed.HELP),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.Minutes) {
+            return List.of(
+                    Binding.on(Key.UP, Deed.UP),
+                    Binding.on(Key.DOWN, Deed.DOWN),
+                    Binding.on('?', Deed.HELP),
+                    Binding.on(Key.ESCAPE, Deed.BACK));
+        }
         if (screen instanceof Screen.ScorecardPage) {
             return List.of(
                     Binding.on('w', Deed.SCORE_SAID),
@@ -138,6 +145,7 @@ public final class Keys {
         keys.add(Binding.on(Key.PAGE_UP, Deed.FURTHER_UP));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
+        keys.add(Binding.on('y', Deed.WHY_SO_LONG));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
+import org.shedboard.day.WhySoLong;
 import org.shedboard.forecast.Suggestion;
 import org.shedboard.learn.Scorecard;
 
@@ -245,6 +246,14 @@ public sealed interface Screen {
             this(machineId, 0);
         }
     }
+
+    /**
+     * Where the minutes of one visit come from.
+     *
+     * @param why as it was when the day was last read: what was learned is not gone through at every key
+     * @param scroll lines the page is moved up
+     */
+    record Minutes(WhySoLong why, int scroll) implements Screen {}
 
     /**
      * The keys of a screen, with what they do.

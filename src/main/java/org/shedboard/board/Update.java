@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.shedboard.day.Act;
 import org.shedboard.day.KnockOffChance;
+import org.shedboard.day.WhySoLong;
 import org.shedboard.words.Words;
 
 /** What a message makes of the board. */
@@ -207,12 +208,23 @@ public final class Update {
         if (board.screen() instanceof Screen.Ahead ahead) {
             return Turn.to(board.with(Deeds.ahead(board, ahead.page()).to(ahead.row())));
         }
+        if (board.screen() instanceof Screen.Minutes minutes) {
+            return Turn.to(board.with(again(board, minutes)));
+        }
         if (board.screen() instanceof Screen.ScorecardPage page) {
             return Turn.to(board.with(Deeds.scorecard(board, page.page()).scrolledTo(page.scroll())));
         }
         return board.screen() instanceof Screen.Hours hours && hours.page() != Screen.Hours.Page.MONTH
                 ? new HoursKeys(board, hours).show(hours)
                 : Turn.to(board);
+    }
+
+    /** Of a visit that is no longer among those of the day, what was said last. */
+    private static Screen again(Board board, Screen.Minutes minutes) {
+        return board.expectDay()
+                .findVisit(minutes.why().visit().id())
+                .map(visit -> new Screen.Minutes(WhySoLong.of(board.expectDay(), visit), minutes.scroll()))
+                .orElse(minutes);
     }
 
     private static boolean isAnotherDay(Board board, Msg.Seen seen) {

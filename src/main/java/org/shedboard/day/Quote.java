@@ -9,7 +9,7 @@ import org.shedboard.estimate.Estimate;
  * What could be promised for a machine, in the plan already or not.
  *
  * @param estimate the work by the catalogue
- * @param range minutes it takes here
+ * @param why how long that takes here, and why
  * @param asPosted with everybody going on as posted and this machine fitted in
  * @param repacked with the day packed anew around it, or left as posted where that is no earlier
  * @param isRepacking whether that is still being worked out
@@ -17,13 +17,18 @@ import org.shedboard.estimate.Estimate;
  */
 public record Quote(
         Estimate estimate,
-        Estimate.Range range,
+        WhySoLong why,
         Optional<Offer> asPosted,
         Optional<Offer> repacked,
         boolean isRepacking,
         List<Endangered> endangered) {
     public Quote {
         endangered = List.copyOf(endangered);
+    }
+
+    /** Minutes it takes here. */
+    public Estimate.Range range() {
+        return why.explained().range();
     }
 
     /** Another machine whose promise would be in danger, and the chance, in a hundred, that is left of it. */
@@ -61,7 +66,7 @@ public record Quote(
 
     /** With what packing anew offers; what is offered as posted where that is earlier, since the day can be left as it is. */
     Quote withRepacked(Optional<Offer> offer) {
-        return new Quote(estimate, range, asPosted, earlier(offer), false, endangered);
+        return new Quote(estimate, why, asPosted, earlier(offer), false, endangered);
     }
 
     private Optional<Offer> earlier(Optional<Offer> offer) {
@@ -72,6 +77,6 @@ public record Quote(
     }
 
     Quote endangering(List<Endangered> others) {
-        return new Quote(estimate, range, asPosted, repacked, isRepacking, others);
+        return new Quote(estimate, why, asPosted, repacked, isRepacking, others);
     }
 }

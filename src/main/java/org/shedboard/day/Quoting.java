@@ -97,7 +97,7 @@ public final class Quoting {
                         asked.visit().lines());
         return new Quote(
                 estimate,
-                asked.day().forecastOf(asked.visit()).range(),
+                WhySoLong.of(asked.day(), asked.visit()),
                 offer(asked, fitted),
                 Optional.empty(),
                 true,

@@ -3,6 +3,7 @@ package org.shedboard.forecast;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shedboard.fit.LogNormal;
 import org.shedboard.learn.Growth;
 import org.shedboard.shop.Depth;
@@ -32,11 +33,20 @@ record Shown(double shift, double sigma) {
 
     /** Every piece of the visit, which has this mud and this depth. */
     static Map<Piece, Shown> of(Map<Piece, List<Task>> pieces, Mud mud, Depth depth, Work work, Belief belief) {
+        Map<Piece, double[][][]> grids = grids(pieces.keySet(), work, belief);
+        Map<Piece, Shown> shown = new LinkedHashMap<>();
+        pieces.forEach((piece, tasks) -> shown.put(
+                piece, of(grids.get(piece), belief.of(piece, Piece.minutesOf(tasks), mud, depth), mud, depth)));
+        return shown;
+    }
+
+    /** Likely minutes, then safe ones, of each piece by mud and depth; 0 where the catalogue has nothing of it. */
+    static Map<Piece, double[][][]> grids(Set<Piece> pieces, Work work, Belief belief) {
         Map<Piece, double[][][]> grids = new LinkedHashMap<>();
         for (Mud grade : Mud.values()) {
             for (Depth look : Depth.values()) {
                 Map<Piece, List<Task>> there = work.at(grade, look);
-                for (Piece piece : pieces.keySet()) {
+                for (Piece piece : pieces) {
                     double[][][] grid = grids.computeIfAbsent(piece, absent -> grid());
                     int minutes = Piece.minutesOf(there.getOrDefault(piece, List.of()));
                     if (minutes > 0) {
@@ -48,17 +58,14 @@ record Shown(double shift, double sigma) {
                 }
             }
         }
-        Map<Piece, Shown> shown = new LinkedHashMap<>();
-        pieces.forEach((piece, tasks) -> shown.put(
-                piece, of(grids.get(piece), belief.of(piece, Piece.minutesOf(tasks), mud, depth), mud, depth)));
-        return shown;
+        return grids;
     }
 
     private static double[][][] grid() {
         return new double[2][Mud.values().length][Depth.values().length];
     }
 
-    private static Shown of(double[][][] quantiles, LogNormal believed, Mud mud, Depth depth) {
+    static Shown of(double[][][] quantiles, LogNormal believed, Mud mud, Depth depth) {
         double likely = quantiles[0][mud.ordinal()][depth.ordinal()];
         if (likely == 0) {
             return new Shown(0, believed.sigma()); // work that the catalogue no longer has

@@ -13,6 +13,7 @@ import org.shedboard.fit.LogNormal;
 import org.shedboard.fit.Normal;
 import org.shedboard.learn.Circumstances;
 import org.shedboard.learn.Sort;
+import org.shedboard.learn.Story;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mud;
@@ -48,14 +49,7 @@ public final class VisitForecast {
         for (Sort sort : Sort.values()) {
             usual.put(sort, grounds.usualPeople(sort));
         }
-        Today today = new Today(grounds.catalogue());
-        this.shown = Shown.of(
-                pieces,
-                mud(),
-                depth(),
-                (mud, depth) -> today.piecesOf(
-                        machine.classId(), visit.intake().withMud(mud).withDepth(depth), visit.lines()),
-                (piece, minutes, mud, depth) -> believed(piece.sort(), minutes, under(usual(piece), mud, depth)));
+        this.shown = Shown.of(pieces, mud(), depth(), work(), belief());
     }
 
     /** @param date on which it is worked on */
@@ -71,16 +65,58 @@ public final class VisitForecast {
         return visit.intake().depth();
     }
 
+    Visit visit() {
+        return visit;
+    }
+
+    Machine machine() {
+        return machine;
+    }
+
+    Grounds grounds() {
+        return grounds;
+    }
+
+    /** All hands-on tasks of the visit by the piece they are of. */
+    Map<Piece, List<Task>> pieces() {
+        return pieces;
+    }
+
+    /** What the catalogue of today has for the pieces of this work on a machine of some mud, looked at to some depth. */
+    Shown.Work work() {
+        Today today = new Today(grounds.catalogue());
+        return (mud, depth) ->
+                today.piecesOf(machine.classId(), visit.intake().withMud(mud).withDepth(depth), visit.lines());
+    }
+
+    /** What is believed of such a piece when whoever usually does such work does it. */
+    Shown.Belief belief() {
+        return (piece, minutes, mud, depth) -> believed(piece.sort(), minutes, under(usual(piece), mud, depth));
+    }
+
     private Map<String, Double> usual(Piece piece) {
         return usual.get(piece.sort());
     }
 
-    private Circumstances under(Map<String, Double> people, Mud mud, Depth depth) {
+    Circumstances under(Map<String, Double> people, Mud mud, Depth depth) {
         return new Circumstances(machine.classId(), mud, depth, Lessons.ageOf(machine, date), date, people);
     }
 
-    private LogNormal believed(Sort sort, double minutes, Circumstances under) {
+    LogNormal believed(Sort sort, double minutes, Circumstances under) {
         return grounds.learned().minutes(sort, minutes * grounds.pace(under.people()), under);
+    }
+
+    /** By the catalogue, at the pace of who does it. */
+    double catalogueMinutes() {
+        return pieces.entrySet().stream()
+                .mapToDouble(entry -> Piece.minutesOf(entry.getValue()) * grounds.pace(peopleOf(entry.getKey())))
+                .sum();
+    }
+
+    /** The likely minutes of a piece told part by part, as they are believed. */
+    Story story(Piece piece, int catalogueMinutes, Map<String, Double> people) {
+        return grounds.learned()
+                .story(piece.sort(), catalogueMinutes * grounds.pace(people), under(people, mud(), depth()));
     }
 
     /** Minutes that half of such visits, and four out of five such visits, stay within. */
@@ -111,12 +147,17 @@ public final class VisitForecast {
         return parts.isEmpty() ? Optional.empty() : Optional.of(Combined.of(parts, shared(people)));
     }
 
-    private LogNormal minutesOf(Piece piece, int catalogueMinutes, Map<String, Double> people) {
+    LogNormal minutesOf(Piece piece, int catalogueMinutes, Map<String, Double> people) {
         double likely = catalogueMinutes
                 * grounds.pace(people)
                 * grounds.learned().factor(piece.sort(), under(people, mud(), depth()));
         Shown as = shown.get(piece);
         return new LogNormal(StrictMath.log(likely) + as.shift(), as.sigma());
+    }
+
+    /** Who did, does or will do the work of a piece; of one that the visit has not, whoever usually does such work. */
+    Map<String, Double> peopleOf(Piece piece) {
+        return pieces.containsKey(piece) ? peopleOf(piece, pieces.get(piece)) : usual(piece);
     }
 
     /** Who did, does or will do these tasks, by the catalogue minutes of each. */
@@ -132,7 +173,7 @@ public final class VisitForecast {
     }
 
     /** All pieces share what comes from the machine; what comes from a person, as far as the same one does both. */
-    private double[][] shared(List<Map<String, Double>> people) {
+    double[][] shared(List<Map<String, Double>> people) {
         double machines = grounds.learned().machine() * grounds.learned().machine();
         double persons = grounds.learned().person() * grounds.learned().person();
         double[][] shared = new double[people.size()][people.size()];

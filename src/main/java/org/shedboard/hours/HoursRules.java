@@ -1,5 +1,7 @@
 package org.shedboard.hours;
 
+import org.shedboard.shop.Line;
+
 /**
  * The shop's settings for its hours. Local codes come before any of them.
  *
@@ -29,5 +31,20 @@ public record HoursRules(Rounding attendance, Rounding charge, Basis basis, Brea
         if (lentMinutes < 0) {
             throw new IllegalArgumentException("a hand cannot be lent for %d minutes".formatted(lentMinutes));
         }
+    }
+
+    /**
+     * Minutes to be charged for a whole line, rounded once.
+     *
+     * @param worked minutes worked on it, or that will be
+     * @param estimated minutes it was estimated at
+     */
+    public int chargeable(Line line, int worked, int estimated) {
+        return charge.minutes(
+                switch (basis) {
+                    case WORKED -> worked;
+                    case ESTIMATED -> estimated;
+                    case AGREED -> line.agreedMinutes().orElse(estimated);
+                });
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.board.Board;
 import org.shedboard.board.DoorWords;
+import org.shedboard.board.MinuteWords;
 import org.shedboard.board.NumberWords;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.board.TakeInForm.Field;
@@ -15,9 +16,11 @@ import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Quote;
+import org.shedboard.day.WhySoLong;
 import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.MachineClass;
 import org.shedboard.estimate.Work;
+import org.shedboard.forecast.Explanation;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
@@ -308,12 +311,25 @@ final class TakeInView {
         for (Quote.Endangered other : quote.endangered()) {
             rest = line(rest, Words.say("form.endangers", other.name(), other.chance()), Style.DANGER);
         }
-        Estimate estimate = quote.estimate();
         rest = line(
                 rest,
                 Words.say("form.total", quote.range().likely(), quote.range().safe()),
                 Style.STRONG);
-        return line(rest, Words.say("form.cleaning", estimate.cleaning()), Style.NORMAL);
+        return parts(canvas.paragraph(rest, MinuteWords.toOwner(quote.why()), Style.NORMAL), quote.why());
+    }
+
+    /** Where the likely minutes come from. */
+    private Region parts(Region region, WhySoLong why) {
+        Region rest = region;
+        for (Explanation.Part part : MinuteWords.parts(why)) {
+            rest = item(rest, Words.say(part.source()), MinuteWords.minutes(part), Style.NORMAL);
+        }
+        return rest;
+    }
+
+    private Region item(Region region, String name, String minutes, Style style) {
+        canvas.text(canvas.textRight(region.row(0), minutes, style).leftOf(1), name, style);
+        return region.below(1);
     }
 
     private String offer(String name, Quote.Offer offer) {
@@ -330,9 +346,7 @@ final class TakeInView {
             }
             left--;
             String name = item.points() > 0 ? Words.say("form.item_points", item.name(), item.points()) : item.name();
-            Region room = canvas.textRight(rest.row(0), String.valueOf(item.minutes()), Style.QUIET);
-            canvas.text(room.leftOf(1), name, Style.QUIET);
-            rest = rest.below(1);
+            rest = item(rest, name, String.valueOf(item.minutes()), Style.QUIET);
         }
     }
 

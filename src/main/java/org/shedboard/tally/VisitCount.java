@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.hours.Activity.OnStay;
-import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.LineShares;
 import org.shedboard.hours.Tally;
 import org.shedboard.hours.TimeBook;
@@ -108,15 +107,10 @@ final class VisitCount {
         if (!isFinishedHere(visit) || !line.payer().isOutside()) {
             return OptionalInt.empty();
         }
-        HoursRules rules = ledger.books().hoursRules();
-        int estimated = shares.ofEstimates(visit.tasks()).get(line.id());
-        int minutes = switch (rules.basis()) {
-            case WORKED ->
+        int worked =
                 shares.ofWork(inAll.getOrDefault(visit.id(), NOTHING).onStays()).get(line.id());
-            case ESTIMATED -> estimated;
-            case AGREED -> line.agreedMinutes().orElse(estimated);
-        };
-        return OptionalInt.of(rules.charge().minutes(minutes));
+        int estimated = shares.ofEstimates(visit.tasks()).get(line.id());
+        return OptionalInt.of(ledger.books().hoursRules().chargeable(line, worked, estimated));
     }
 
     /** The newest visit of the same machine that was over before this one came. */

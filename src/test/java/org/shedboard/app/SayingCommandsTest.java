@@ -215,7 +215,7 @@ class SayingCommandsTest {
     void a_time_for_a_machine_that_is_here_is_asked_by_its_tag_or_owner() {
         Said byTag = room.demo("promise", "12");
         assertEquals(0, byTag.status(), byTag.err());
-        assertEquals(4, byTag.out().lines().count(), byTag.out());
+        assertEquals(5, byTag.out().lines().count(), byTag.out());
         assertEquals(byTag, room.demo("promise", "drummock"));
         String more = room.demo("promise", "12", "--chance", "99", "--json")
                 .json()

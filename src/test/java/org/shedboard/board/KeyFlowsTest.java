@@ -18,6 +18,8 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.estimate.Work;
+import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.Errand;
 import org.shedboard.pack.Search;
@@ -49,6 +51,26 @@ class KeyFlowsTest {
         assertEquals(ahead(shell).showing(Screen.Ahead.Page.PLACES).to(0), ahead(shell));
         shell.press(Key.ESCAPE);
         assertTrue(shell.board().screen() instanceof Screen.Places);
+    }
+
+    @Test
+    void why_a_visit_takes_so_long_is_told_anew_when_something_happens_and_left_for_its_sheet() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("y");
+        Screen.Minutes before = (Screen.Minutes) shell.board().screen();
+        Visit visit = before.why().visit();
+        List<Work> works = shell.day()
+                .books()
+                .catalogue()
+                .worksFor(shell.day().machineOf(visit).classId());
+        Act.Wanted more = new Act.Wanted(works.get(works.size() - 1).id(), Payer.OWNER);
+        shell.does(new Act.AddWork(visit.id(), List.of(more)));
+        Screen.Minutes after = (Screen.Minutes) shell.board().screen();
+        assertEquals(0, before.why().explained().minutesFrom(Explanation.Source.ADDED));
+        assertTrue(after.why().explained().minutesFrom(Explanation.Source.ADDED) > 0);
+        shell.press(Key.DOWN, Key.DOWN, Key.UP);
+        assertEquals(1, ((Screen.Minutes) shell.board().screen()).scroll());
+        shell.press(Key.ESCAPE);
+        assertTrue(shell.board().screen() instanceof Screen.Sheet);
     }
 
     private static Screen.Ahead ahead(FakeShell shell) {
@@ -123,7 +145,7 @@ class KeyFlowsTest {
                 .types("2");
         TakeInForm form = ((Screen.TakeIn) shell.board().screen()).form();
         Quote whole = ((Quote.Answer.Given) form.answer().orElseThrow()).quote();
-        Quote open = new Quote(whole.estimate(), whole.range(), Optional.empty(), Optional.empty(), true, List.of());
+        Quote open = new Quote(whole.estimate(), whole.why(), Optional.empty(), Optional.empty(), true, List.of());
         shell.tell(new Msg.Quoted(new Quote.Answer.Given(open), form.round()));
         shell.press(Key.ENTER);
         shell.assertRefused("working it out …");

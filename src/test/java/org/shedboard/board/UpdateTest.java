@@ -20,6 +20,7 @@ import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.WhySoLong;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
@@ -86,6 +87,10 @@ class UpdateTest {
         boards.add(shell.board().on(new Screen.MachinePage("M1")));
         boards.add(shell.board().on(new Screen.MachinePage("gone")));
         boards.add(shell.board().on(Deeds.ahead(shell.board(), Screen.Ahead.Page.PLACES)));
+        shell.day()
+                .visits()
+                .forEach(visit ->
+                        boards.add(shell.board().on(new Screen.Minutes(WhySoLong.of(shell.day(), visit), 0))));
         for (Screen.ScorecardPage.Page page : Screen.ScorecardPage.Page.values()) {
             boards.add(shell.board().on(Deeds.scorecard(shell.board(), page)));
         }

@@ -17,9 +17,11 @@ class QuoteTest {
     }
 
     private static Optional<Quote.Offer> packedAnew(Optional<Quote.Offer> asPosted, Optional<Quote.Offer> anew) {
+        Shed shed = Shed.open();
+        String quad = shed.quad();
         Quote quote = new Quote(
                 new Estimate(List.of(), List.of()),
-                new Estimate.Range(0, 0),
+                WhySoLong.of(shed.day(), shed.day().expectVisit(quad)),
                 asPosted,
                 Optional.empty(),
                 true,

@@ -30,6 +30,7 @@ import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
+import org.shedboard.shop.VisitState;
 
 /** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
 final class Scenes {
@@ -83,6 +84,39 @@ final class Scenes {
         scorecard();
         questions();
         register();
+        minutes();
+    }
+
+    /** The demonstration with its one booking selected, wherever the plan has it. */
+    private static Rehearsal onTheBooking() {
+        Rehearsal rehearsal = demonstration().press(Key.DOWN);
+        for (int presses = 0; presses < 10 && !isOnTheBooking(rehearsal); presses++) {
+            rehearsal.press(Key.DOWN);
+        }
+        return rehearsal;
+    }
+
+    private static boolean isOnTheBooking(Rehearsal rehearsal) {
+        String selected =
+                ((Screen.Places) rehearsal.board().screen()).selected().orElseThrow();
+        return rehearsal.day().expectVisit(selected).state() == VisitState.BOOKED;
+    }
+
+    private static void minutes() {
+        add(
+                "minutes",
+                "muddy",
+                () -> demonstration().type("12").press(Key.ENTER).type("y"));
+        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("y"));
+        add(
+                "minutes",
+                "clean",
+                () -> demonstration().type("11").press(Key.ENTER).type("y"));
+        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("y"));
+        add(
+                "minutes",
+                "moved-up",
+                () -> demonstration().type("7").press(Key.ENTER).type("y").press(Key.DOWN, Key.DOWN, Key.DOWN));
     }
 
     private static void register() {
@@ -301,7 +335,7 @@ final class Scenes {
         add("sheet", "done", () -> demonstration().type("5").press(Key.ENTER));
         add("sheet", "held", () -> demonstration().type("11").press(Key.ENTER));
         add("sheet", "to-do", () -> demonstration().type("12").press(Key.ENTER));
-        add("sheet", "booked", () -> demonstration().press(Key.DOWN, Key.DOWN, Key.DOWN, Key.ENTER));
+        add("sheet", "booked", () -> onTheBooking().press(Key.ENTER));
         add("sheet", "wash-down-first-and-lent", () -> washedFirst().type("1").press(Key.ENTER));
         add("sheet", "makers-notice", () -> {
             Act taken = new Act.TakeIn(

@@ -31,6 +31,7 @@ import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Notices;
 import org.shedboard.estimate.Resolution;
+import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -116,6 +117,7 @@ class WordsTest {
                 new Said("break", Activity.Break.Kind.values()),
                 new Said("basis", HoursRules.Basis.values()),
                 new Said("cause", Overrun.Cause.Kind.values()),
+                new Said("source", Explanation.Source.values()),
                 new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),

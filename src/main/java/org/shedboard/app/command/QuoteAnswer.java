@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.shedboard.board.MinuteWords;
 import org.shedboard.day.Act;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
@@ -74,6 +75,7 @@ final class QuoteAnswer {
                 .put("name", name)
                 .put("likely", quote.range().likely())
                 .put("safe", quote.range().safe())
+                .put("sentence", MinuteWords.toOwner(quote.why()))
                 .put("cleaning", quote.estimate().cleaning())
                 .put("asPosted", quote.asPosted().map(this::tree))
                 .put("repacked", quote.repacked().map(this::tree))
@@ -91,6 +93,7 @@ final class QuoteAnswer {
                 range.likely(),
                 range.safe(),
                 quote.estimate().cleaning()));
+        lines.add("  " + MinuteWords.toOwner(quote.why()));
         if (quote.asPosted().isEmpty() && quote.repacked().isEmpty()) {
             lines.add("  " + Words.say("form.not_in_time"));
         }

@@ -23,6 +23,7 @@ import picocli.CommandLine.ScopeType;
             OpeningCommands.Close.class,
             TakeInCommand.class,
             PromiseCommand.class,
+            EstimateCommand.class,
             FloorCommands.Start.class,
             FloorCommands.Finish.class,
             FloorCommands.Pause.class,
