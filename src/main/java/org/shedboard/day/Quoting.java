@@ -80,7 +80,12 @@ public final class Quoting {
         Estimate estimate = new Estimator(day.books().catalogue())
                 .estimate(day.machineOf(visit).classId(), clean, visit.lines());
         Visit cleanVisit = visit.withIntake(clean).withStays(estimate.stays());
-        return of(day.with(cleanVisit), cleanVisit, chance, now);
+        Day cameClean = day.with(cleanVisit);
+        // the posted plan knows it with the stays of a dirty one: it goes wherever it fits best
+        Day open = day.posted()
+                .map(posted -> cameClean.with(posted.without(visit.id())))
+                .orElse(cameClean);
+        return of(open, cleanVisit, chance, now);
     }
 
     private static Quoting of(Asked asked, Quote quote) {

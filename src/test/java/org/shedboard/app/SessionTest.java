@@ -68,7 +68,7 @@ class SessionTest {
     @Test
     void the_board_shows_the_morning_of_the_demonstration() {
         await("Tussock Flat Machinery   4 here");
-        await("9 Jory, 48m left");
+        await("9 Jory, 51m left");
         await("Tue 12 May  09:4");
     }
 
