@@ -19,6 +19,8 @@ import org.shedboard.store.Reader;
 final class Learning {
     /** People, tools and machines change: what was finished longer ago than this is not learned from. An invented figure. */
     private static final int MEMORY_DAYS = 3 * 365;
+    /** More teach next to nothing new, and each start would take longer to read them; an invented figure. */
+    private static final int MOST_VISITS = 600;
     /** Longer than a visit is with us, so that all the work on those that are remembered is. */
     private static final int LONGEST_VISIT_DAYS = 365;
 
@@ -67,12 +69,22 @@ final class Learning {
         if (known.filter(seen -> state.goesOnFrom(seen.state())).isPresent()) {
             return before;
         }
-        Instant since = startOf(date.minusDays(MEMORY_DAYS), books);
-        Instant firstWork = startOf(date.minusDays(MEMORY_DAYS + LONGEST_VISIT_DAYS), books);
+        LocalDate first = firstDate(reader, date, books);
+        Instant since = startOf(first, books);
+        Instant firstWork = startOf(first.minusDays(LONGEST_VISIT_DAYS), books);
         Instant until = now.plusSeconds(1);
         Books taught = before.learningFrom(reader.finishedVisits(since, until), reader.entries(firstWork, until), now);
         known = Optional.of(new Known(state, taught.experience()));
         return taught;
+    }
+
+    /** The first of whole days, so that all that is finished on one day is learned from or none of it. */
+    private static LocalDate firstDate(Reader reader, LocalDate today, Books books) {
+        LocalDate remembered = today.minusDays(MEMORY_DAYS);
+        return reader.finishOfNewestBut(MOST_VISITS, startOf(today, books))
+                .map(finish -> LocalDate.ofInstant(finish, books.shop().zone()).plusDays(1))
+                .filter(remembered::isBefore)
+                .orElse(remembered);
     }
 
     private static Instant startOf(LocalDate date, Books books) {

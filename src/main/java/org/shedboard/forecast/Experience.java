@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Spreads;
@@ -37,8 +38,8 @@ public final class Experience {
 
     private final int count;
     private final Learned learned;
-    /** The same work by what was clocked together, which tells the catalogue's figures apart. */
-    private final List<Clocked> clocked;
+    /** The same work by what was clocked together, which tells the catalogue's figures apart; told when somebody asks for it. */
+    private final Supplier<List<Clocked>> clocked;
     /** By which its minutes were measured; empty where none were. */
     private final Optional<Catalogue> measuredBy;
     /** Worked out when somebody asks for it; whoever works it out gets the same. */
@@ -47,7 +48,7 @@ public final class Experience {
     private volatile List<Doubt> doubts;
 
     private Experience(Expectation expected, List<Lesson> lessons, Learned together, int count) {
-        this.clocked = List.of();
+        this.clocked = List::of;
         this.measuredBy = Optional.empty();
         this.expected = expected;
         this.lessons = List.copyOf(lessons);
@@ -60,14 +61,14 @@ public final class Experience {
         this.learned = all;
     }
 
-    private Experience(Experience plain, Catalogue catalogue, List<Clocked> clocked) {
+    private Experience(Experience plain, Catalogue catalogue, Supplier<List<Clocked>> clocked) {
         this.measuredBy = Optional.of(catalogue);
         this.expected = plain.expected;
         this.lessons = plain.lessons;
         this.together = plain.together;
         this.count = plain.count;
         this.learned = plain.learned;
-        this.clocked = List.copyOf(clocked);
+        this.clocked = clocked;
     }
 
     /** Of a shop that has finished nothing yet. */
@@ -128,7 +129,7 @@ public final class Experience {
 
     /** With the same work by what was clocked together, which tells the catalogue's figures apart. */
     public Experience clocked(Catalogue catalogue, Shop shop, List<Machine> machines, List<Visit> visits, Tally tally) {
-        return new Experience(this, catalogue, Clockings.of(catalogue, shop, machines, visits, tally));
+        return new Experience(this, catalogue, () -> Clockings.of(catalogue, shop, machines, visits, tally));
     }
 
     /** Whether what it says of figures is said of those of this catalogue. */
@@ -140,7 +141,7 @@ public final class Experience {
     List<Doubt> doubts() {
         List<Doubt> found = doubts;
         if (found == null) {
-            found = Doubt.of(learned, expected, clocked);
+            found = Doubt.of(learned, expected, clocked.get());
             doubts = found;
         }
         return found;

@@ -105,6 +105,11 @@ public sealed class Reader permits Tx {
         return VisitRows.finishedWithin(sql, from, to);
     }
 
+    /** When the newest visit but so many of those finished before a moment was finished; empty where there are no more of them. */
+    public Optional<Instant> finishOfNewestBut(int count, Instant before) {
+        return VisitRows.finishOfNewestBut(sql, count, before);
+    }
+
     /** Numbers of which at least one is another once there is more finished work, or other clock entries on it. */
     public List<Long> stateOfFinishedWork() {
         return EntryRows.stateOfFinishedWork(sql);

@@ -56,6 +56,10 @@ final class VisitRows {
     private static final String FINISHED_WITHIN = """
             WHERE finished_at >= ? AND finished_at < ?
             ORDER BY finished_at, id""";
+    private static final String NEWEST_BUT_SO_MANY = """
+            WHERE finished_at < ?
+            ORDER BY finished_at DESC, id
+            OFFSET ? ROWS FETCH FIRST 1 ROW ONLY""";
     private static final String BY_ID = "WHERE id = ?";
 
     private VisitRows() {}
@@ -74,6 +78,13 @@ final class VisitRows {
 
     static List<Visit> finishedWithin(Sql sql, Instant from, Instant to) {
         return read(sql, sql.select(VISIT, FINISHED_WITHIN, from, to));
+    }
+
+    /** When the newest visit but so many of those finished before a moment was finished. */
+    static Optional<Instant> finishOfNewestBut(Sql sql, int count, Instant before) {
+        return sql.select(VISIT, NEWEST_BUT_SO_MANY, before, count).stream()
+                .map(row -> row.instant("finished_at"))
+                .findFirst();
     }
 
     static Optional<Visit> find(Sql sql, String id) {

@@ -261,6 +261,9 @@ class RoundTripTest {
         assertEquals(List.of(done, booked), store.read(reader -> reader.visitsOpenOrEndedSince(at(101))));
         assertEquals(List.of(gone, done), store.read(reader -> reader.finishedVisits(at(100), at(201))));
         assertEquals(List.of(gone), store.read(reader -> reader.finishedVisits(at(100), at(200))));
+        assertEquals(gone.finished(), store.read(reader -> reader.finishOfNewestBut(1, at(201))));
+        assertEquals(Optional.empty(), store.read(reader -> reader.finishOfNewestBut(1, at(200))));
+        assertEquals(Optional.empty(), store.read(reader -> reader.finishOfNewestBut(2, at(201))));
         assertEquals(List.of(booked, noShow), store.read(reader -> reader.visitsOf("m2")));
     }
 
