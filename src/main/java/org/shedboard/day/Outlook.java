@@ -117,10 +117,20 @@ public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan
 
     /** The minute from which a task has hands on it; a paused one, which began long ago, when it goes on. */
     public int handsFrom(Plan.TaskTime time) {
-        Progress progress = taskOf(time).progress();
-        return progress.status() == Progress.Status.PAUSED
-                ? Math.max(time.start(), time.end() - progress.left())
+        return taskOf(time).progress().status() == Progress.Status.PAUSED
+                ? Math.max(time.start(), time.end() - packedLeft(time))
                 : time.start();
+    }
+
+    /** What the plan gives the rest of a begun task. */
+    private int packedLeft(Plan.TaskTime time) {
+        return findJob(time.job()).stream()
+                .flatMap(job -> job.stays().get(time.stay()).tasks().stream())
+                .filter(task -> task.id().equals(time.task()))
+                .flatMap(task -> task.started().stream())
+                .mapToInt(Problem.Started::left)
+                .findFirst()
+                .orElse(0);
     }
 
     public Task taskOf(Plan.TaskTime time) {

@@ -113,6 +113,20 @@ class CatalogueActsTest {
         assertEquals(minutes(half.packed(), quad), minutes(Problems.of(shed.day(), shed.now()), quad));
     }
 
+    @Test
+    void a_paused_task_goes_on_when_somebody_can_whatever_is_packed() {
+        String quad = takenIn("quad-1");
+        shed.does(new Act.SetPackedPercent("ada", 80));
+        shed.at("07:10").does(Shed.start("ada", quad, "in-wash"));
+        shed.at("07:13").does(Shed.finish("ada", quad, "in-wash"));
+        shed.does(Shed.start("ada", quad, "wash"));
+        shed.at("07:20").does(new Act.Pause(quad, "wash"));
+        Outlook outlook = shed.outlook();
+        assertEquals(
+                outlook.problem().now(),
+                outlook.handsFrom(outlook.timeOf(quad, "wash").orElseThrow()));
+    }
+
     private static int minutes(Problem problem, String job) {
         return problem.jobs().stream()
                 .filter(each -> each.id().equals(job))
