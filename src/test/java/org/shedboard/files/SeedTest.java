@@ -329,6 +329,7 @@ class SeedTest {
     }
 
     /** The median ratio of a log-normal is its scale: the pace, and what the note in the file says was put in. */
+    /** Within 15 in a hundred: what the shop does otherwise than its catalogue, as the history's note tells, is in there. */
     @Test
     void the_history_scatters_about_the_catalogue_at_each_persons_pace() {
         Estimator estimator = new Estimator(CATALOGUE);
@@ -338,7 +339,7 @@ class SeedTest {
                     .sorted()
                     .toList();
             double median = ratios.get(ratios.size() / 2);
-            assertEquals(person.pacePercent() / 100.0, median, 0.08 * median, person.name() + " of " + ratios.size());
+            assertEquals(person.pacePercent() / 100.0, median, 0.15 * median, person.name() + " of " + ratios.size());
             double spread = Math.log(ratios.get(ratios.size() * 84 / 100) / median);
             assertTrue(spread > 0.1 && spread < 0.5, person.name() + " scatters by " + spread);
         }
