@@ -128,7 +128,7 @@ final class Demands {
         return task.hasBegun() ? left(task) : task.handsOn();
     }
 
-    /** What is left of a begun task at the pace of whoever is on it, in the catalogue's minutes. */
+    /** What is left of a begun task, which whoever is on it has at their own pace, at the catalogue's. */
     private int left(Task task) {
         Progress progress = task.progress();
         int pace = progress.person()

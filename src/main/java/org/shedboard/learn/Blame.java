@@ -37,7 +37,7 @@ final class Blame {
     private static final double ROUNDED = 0.5;
     /** A part of what was clocked that counts as having been seen. */
     private static final double FAIR_SHARE = 0.2;
-    /** There are a hundred figures or more: of those that are right, one in a thousand each way may be doubted. */
+    /** There are a hundred figures or more: of those that are right, one in four hundred each way may be doubted. An invented figure. */
     private static final double UNLIKELY = 0.0025;
 
     /** What hangs on the work and not on the figure. */
