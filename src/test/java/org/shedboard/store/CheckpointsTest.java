@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Timeout;
 
 @Timeout(20)
 class CheckpointsTest {
+    /** The database is told twice, since the first may find that its own writer is at it. */
+    private static final int STATEMENTS = 2;
+
     private final AtomicInteger made = new AtomicInteger();
     private final CountDownLatch firstBegan = new CountDownLatch(1);
     private final CountDownLatch firstMayEnd = new CountDownLatch(1);
@@ -25,7 +28,7 @@ class CheckpointsTest {
 
     private boolean isFull;
 
-    /** A connection of which every statement is a checkpoint; the first one takes until it is let end. */
+    /** A connection of which every statement is half a checkpoint; the first one takes until it is let end. */
     private Connection connection() {
         return (Connection) Proxy.newProxyInstance(
                 getClass().getClassLoader(),
@@ -80,7 +83,7 @@ class CheckpointsTest {
         for (Thread other : others) {
             other.join();
         }
-        assertEquals(2, made.get());
+        assertEquals(2 * STATEMENTS, made.get());
     }
 
     @Test
@@ -88,7 +91,7 @@ class CheckpointsTest {
         firstMayEnd.countDown();
         checkpoints.await();
         checkpoints.await();
-        assertEquals(2, made.get());
+        assertEquals(2 * STATEMENTS, made.get());
     }
 
     @Test
