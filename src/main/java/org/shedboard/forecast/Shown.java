@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.shedboard.fit.LogNormal;
 import org.shedboard.learn.Growth;
+import org.shedboard.learn.Said;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Task;
@@ -17,7 +18,7 @@ import org.shedboard.shop.Task;
  * @param sigma standard deviation of the logarithm of its minutes
  */
 record Shown(double shift, double sigma) {
-    static final double SAFE = 0.8;
+    static final double SAFE = Said.SAFE;
     /** The 80 % point of the standard normal distribution; any printed table. */
     static final double Z_SAFE = 0.8416212335729143;
 

@@ -135,12 +135,7 @@ public final class Learned {
 
     /** By how much the catalogue's minutes are to be multiplied so that half of such work stays within them. */
     public double factor(Sort sort, Circumstances circumstances) {
-        return StrictMath.exp(logFactor(sort, circumstances));
-    }
-
-    /** The logarithm of the {@link #factor}. */
-    public double logFactor(Sort sort, Circumstances circumstances) {
-        return models.get(sort).middle(circumstances);
+        return StrictMath.exp(models.get(sort).middle(circumstances));
     }
 
     /**
