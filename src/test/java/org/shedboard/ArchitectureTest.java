@@ -84,6 +84,8 @@ class ArchitectureTest {
         map.put(
                 "files",
                 List.of(
+                        "grid",
+                        "look",
                         "words",
                         "shop",
                         "estimate",

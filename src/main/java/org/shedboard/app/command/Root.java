@@ -70,6 +70,7 @@ import picocli.CommandLine.ScopeType;
             CatalogueCommands.Margin.class,
             ScorecardCommand.class,
             CalendarCommand.class,
+            PictureCommand.class,
             RegisterCommands.Find.class,
             RegisterCommands.Page.class,
             RegisterCommands.CorrectMachine.class,
