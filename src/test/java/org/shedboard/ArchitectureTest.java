@@ -38,6 +38,7 @@ class ArchitectureTest {
     private static Map<String, List<String>> map() {
         Map<String, List<String>> map = new LinkedHashMap<>();
         map.put("grid", List.of());
+        map.put("look", List.of("grid"));
         map.put("words", List.of());
         map.put("fit", List.of());
         map.put("shop", List.of());
@@ -83,6 +84,8 @@ class ArchitectureTest {
         map.put(
                 "files",
                 List.of(
+                        "grid",
+                        "look",
                         "words",
                         "shop",
                         "estimate",
@@ -93,7 +96,7 @@ class ArchitectureTest {
                         "day",
                         "tally",
                         "report"));
-        map.put("term", List.of("grid", "board"));
+        map.put("term", List.of("grid", "look", "board"));
         return map;
     }
 

@@ -9,7 +9,6 @@ import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
-import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
@@ -184,8 +183,7 @@ final class Commands {
         if (demo.isFresh()) {
             Demonstration.fresh(program.home());
         }
-        Globals globals = program.globals();
-        program.with(new Globals(globals.home(), true, globals.at(), globals.ascii(), globals.json()));
+        program.with(program.globals().ofDemonstration());
         return program.start();
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.shedboard.app.command.Globals;
+import org.shedboard.look.Scheme;
 import org.shedboard.term.Display;
 
 /** The full screen from start to end: whatever ends it, the records are closed and the terminal is given back. */
@@ -15,14 +16,19 @@ final class FullScreen {
 
     private final CountDownLatch ended = new CountDownLatch(1);
     private final Log log;
+    private final Manner manner;
 
-    FullScreen(Log log) {
+    /** How the screen is shown on this terminal. */
+    record Manner(boolean isAscii, Scheme scheme) {}
+
+    FullScreen(Log log, Manner manner) {
         this.log = log;
+        this.manner = manner;
     }
 
     void run(Path home, Globals globals, int processors) throws IOException {
-        try (Display display = Display.open()) {
-            Session session = new Session(display, home, globals.demo(), globals.at(), globals.ascii(), processors);
+        try (Display display = Display.open(manner.scheme())) {
+            Session session = new Session(display, home, globals.demo(), globals.at(), manner.isAscii(), processors);
             runGuarded(session);
         } finally {
             ended.countDown();

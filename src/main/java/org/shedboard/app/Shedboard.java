@@ -14,7 +14,9 @@ import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.WrongUse;
 import org.shedboard.day.Day;
+import org.shedboard.look.Scheme;
 import org.shedboard.store.StoreFailure;
+import org.shedboard.term.TerminalKind;
 import org.shedboard.words.Words;
 
 /** The program, from its arguments to its exit status. Commands and what reads them are loaded only when there are arguments. */
@@ -76,12 +78,25 @@ final class Shedboard {
         return Homes.choose(globals.home(), around.environment(), around.userHome());
     }
 
+    private TerminalKind terminal() {
+        return new TerminalKind(around.environment());
+    }
+
+    /** Whether letters are plain: as asked for, and by itself on a terminal whose locale has no others. */
+    private boolean isAscii() {
+        return globals.ascii() || around.hasScreen() && !terminal().isUtf8();
+    }
+
+    private Scheme scheme() {
+        return globals.scheme().orElseGet(() -> terminal().scheme());
+    }
+
     Workshops workshops() {
         return new Workshops(home(), globals);
     }
 
     Voice voice() {
-        return new Voice(around.out(), around.err(), globals.ascii());
+        return new Voice(around.out(), around.err(), isAscii());
     }
 
     int answer(Answer answer) {
@@ -102,7 +117,8 @@ final class Shedboard {
             workshops().open().close();
         }
         try {
-            new FullScreen(new Log(home())).run(home(), globals, around.processors());
+            FullScreen.Manner manner = new FullScreen.Manner(isAscii(), scheme());
+            new FullScreen(new Log(home()), manner).run(home(), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -21,7 +21,7 @@ final class Element {
     /** Its text is not markup and cannot be escaped. */
     private static final String STYLE = "style";
 
-    private static final Pattern NAME = Pattern.compile("[a-zA-Z][a-zA-Z0-9-]*");
+    private static final Pattern NAME = Pattern.compile("(xml:)?[a-zA-Z][a-zA-Z0-9-]*");
 
     /** Control characters, halves of characters and what is no character at all; a page holds none of them. */
     private static final Pattern UNWRITABLE =
@@ -88,6 +88,13 @@ final class Element {
         StringBuilder page = new StringBuilder("<!doctype html>\n");
         write(page);
         return page.append('\n').toString();
+    }
+
+    /** The whole picture, a file of its own, of which this is the root; as XML, which has no elements without an end. */
+    String document() {
+        StringBuilder document = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+        write(document);
+        return document.append('\n').toString();
     }
 
     private void write(StringBuilder page) {

@@ -17,6 +17,7 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Size;
 import org.shedboard.grid.Style;
+import org.shedboard.look.Scheme;
 
 /**
  * The full screen. One thread, always the same, asks its size and shows grids on it; keys and everything else that
@@ -43,8 +44,8 @@ public final class Display implements AutoCloseable {
     }
 
     /** The full screen of the terminal that the program was started in. */
-    public static Display open() throws IOException {
-        return new Display(new BoardTerminal(), Palette.of(System.getenv()));
+    public static Display open(Scheme scheme) throws IOException {
+        return new Display(new BoardTerminal(), Palette.of(TerminalKind.ofProcess(), scheme));
     }
 
     /** Whether the program was started in a terminal that can show a full screen. */

@@ -4,122 +4,91 @@ import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Function;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.look.Colour;
+import org.shedboard.look.Look;
+import org.shedboard.look.Scheme;
 
 /**
- * How styles look. Where the terminal has 256 colours, the fixed ones among them are used (16 to 255: people redefine
- * the others), light on dark, every pair readable by the measure of WCAG 2.2 (4.5 to 1). Elsewhere, and where NO_COLOR
- * asks for it, the terminal's own two colours with bold, inverse and, for a field, an underline. Orange and blue carry
- * the meanings, not red and green, and what is urgent differs in more than its colour.
+ * How styles are painted on a terminal with so many colours. The colours of a {@link Scheme} where it can show any; the nearest
+ * fixed ones where it has 256 (16 to 255: people redefine the others); pairs of the usual sixteen; or the terminal's own two with
+ * bold, inverse and, for a field, an underline. What is urgent differs in more than its colour.
  */
 public final class Palette {
-    /** The dark grey that the screen is painted with. */
-    private static final int PAGE = 234;
-
-    private static final int BLACK = 16;
-    private static final int WHITE = 231;
-    private static final int ORANGE = 215;
-
-    private final Map<Style, Look> looks = new EnumMap<>(Style.class);
+    private final Map<Style, Paint> paints = new EnumMap<>(Style.class);
     private final Map<Integer, TextCharacter> cells = new HashMap<>();
 
-    private Palette() {}
+    private Palette(Function<Style, Paint> paintOf) {
+        for (Style style : Style.values()) paints.put(style, paintOf.apply(style));
+    }
 
-    /** The palette for a terminal with such an environment: TERM, COLORTERM and NO_COLOR are looked at. */
-    public static Palette of(Map<String, String> environment) {
-        boolean plain = !environment.getOrDefault("NO_COLOR", "").isEmpty();
-        String term = environment.getOrDefault("TERM", "");
-        String colours = environment.getOrDefault("COLORTERM", "");
-        boolean rich = term.contains("256color") || colours.equals("truecolor") || colours.equals("24bit");
-        return rich && !plain ? indexed() : twoColours();
+    /** The palette for such a terminal. */
+    public static Palette of(TerminalKind kind, Scheme scheme) {
+        return switch (kind.colours()) {
+            case TWO -> twoColours();
+            case SIXTEEN -> sixteen(scheme);
+            case FIXED -> fixed(scheme);
+            case TRUE -> trueColours(scheme);
+        };
+    }
+
+    /** Any colours. */
+    static Palette trueColours(Scheme scheme) {
+        return new Palette(style -> paint(scheme.of(style), Palette::exact));
     }
 
     /** Fixed colours out of 256. */
-    public static Palette indexed() {
-        Palette palette = new Palette();
-        for (Style style : Style.values()) palette.looks.put(style, indexed(style));
-        return palette;
+    public static Palette fixed(Scheme scheme) {
+        return new Palette(style -> paint(scheme.of(style), colour -> new TextColor.Indexed(colour.nearestFixed())));
+    }
+
+    /** The usual sixteen. */
+    static Palette sixteen(Scheme scheme) {
+        return new Palette(style -> SixteenColours.of(scheme, style));
     }
 
     /** The terminal's own two colours. */
-    public static Palette twoColours() {
-        Palette palette = new Palette();
-        for (Style style : Style.values()) palette.looks.put(style, plain(style));
-        return palette;
+    static Palette twoColours() {
+        return new Palette(Palette::plain);
     }
 
-    Look look(Style style) {
-        return looks.get(style);
+    Paint paint(Style style) {
+        return paints.get(style);
     }
 
     /** The cell to paint; made once for each glyph and style, because making one is slow. */
     TextCharacter cell(char glyph, Style style) {
-        return cells.computeIfAbsent(style.ordinal() << 16 | glyph, key -> newCell(glyph, look(style)));
+        return cells.computeIfAbsent(style.ordinal() << 16 | glyph, key -> newCell(glyph, paint(style)));
     }
 
-    private static TextCharacter newCell(char glyph, Look look) {
+    private static TextCharacter newCell(char glyph, Paint paint) {
         TextCharacter cell = TextCharacter.fromString(
-                String.valueOf(glyph), look.foreground(), look.background(), look.modifiers())[0];
+                String.valueOf(glyph), paint.foreground(), paint.background(), paint.modifiers())[0];
         boolean wide = TextWidth.of(glyph) == 2;
         return cell.isDoubleWidth() == wide ? cell : new MeasuredCharacter(cell, wide);
     }
 
-    private static Look indexed(Style style) {
-        return switch (style) {
-            case NORMAL -> new Look(253, PAGE);
-            case QUIET -> new Look(248, PAGE);
-            case TITLE -> new Look(WHITE, 24, SGR.BOLD);
-            case STRONG -> new Look(WHITE, PAGE, SGR.BOLD);
-            case SELECTED -> new Look(BLACK, 153);
-            case LATE -> new Look(ORANGE, PAGE, SGR.BOLD);
-            case DANGER -> new Look(BLACK, ORANGE, SGR.BOLD);
-            case GOOD -> new Look(116, PAGE);
-            case HANDS_ON -> new Look(BLACK, 74);
-            case UNATTENDED -> new Look(153, 238);
-            case HELD -> new Look(183, PAGE);
-            case FREE -> new Look(249, PAGE);
-            case CLOSED -> new Look(250, 238);
-            case NOW -> new Look(229, PAGE, SGR.BOLD);
-            case FRAME -> new Look(245, PAGE);
-            case KEY -> new Look(117, PAGE, SGR.BOLD);
-            case KEY_OFF -> new Look(246, PAGE);
-            case CAUTION -> new Look(223, PAGE, SGR.BOLD);
-            case FIELD -> new Look(WHITE, 238);
-            case CURSOR -> new Look(BLACK, WHITE);
-            case BREAK -> new Look(250, 236);
-            case PROMISE -> new Look(222, PAGE);
-        };
+    private static Paint paint(Look look, Function<Colour, TextColor> colour) {
+        TextColor ink = colour.apply(look.ink());
+        TextColor paper = colour.apply(look.paper());
+        return look.isBold() ? Paint.of(ink, paper, SGR.BOLD) : Paint.of(ink, paper);
     }
 
-    private static Look plain(Style style) {
-        return switch (style) {
-            case NORMAL, QUIET, GOOD, UNATTENDED, HELD, FREE, CLOSED, FRAME, KEY_OFF, BREAK, PROMISE -> new Look();
-            case TITLE, STRONG, LATE, NOW, KEY, CAUTION -> new Look(SGR.BOLD);
-            case SELECTED, HANDS_ON, CURSOR -> new Look(SGR.REVERSE);
-            case DANGER -> new Look(SGR.BOLD, SGR.REVERSE);
-            case FIELD -> new Look(SGR.UNDERLINE);
-        };
+    private static TextColor exact(Colour colour) {
+        return new TextColor.RGB(colour.red(), colour.green(), colour.blue());
     }
 
-    /** Both colours, always set together, and how the letters are drawn. */
-    record Look(TextColor foreground, TextColor background, EnumSet<SGR> modifiers) {
-        Look(int foreground, int background, SGR... modifiers) {
-            this(new TextColor.Indexed(foreground), new TextColor.Indexed(background), set(modifiers));
-        }
-
-        Look(SGR... modifiers) {
-            this(TextColor.ANSI.DEFAULT, TextColor.ANSI.DEFAULT, set(modifiers));
-        }
-
-        private static EnumSet<SGR> set(SGR... modifiers) {
-            EnumSet<SGR> set = EnumSet.noneOf(SGR.class);
-            set.addAll(Set.of(modifiers));
-            return set;
-        }
+    private static Paint plain(Style style) {
+        return switch (style) {
+            case NORMAL, QUIET, GOOD, UNATTENDED, HELD, FREE, CLOSED, FRAME, KEY_OFF, BREAK, PROMISE -> Paint.plain();
+            case TITLE, STRONG, LATE, NOW, KEY, CAUTION -> Paint.plain(SGR.BOLD);
+            case SELECTED, HANDS_ON, CURSOR -> Paint.plain(SGR.REVERSE);
+            case DANGER -> Paint.plain(SGR.BOLD, SGR.REVERSE);
+            case FIELD -> Paint.plain(SGR.UNDERLINE);
+        };
     }
 }

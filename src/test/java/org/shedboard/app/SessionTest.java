@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.shedboard.look.Scheme;
 import org.shedboard.term.Display;
 import org.shedboard.term.Palette;
 import org.shedboard.testing.TestTerminal;
@@ -157,7 +158,7 @@ class SessionTest {
 
     private void run() throws IOException {
         terminal = new TestTerminal(80, 24);
-        Display display = new Display(terminal, Palette.indexed());
+        Display display = new Display(terminal, Palette.fixed(Scheme.DARK));
         Session session = new Session(
                 display,
                 home,

@@ -21,6 +21,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.grid.Style;
+import org.shedboard.look.Scheme;
 import org.shedboard.testing.TestTerminal;
 
 @Timeout(20)
@@ -31,7 +32,7 @@ class DisplayTest {
 
     @BeforeEach
     void open() throws IOException {
-        display = new Display(terminal, Palette.indexed());
+        display = new Display(terminal, Palette.fixed(Scheme.DARK));
     }
 
     @AfterEach

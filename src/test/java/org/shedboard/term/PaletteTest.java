@@ -8,107 +8,159 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.look.Colour;
+import org.shedboard.look.Scheme;
 
-/** The measure of contrast is that of WCAG 2.2: relative luminance, and 4.5 to 1 for text (AA). */
+/** What a terminal is told for each style. That the schemes themselves can be read is tested where they are. */
 class PaletteTest {
+    /** For text, by WCAG 2.2, level AA. */
     private static final double READABLE = 4.5;
 
-    /** Source: the formula of WCAG 2.2 with ratios recomputed for it, on white and on black. */
-    @ParameterizedTest(name = "{0} {1} {2} is {3} on white and {4} on black")
-    @CsvSource({
-        "118,118,118,4.5422,4.6233", "119,119,119,4.4781,4.6895", "148,148,148,3.0335,6.9228", "89,89,89,7.0047,2.9980",
-        "255,0,0,3.9985,5.2520", "0,255,0,1.3722,15.3040", "0,0,255,8.5925,2.4440", "255,255,0,1.0738,19.5560",
-        "0,0,0,21,1", "255,255,255,1,21"
-    })
-    void contrast_is_measured_as_published(int red, int green, int blue, double onWhite, double onBlack) {
-        double luminance = luminance(red, green, blue);
-        assertEquals(onWhite, ratio(luminance, luminance(255, 255, 255)), 0.00006);
-        assertEquals(onBlack, ratio(luminance, luminance(0, 0, 0)), 0.00006);
+    /** Source: xterm 379, its default resources with the X server's names of colours. */
+    private static final List<Colour> XTERM = lights(
+            "000000 cd0000 00cd00 cdcd00 0000ee cd00cd 00cdcd e5e5e5 7f7f7f ff0000 00ff00 ffff00 5c5cff ff00ff 00ffff ffffff");
+
+    /** Source: the text colours of VGA, which the console of Linux has, from memory. */
+    private static final List<Colour> CONSOLE = lights(
+            "000000 aa0000 00aa00 aa5500 0000aa aa00aa 00aaaa aaaaaa 555555 ff5555 55ff55 ffff55 5555ff ff55ff 55ffff ffffff");
+
+    private static List<Colour> lights(String hex) {
+        return Arrays.stream(hex.split(" "))
+                .map(each -> Integer.parseInt(each, 16))
+                .map(each -> new Colour(each >> 16, each >> 8 & 255, each & 255))
+                .toList();
     }
 
-    /** Source: the colour cube and the greys of xterm's 256 colours. */
-    @ParameterizedTest(name = "colour {0} is {1} {2} {3}")
-    @CsvSource({
-        "16,0,0,0",
-        "33,0,135,255",
-        "160,215,0,0",
-        "196,255,0,0",
-        "231,255,255,255",
-        "232,8,8,8",
-        "244,128,128,128",
-        "255,238,238,238"
-    })
-    void the_library_takes_the_numbers_as_the_terminal_does(int number, int red, int green, int blue) {
-        assertEquals(luminance(red, green, blue), luminance(new TextColor.Indexed(number)), 1e-12);
+    static Stream<Arguments> all() {
+        return Arrays.stream(Scheme.values())
+                .flatMap(scheme -> Arrays.stream(Style.values()).map(style -> Arguments.of(scheme, style)));
+    }
+
+    private static String code(TextColor colour) {
+        return new String(colour.getForegroundSGRSequence(), StandardCharsets.US_ASCII);
     }
 
     @ParameterizedTest
-    @EnumSource(Style.class)
-    void every_fixed_pair_of_colours_can_be_read(Style style) {
-        Palette.Look look = Palette.indexed().look(style);
-        double ratio = ratio(luminance(look.foreground()), luminance(look.background()));
-        assertTrue(ratio >= READABLE, style + " has a contrast of " + ratio);
+    @MethodSource("all")
+    void a_terminal_with_any_colours_is_told_those_of_the_scheme(Scheme scheme, Style style) {
+        Paint paint = Palette.trueColours(scheme).paint(style);
+        Colour ink = scheme.of(style).ink();
+        assertEquals(
+                "38;2;%s;%s;%s".formatted("" + ink.red(), "" + ink.green(), "" + ink.blue()), code(paint.foreground()));
+        assertEquals(scheme.of(style).paper(), colour(paint.background()));
+        assertEquals(scheme.of(style).isBold(), paint.modifiers().contains(SGR.BOLD));
     }
 
     @ParameterizedTest
-    @EnumSource(Style.class)
-    void fixed_colours_are_never_among_those_that_people_redefine(Style style) {
-        Palette.Look look = Palette.indexed().look(style);
-        for (TextColor colour : new TextColor[] {look.foreground(), look.background()}) {
-            String code = new String(colour.getForegroundSGRSequence(), java.nio.charset.StandardCharsets.US_ASCII);
-            assertTrue(code.startsWith("38;5;"), code);
-            assertTrue(Integer.parseInt(code.substring(5)) >= 16, code);
+    @MethodSource("all")
+    void a_terminal_with_256_colours_is_told_fixed_ones(Scheme scheme, Style style) {
+        Paint paint = Palette.fixed(scheme).paint(style);
+        assertEquals("38;5;" + scheme.of(style).ink().nearestFixed(), code(paint.foreground()));
+        assertEquals("38;5;" + scheme.of(style).paper().nearestFixed(), code(paint.background()));
+    }
+
+    /** That the library means the same by a number is what the contrast of fixed colours rests on. */
+    @ParameterizedTest
+    @ValueSource(ints = {16, 33, 94, 196, 231, 232, 255})
+    void the_library_takes_the_numbers_as_we_do(int number) {
+        assertEquals(Colour.fixed(number), colour(new TextColor.Indexed(number)));
+    }
+
+    private static Colour colour(TextColor colour) {
+        return new Colour(colour.getRed(), colour.getGreen(), colour.getBlue());
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void the_usual_sixteen_can_be_read_on_an_xterm_and_on_a_console(Scheme scheme, Style style) {
+        Paint paint = Palette.sixteen(scheme).paint(style);
+        int ink = number(paint.foreground());
+        int paper = number(paint.background());
+        assertTrue(paper < 8, "a background has no bright colour");
+        for (List<Colour> terminal : List.of(XTERM, CONSOLE)) {
+            double ratio = terminal.get(ink).contrastTo(terminal.get(paper));
+            assertTrue(ratio >= READABLE, () -> "the contrast is " + ratio);
         }
+    }
+
+    /** Some terminals show bold text in the brighter colour; then a dark ink would be another one. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void of_the_sixteen_only_bright_ink_is_bold(Scheme scheme, Style style) {
+        Paint paint = Palette.sixteen(scheme).paint(style);
+        assertTrue(!paint.modifiers().contains(SGR.BOLD) || number(paint.foreground()) >= 8);
+    }
+
+    /** Of one of the sixteen: 30 to 37, then 90 to 97. */
+    private static int number(TextColor colour) {
+        int code = Integer.parseInt(code(colour));
+        return code < 90 ? code - 30 : code - 90 + 8;
     }
 
     @ParameterizedTest
     @EnumSource(Style.class)
     void without_colour_none_is_set(Style style) {
-        Palette.Look look = Palette.twoColours().look(style);
-        assertSame(TextColor.ANSI.DEFAULT, look.foreground());
-        assertSame(TextColor.ANSI.DEFAULT, look.background());
+        Paint paint = Palette.twoColours().paint(style);
+        assertSame(TextColor.ANSI.DEFAULT, paint.foreground());
+        assertSame(TextColor.ANSI.DEFAULT, paint.background());
+    }
+
+    static Stream<Palette> palettes() {
+        return Arrays.stream(Scheme.values())
+                .flatMap(scheme -> Stream.of(
+                        Palette.trueColours(scheme),
+                        Palette.fixed(scheme),
+                        Palette.sixteen(scheme),
+                        Palette.twoColours()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("palettes")
+    void what_is_urgent_or_chosen_looks_like_nothing_else(Palette palette) {
+        assertNotEquals(palette.paint(Style.LATE), palette.paint(Style.NORMAL));
+        assertNotEquals(palette.paint(Style.DANGER), palette.paint(Style.LATE));
+        assertNotEquals(palette.paint(Style.DANGER), palette.paint(Style.SELECTED));
+        assertNotEquals(palette.paint(Style.SELECTED), palette.paint(Style.NORMAL));
+        assertNotEquals(palette.paint(Style.FIELD), palette.paint(Style.NORMAL));
+        assertNotEquals(palette.paint(Style.CURSOR), palette.paint(Style.FIELD));
     }
 
     @Test
-    void what_is_urgent_differs_in_more_than_its_colour() {
-        Palette fixed = Palette.indexed();
-        assertTrue(fixed.look(Style.LATE).modifiers().contains(SGR.BOLD));
-        assertFalse(fixed.look(Style.NORMAL).modifiers().contains(SGR.BOLD));
-        assertTrue(isDarkOnLight(fixed.look(Style.DANGER)) && isDarkOnLight(fixed.look(Style.SELECTED)));
-        assertFalse(isDarkOnLight(fixed.look(Style.LATE)));
-        Palette plain = Palette.twoColours();
-        assertNotEquals(plain.look(Style.LATE), plain.look(Style.NORMAL));
-        assertNotEquals(plain.look(Style.DANGER), plain.look(Style.LATE));
-        assertNotEquals(plain.look(Style.DANGER), plain.look(Style.SELECTED));
-        assertNotEquals(plain.look(Style.FIELD), plain.look(Style.NORMAL));
-    }
-
-    /** Source of the NO_COLOR rule: any value that is not empty turns colour off. */
-    @ParameterizedTest(name = "TERM={0} COLORTERM={1} NO_COLOR={2}: fixed colours {3}")
-    @CsvSource({
-        "xterm-256color,'','',true", "xterm-256color,'',0,false", "xterm-256color,'',1,false", "xterm,'','',false",
-        "xterm,truecolor,'',true", "linux,'','',false", "tmux-256color,'','',true", "'','','',false"
-    })
-    void colours_are_used_where_they_are_and_are_wanted(String term, String colours, String noColour, boolean fixed) {
-        Palette palette = Palette.of(Map.of("TERM", term, "COLORTERM", colours, "NO_COLOR", noColour));
-        assertEquals(fixed, palette.look(Style.NORMAL).equals(Palette.indexed().look(Style.NORMAL)));
+    void urgency_is_more_than_a_colour() {
+        Palette fixed = Palette.fixed(Scheme.DARK);
+        assertTrue(fixed.paint(Style.LATE).modifiers().contains(SGR.BOLD));
+        assertFalse(fixed.paint(Style.NORMAL).modifiers().contains(SGR.BOLD));
     }
 
     @Test
-    void an_environment_without_any_of_them_has_two_colours() {
-        assertEquals(Palette.twoColours().look(Style.LATE), Palette.of(Map.of()).look(Style.LATE));
+    void each_kind_of_terminal_gets_its_palette() {
+        assertEquals(Palette.twoColours().paint(Style.LATE), late("TERM", "vt100"));
+        assertEquals(Palette.sixteen(Scheme.LIGHT).paint(Style.LATE), late("TERM", "linux"));
+        assertEquals(Palette.fixed(Scheme.LIGHT).paint(Style.LATE), late("TERM", "xterm-256color"));
+        assertEquals(Palette.trueColours(Scheme.LIGHT).paint(Style.LATE), late("COLORTERM", "truecolor"));
+    }
+
+    private static Paint late(String variable, String value) {
+        return Palette.of(new TerminalKind(Map.of(variable, value)), Scheme.LIGHT)
+                .paint(Style.LATE);
     }
 
     @Test
     void a_cell_is_made_once() {
-        Palette palette = Palette.indexed();
+        Palette palette = Palette.fixed(Scheme.DARK);
         assertSame(palette.cell('x', Style.LATE), palette.cell('x', Style.LATE));
         assertNotEquals(palette.cell('x', Style.LATE), palette.cell('x', Style.NORMAL));
         assertNotEquals(palette.cell('x', Style.LATE), palette.cell('y', Style.LATE));
@@ -123,26 +175,5 @@ class PaletteTest {
                 assertEquals(wide, palette.cell(shown, Style.NORMAL).isDoubleWidth(), "U+%04X".formatted(point));
             }
         }
-    }
-
-    private static boolean isDarkOnLight(Palette.Look look) {
-        return luminance(look.foreground()) < luminance(look.background());
-    }
-
-    private static double ratio(double one, double other) {
-        return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
-    }
-
-    private static double luminance(TextColor colour) {
-        return luminance(colour.getRed(), colour.getGreen(), colour.getBlue());
-    }
-
-    private static double luminance(int red, int green, int blue) {
-        return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
-    }
-
-    private static double linear(int channel) {
-        double share = channel / 255.0;
-        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 }

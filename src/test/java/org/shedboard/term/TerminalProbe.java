@@ -7,6 +7,7 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.grid.Style;
+import org.shedboard.look.Scheme;
 
 /** A program that shows the size of its window and what happened last; Ctrl-Q ends it, Ctrl-X breaks it. */
 final class TerminalProbe {
@@ -18,7 +19,7 @@ final class TerminalProbe {
             return;
         }
         BlockingQueue<Event> events = new LinkedBlockingQueue<>();
-        try (Display display = Display.open()) {
+        try (Display display = Display.open(Scheme.DARK)) {
             display.listen(events::add);
             String last = "none";
             while (!last.contains("CONTROL q")) {

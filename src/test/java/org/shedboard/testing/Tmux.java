@@ -31,7 +31,7 @@ public final class Tmux implements AutoCloseable {
                 "" + columns,
                 "-y",
                 "" + rows,
-                "exec env TERM=tmux-256color PS1='$ ' sh");
+                "exec env TERM=tmux-256color LC_ALL=C.UTF-8 PS1='$ ' sh");
         run("set-option", "-s", "escape-time", "10");
         awaitText("$");
     }

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.board.Deed;
+import org.shedboard.board.NamedScreen;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
@@ -140,7 +141,8 @@ class WordsTest {
                 new Said("numberCheck", NumberCheck.values()),
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
-                new Said("setup.hint", SetupForm.Field.values()));
+                new Said("setup.hint", SetupForm.Field.values()),
+                new Said("picture", NamedScreen.values()));
     }
 
     record Said(String before, Enum<?>[] constants) {}

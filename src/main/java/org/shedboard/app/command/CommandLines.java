@@ -9,7 +9,11 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.shedboard.board.NamedScreen;
 import org.shedboard.files.TallyTable;
+import org.shedboard.grid.Size;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
@@ -31,6 +35,9 @@ import picocli.CommandLine.TypeConversionException;
 public final class CommandLines {
     /** Longer than anything a form takes. */
     private static final int LONGEST_TEXT = 200;
+
+    /** Columns and rows of a screen, up to 999 each. */
+    private static final Pattern SIZE = Pattern.compile("([1-9][0-9]{0,2})x([1-9][0-9]{0,2})");
 
     private CommandLines() {}
 
@@ -105,6 +112,8 @@ public final class CommandLines {
         named(line, HoursRules.Basis.class);
         named(line, TallyTable.class);
         named(line, StockCommand.Deed.class);
+        named(line, NamedScreen.class);
+        line.registerConverter(Size.class, CommandLines::size);
         return line;
     }
 
@@ -129,6 +138,14 @@ public final class CommandLines {
                 ? Mud.of(Integer.parseInt(text))
                 : Named.find(Mud.class, text)
                         .orElseThrow(() -> new TypeConversionException(Words.say("form.which_mud")));
+    }
+
+    private static Size size(String text) {
+        Matcher parts = SIZE.matcher(text);
+        if (!parts.matches()) {
+            throw new TypeConversionException(Words.say("command.size_unread", text));
+        }
+        return new Size(Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)));
     }
 
     /** Text from people is kept composed and without control characters. */

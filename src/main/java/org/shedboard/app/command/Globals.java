@@ -3,6 +3,7 @@ package org.shedboard.app.command;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.shedboard.look.Scheme;
 
 /**
  * What may be said with every command.
@@ -12,7 +13,20 @@ import java.util.Optional;
  * @param at the moment to see a demonstration from, in the zone of its shop
  * @param ascii whether only plain ASCII may be shown
  * @param json whether to answer as JSON
+ * @param scheme the colours that were asked for
  */
-public record Globals(Optional<Path> home, boolean demo, Optional<LocalDateTime> at, boolean ascii, boolean json) {
-    public static final Globals USUAL = new Globals(Optional.empty(), false, Optional.empty(), false, false);
+public record Globals(
+        Optional<Path> home,
+        boolean demo,
+        Optional<LocalDateTime> at,
+        boolean ascii,
+        boolean json,
+        Optional<Scheme> scheme) {
+    public static final Globals USUAL =
+            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty());
+
+    /** The same about the demonstration. */
+    public Globals ofDemonstration() {
+        return new Globals(home, true, at, ascii, json, scheme);
+    }
 }

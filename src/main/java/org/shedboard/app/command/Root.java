@@ -3,6 +3,7 @@ package org.shedboard.app.command;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.shedboard.look.Scheme;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
@@ -69,6 +70,7 @@ import picocli.CommandLine.ScopeType;
             CatalogueCommands.Margin.class,
             ScorecardCommand.class,
             CalendarCommand.class,
+            PictureCommand.class,
             RegisterCommands.Find.class,
             RegisterCommands.Page.class,
             RegisterCommands.CorrectMachine.class,
@@ -98,7 +100,20 @@ final class Root {
     @Option(names = "--json", descriptionKey = "option.all.json", scope = ScopeType.INHERIT)
     private boolean json;
 
+    @Option(names = "--light", descriptionKey = "option.all.light", scope = ScopeType.INHERIT)
+    private boolean light;
+
+    @Option(names = "--dark", descriptionKey = "option.all.dark", scope = ScopeType.INHERIT)
+    private boolean dark;
+
     Globals globals() {
-        return new Globals(home, demo, at, ascii, json);
+        return new Globals(home, demo, at, ascii, json, scheme());
+    }
+
+    private Optional<Scheme> scheme() {
+        if (light && dark) {
+            throw new WrongUse("command.two_schemes");
+        }
+        return light ? Optional.of(Scheme.LIGHT) : dark ? Optional.of(Scheme.DARK) : Optional.empty();
     }
 }
