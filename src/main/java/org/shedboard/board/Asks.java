@@ -251,7 +251,7 @@ final class Asks {
     Overlay crew() {
         List<Choice> choices = new ArrayList<>();
         for (Person person : day.shop().people()) {
-            Reply reply = day.isHere(person) ? new Reply.Ask(crewMember(person)) : new Reply.Ask(until(person));
+            Reply reply = new Reply.Ask(crewMember(person));
             choices.add(new Choice(KEYS.charAt(choices.size()), crewLabel(person), Optional.empty(), reply));
         }
         return new Overlay.Choose(Words.say("ask.crew"), choices, 0);
@@ -264,7 +264,12 @@ final class Asks {
                         .strip();
     }
 
-    private Overlay crewMember(Person person) {
+    /** What there is to say of somebody: until when they stay, where they are not here yet. */
+    Overlay crewMember(Person person) {
+        return day.isHere(person) ? hereNow(person) : until(person);
+    }
+
+    private Overlay hereNow(Person person) {
         return new Overlay.Choose(
                 person.name(),
                 List.of(

@@ -29,6 +29,7 @@ import org.shedboard.tally.SpanTally;
  * @param draft a machine half taken in when the form was left
  * @param lastKey when the last key was pressed
  * @param pasting whether what comes was pasted, not typed
+ * @param sight which part of time the places and the crew are shown in
  */
 public record Board(
         ZoneId zone,
@@ -42,7 +43,8 @@ public record Board(
         Read read,
         Optional<TakeInForm> draft,
         Instant lastKey,
-        boolean pasting) {
+        boolean pasting,
+        Sight sight) {
     /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
     public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff) {}
 
@@ -103,7 +105,8 @@ public record Board(
                 Read.NOTHING,
                 Optional.empty(),
                 Instant.EPOCH,
-                false);
+                false,
+                Sight.USUAL);
     }
 
     public Optional<Outlook> outlook() {
@@ -124,19 +127,32 @@ public record Board(
     }
 
     Board with(Screen next) {
-        return new Board(zone, seen, next, behind, overlay, note, saving, better, read, draft, lastKey, pasting);
+        return new Board(zone, seen, next, behind, overlay, note, saving, better, read, draft, lastKey, pasting, sight);
     }
 
     Board withSeen(Seen next) {
         return new Board(
-                zone, Optional.of(next), screen, behind, overlay, note, saving, better, read, draft, lastKey, pasting);
+                zone,
+                Optional.of(next),
+                screen,
+                behind,
+                overlay,
+                note,
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     /** On to another screen, from which Escape leads back here. */
     Board on(Screen next) {
         List<Screen> back = new ArrayList<>(behind);
         back.add(screen);
-        return new Board(zone, seen, next, back, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
+        return new Board(
+                zone, seen, next, back, Optional.empty(), note, saving, better, read, draft, lastKey, pasting, sight);
     }
 
     /** Back to the screen before this one; to the bay board where there is none. */
@@ -147,42 +163,103 @@ public record Board(
         Screen before = behind.get(behind.size() - 1);
         List<Screen> rest = behind.subList(0, behind.size() - 1);
         return new Board(
-                zone, seen, before, rest, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
+                zone, seen, before, rest, Optional.empty(), note, saving, better, read, draft, lastKey, pasting, sight);
     }
 
     /** On to a screen that nothing leads back from. */
     Board onlyOn(Screen next) {
         return new Board(
-                zone, seen, next, List.of(), Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
+                zone,
+                seen,
+                next,
+                List.of(),
+                Optional.empty(),
+                note,
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     Board asking(Overlay question) {
         return new Board(
-                zone, seen, screen, behind, Optional.of(question), note, saving, better, read, draft, lastKey, pasting);
+                zone,
+                seen,
+                screen,
+                behind,
+                Optional.of(question),
+                note,
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     Board without() {
         return new Board(
-                zone, seen, screen, behind, Optional.empty(), note, saving, better, read, draft, lastKey, pasting);
+                zone,
+                seen,
+                screen,
+                behind,
+                Optional.empty(),
+                note,
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     Board noting(Note next) {
         return new Board(
-                zone, seen, screen, behind, overlay, Optional.of(next), saving, better, read, draft, lastKey, pasting);
+                zone,
+                seen,
+                screen,
+                behind,
+                overlay,
+                Optional.of(next),
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     Board withoutNote() {
         return new Board(
-                zone, seen, screen, behind, overlay, Optional.empty(), saving, better, read, draft, lastKey, pasting);
+                zone,
+                seen,
+                screen,
+                behind,
+                overlay,
+                Optional.empty(),
+                saving,
+                better,
+                read,
+                draft,
+                lastKey,
+                pasting,
+                sight);
     }
 
     Board saving(int change) {
         int count = Math.max(0, saving + change);
-        return new Board(zone, seen, screen, behind, overlay, note, count, better, read, draft, lastKey, pasting);
+        return new Board(
+                zone, seen, screen, behind, overlay, note, count, better, read, draft, lastKey, pasting, sight);
     }
 
     Board offering(Optional<Better> next) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, next, read, draft, lastKey, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, next, read, draft, lastKey, pasting, sight);
     }
 
     Board withHours(SpanTally tally) {
@@ -219,7 +296,8 @@ public record Board(
     }
 
     private Board withRead(Read next) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, next, draft, lastKey, pasting);
+        return new Board(
+                zone, seen, screen, behind, overlay, note, saving, better, next, draft, lastKey, pasting, sight);
     }
 
     /** The month a screen shows; empty while it is being read. */
@@ -236,14 +314,20 @@ public record Board(
     }
 
     Board keeping(Optional<TakeInForm> form) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, form, lastKey, pasting);
+        return new Board(
+                zone, seen, screen, behind, overlay, note, saving, better, read, form, lastKey, pasting, sight);
     }
 
     Board pressedAt(Instant at) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, at, pasting);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, at, pasting, sight);
     }
 
     Board pasting(boolean now) {
-        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, lastKey, now);
+        return new Board(zone, seen, screen, behind, overlay, note, saving, better, read, draft, lastKey, now, sight);
+    }
+
+    Board seeing(Sight next) {
+        return new Board(
+                zone, seen, screen, behind, overlay, note, saving, better, read, draft, lastKey, pasting, next);
     }
 }

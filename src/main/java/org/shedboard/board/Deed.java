@@ -83,6 +83,13 @@ public enum Deed {
     FORGET_OWNER,
     OWN_SHOP,
     DEMONSTRATION,
+    SEE_EARLIER,
+    SEE_LATER,
+    SEE_CLOSER,
+    SEE_FURTHER,
+    SEE_NOW,
+    CREW_DAY,
+    CREW_MEMBER,
     HELP,
     QUIT
 }

@@ -93,7 +93,10 @@ final class Deeds {
                 RegisterKeys.open(board, Subject.of(board).orElseThrow().visit().machineId());
             case CORRECT_MACHINE, CORRECT_OWNER, MERGE, FORGET_OWNER ->
                 new MachineKeys(board, (Screen.MachinePage) board.screen()).perform(deed);
-            case NEXT -> Turn.to(board.asking(asks().whoseNext()));
+            case SEE_EARLIER, SEE_LATER, SEE_CLOSER, SEE_FURTHER, SEE_NOW -> Turn.to(SightKeys.after(board, deed));
+            case CREW_DAY -> Turn.to(board.on(Screen.Crew.START));
+            case CREW_MEMBER -> Turn.to(board.asking(asks().crewMember(CrewKeys.chosen(board))));
+            case NEXT -> next();
             case CREW -> Turn.to(board.asking(asks().crew()));
             case CHECK_HOIST -> checkHoist();
             case CLOSE_DAY ->
@@ -223,6 +226,13 @@ final class Deeds {
         return new Overlay.Choice(key, Words.say(text), Optional.empty(), new Overlay.Reply.Show(screen));
     }
 
+    /** On the crew's screen it is clear whose. */
+    private Turn next() {
+        return board.screen() instanceof Screen.Crew
+                ? Turn.to(board.on(new Screen.Next(CrewKeys.chosen(board).id(), Optional.empty())))
+                : Turn.to(board.asking(asks().whoseNext()));
+    }
+
     private Turn checkHoist() {
         return board.expectDay().shop().hoists().isEmpty()
                 ? Turn.to(board.noting(Note.refused(Words.say("off.no_hoist"))))
@@ -232,6 +242,9 @@ final class Deeds {
     private Board moved(int by) {
         if (board.screen() instanceof Screen.Places places) {
             return movedOnPlaces(places, by);
+        }
+        if (board.screen() instanceof Screen.Crew crew) {
+            return CrewKeys.moved(board, crew.row() + by);
         }
         if (board.screen() instanceof Screen.Sheet sheet) {
             int last = board.expectDay().expectVisit(sheet.visitId()).tasks().size() - 1;

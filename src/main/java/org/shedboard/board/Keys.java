@@ -29,6 +29,9 @@ public final class Keys {
         if (screen instanceof Screen.Places) {
             return places(board);
         }
+        if (screen instanceof Screen.Crew) {
+            return CrewKeys.of(board);
+        }
         if (screen instanceof Screen.Sheet) {
             return sheet(board);
         }
@@ -122,6 +125,8 @@ public final class Keys {
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
         keys.add(Binding.on('y', Deed.SCORECARD));
         keys.add(Binding.on('j', Deed.SUGGESTIONS));
+        keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
+        keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
         keys.add(Binding.on('?', Deed.HELP));
@@ -352,11 +357,11 @@ public final class Keys {
         return !day.unsettled().isEmpty();
     }
 
-    private static boolean isRunning(Day day) {
+    static boolean isRunning(Day day) {
         return day.isOpened() && !day.isClosed();
     }
 
-    private static String whyNotRunning(Day day) {
+    static String whyNotRunning(Day day) {
         return day.isClosed() ? "off.day_closed" : "off.day_not_open";
     }
 }

@@ -8,6 +8,7 @@ public enum NamedScreen {
     BOARD,
     SHEET,
     NEXT,
+    CREW,
     TAKE_IN,
     OPENING,
     HOURS,
@@ -48,6 +49,7 @@ public enum NamedScreen {
             case BOARD -> Turn.to(board);
             case SHEET -> perform(board, Deed.SHEET);
             case NEXT -> Turn.to(board.on(new Screen.Next(personId, Optional.empty())));
+            case CREW -> perform(board, Deed.CREW_DAY);
             case TAKE_IN -> Turn.to(board.withFinder().on(new Screen.TakeIn(TakeInForm.EMPTY)));
             case OPENING -> perform(board, Deed.OPEN_DAY);
             case HOURS -> hours(board, Screen.Hours.Page.PEOPLE);

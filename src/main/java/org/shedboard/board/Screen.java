@@ -40,6 +40,15 @@ public sealed interface Screen {
     }
 
     /**
+     * Each person's day on the time axis of the bay board.
+     *
+     * @param row the person that is chosen, counted from the first
+     */
+    record Crew(int row) implements Screen {
+        static final Crew START = new Crew(0);
+    }
+
+    /**
      * Everything of one visit.
      *
      * @param task which of its tasks the keys are about, counted through all stays

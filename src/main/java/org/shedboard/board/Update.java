@@ -186,7 +186,8 @@ public final class Update {
             next = next.onlyOn(Screen.Places.START);
         }
         if (isAnotherDay(board, seen)) {
-            next = next.onlyOn(shownNextDay(next.screen(), seen));
+            next = next.onlyOn(shownNextDay(next.screen(), seen))
+                    .seeing(next.sight().following());
         }
         boolean samePlan = board.outlook()
                 .map(before -> before.day().posted().equals(seen.outlook().day().posted()))

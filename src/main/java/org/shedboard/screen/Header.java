@@ -1,6 +1,7 @@
 package org.shedboard.screen;
 
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import org.shedboard.board.Board;
 import org.shedboard.day.Clocks;
@@ -8,6 +9,7 @@ import org.shedboard.day.Day;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
+import org.shedboard.grid.TextWidth;
 import org.shedboard.words.Words;
 
 /** The first line of a screen: the shop, the date and the time. */
@@ -16,10 +18,17 @@ final class Header {
 
     /** Blank columns between the title and the date. */
     private static final int GAP = 2;
+    /** Blank columns between the title and what is added to it. */
+    private static final int BEFORE_MORE = 3;
 
     private Header() {}
 
     static void draw(Canvas canvas, Region row, Board board, String title) {
+        draw(canvas, row, board, title, List.of());
+    }
+
+    /** @param more wordings of what is added where there is room, the fullest first */
+    static void draw(Canvas canvas, Region row, Board board, String title, List<String> more) {
         Day day = board.expectDay();
         canvas.fill(row, Style.TITLE);
         String time = Words.say(
@@ -27,7 +36,11 @@ final class Header {
                 DATE.format(day.date()),
                 Clocks.sayTime(day, board.expectOutlook().at()));
         Region rest = canvas.textRight(row.inside(1, 0), time, Style.TITLE);
-        canvas.text(rest.leftOf(GAP), title, Style.TITLE);
+        Region left = canvas.text(rest.leftOf(GAP), title, Style.TITLE).rightOf(BEFORE_MORE);
+        more.stream()
+                .filter(text -> TextWidth.of(text) <= left.width())
+                .findFirst()
+                .ifPresent(text -> canvas.text(left, text, Style.TITLE));
     }
 
     static String date(Day day) {

@@ -89,11 +89,12 @@ final class PeopleHours {
             return region;
         }
         PersonBar bar = new PersonBar(canvas, tally, PersonBar.axis(region.rightOf(NAME), tally));
-        bar.axis()
-                .drawHours(
-                        canvas,
-                        region.row(0),
-                        PersonBar.minuteOf(tally, tally.ledger().now()));
+        new TimeScale(
+                        bar.axis(),
+                        tally.ledger().from(),
+                        tally.ledger().books().shop().zone(),
+                        PersonBar.minuteOf(tally, tally.ledger().now()))
+                .draw(canvas, region.row(0));
         Region rest = region.below(1);
         for (PersonDay day : days) {
             canvas.text(rest.row(0).left(NAME - 1), tally.ledger().books().nameOf(day.personId()), Style.NORMAL);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.shedboard.board.Board;
 import org.shedboard.board.ScorecardWords;
 import org.shedboard.board.Screen;
+import org.shedboard.board.Sight;
 import org.shedboard.board.Yard;
 import org.shedboard.day.Concern;
 import org.shedboard.day.Concerns;
@@ -17,8 +18,6 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
-import org.shedboard.pack.Plan;
-import org.shedboard.pack.Span;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Visit;
@@ -54,7 +53,7 @@ final class PlacesView {
     }
 
     void draw(Region page) {
-        Header.draw(canvas, page.row(0), board, title());
+        Header.draw(canvas, page.row(0), board, title(board), SightWords.of(board.sight()));
         int perPlace = page.height() >= TALL ? 2 : 1;
         int placeRows = 1 + perPlace * day.shop().places().size();
         int concernRows = concernRows(page.height(), placeRows + perPlace - 1);
@@ -65,7 +64,8 @@ final class PlacesView {
         yard(below.below(placeRows + (perPlace - 1)));
     }
 
-    private String title() {
+    static String title(Board board) {
+        Day day = board.expectDay();
         long here = day.shop().people().stream().filter(day::isHere).count();
         String state = day.isClosed()
                 ? Words.say("board.closed")
@@ -152,20 +152,24 @@ final class PlacesView {
         int status = Math.max(LEAST_STATUS, Math.min(MOST_STATUS, region.width() * 2 / 5));
         Region axisColumns = region.rightOf(status);
         int now = outlook.problem().now();
-        TimeAxis axis = TimeAxis.around(axisColumns, now, firstShift());
+        Sight.Extent extent = Sight.Extent.of(outlook);
+        TimeAxis axis = TimeAxis.over(
+                axisColumns, board.sight().from(extent), board.sight().to(extent));
+        TimeScale scale = TimeScale.of(axis, day, now);
         Region heading = region.row(0).left(status - 1).inside(1, 0);
         Region rest = canvas.text(heading, Words.say("board.places"), Style.STRONG);
         board.seen().flatMap(Board.Seen::knockOff).ifPresent(chance -> knockOff(rest.rightOf(GAP), chance));
-        axis.drawHours(canvas, region.row(0), now);
+        scale.drawWithNow(canvas, region.row(0));
         List<Place> places = day.shop().places();
         for (int i = 0; i < places.size(); i++) {
             Region rows = region.below(1 + i * perPlace).top(perPlace);
             place(rows.left(status), places.get(i));
             restTime(rows.row(0), axis);
             for (int row = 0; row < perPlace; row++) {
+                scale.drawMidnights(canvas, rows.row(row));
                 canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
             }
-            bars(rows, places.get(i), axis);
+            new PlaceBars(canvas, outlook, axis).draw(rows, places.get(i).id());
         }
     }
 
@@ -174,24 +178,14 @@ final class PlacesView {
         canvas.text(room, line.text(room.width()), line.style());
     }
 
-    /** When the first shift of the day that is shown begins. */
-    private int firstShift() {
-        return outlook.problem().people().stream()
-                .flatMap(person -> person.shifts().stream())
-                .mapToInt(Span::from)
-                .filter(from -> from >= 0)
-                .min()
-                .orElse(0);
-    }
-
     /** Dots where nobody is at work: breaks, and what lies before the first shift and after knock-off. */
     private void restTime(Region row, TimeAxis axis) {
         for (int column = 0; column < axis.columns().width(); column++) {
-            int minute = axis.minuteAt(column);
+            int middle = axis.minuteAt(column) + axis.minutesPerColumn() / 2;
             boolean manned = outlook.problem().people().stream()
-                    .anyMatch(person -> person.shifts().stream().anyMatch(shift -> shift.contains(minute)));
+                    .anyMatch(person -> person.shifts().stream().anyMatch(shift -> shift.contains(middle)));
             if (!manned) {
-                canvas.fill(axis.columnAt(row, minute), Glyphs.DOT, Style.BREAK);
+                canvas.fill(axis.columnAt(row, middle), Glyphs.DOT, Style.BREAK);
             }
         }
     }
@@ -208,14 +202,6 @@ final class PlacesView {
             String rated = place.isHoist() ? " " + Words.say("board.rated", place.ratedKg()) : "";
             Region under = rows.row(1).inside(1, 0).rightOf(ID - 1);
             canvas.text(under, fits || status.more().isEmpty() ? place.name() + rated : status.more(), Style.QUIET);
-        }
-    }
-
-    private void bars(Region rows, Place place, TimeAxis axis) {
-        for (Plan.StayPlace stay : outlook.staysIn(place.id())) {
-            if (stay.to() > axis.from() && stay.from() < axis.to()) {
-                new StayBar(canvas, outlook, axis, stay).draw(rows);
-            }
         }
     }
 

@@ -2,27 +2,32 @@ package org.shedboard.screen;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.shedboard.day.Clocks;
 import org.shedboard.day.Outlook;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
-import org.shedboard.grid.TextWidth;
 import org.shedboard.pack.Plan;
+import org.shedboard.shop.Hold;
 import org.shedboard.shop.Visit;
-import org.shedboard.shop.VisitState;
+import org.shedboard.words.Words;
 
-/** One planned stay on the time axis: dark where somebody has hands on it, light where it drains, soaks or waits. */
+/**
+ * One planned stay on the time axis: dark where somebody has hands on it, light where it drains, soaks or waits, low where the
+ * work is done.
+ */
 final class StayBar {
-    private final Canvas canvas;
+    /** What finished work looks like. */
+    static final char FINISHED = Glyphs.LOWER_HALF;
+
     private final Outlook outlook;
     private final TimeAxis axis;
     private final Plan.StayPlace stay;
     private final Visit visit;
     private final List<Plan.TaskTime> tasks;
 
-    StayBar(Canvas canvas, Outlook outlook, TimeAxis axis, Plan.StayPlace stay) {
-        this.canvas = canvas;
+    StayBar(Outlook outlook, TimeAxis axis, Plan.StayPlace stay) {
         this.outlook = outlook;
         this.axis = axis;
         this.stay = stay;
@@ -32,75 +37,100 @@ final class StayBar {
                 .toList();
     }
 
-    void draw(Region rows) {
-        Region bar = axis.between(rows.row(0), stay.from(), stay.to());
-        Region now = axis.columnAt(bar, outlook.problem().now());
+    Region columns(Region row) {
+        return axis.between(row, stay.from(), stay.to());
+    }
+
+    void draw(Canvas canvas, Region row) {
+        Region bar = columns(row);
         for (int i = 0; i < bar.width(); i++) {
             int minute = axis.minuteAt(bar.left() + i - axis.columns().left());
-            Region cell = new Region(bar.left() + i, bar.top(), 1, 1);
-            if (!cell.equals(now)) {
-                canvas.fill(cell, glyph(minute), style(minute));
-            }
-        }
-        label(bar, now);
-        if (rows.height() > 1) {
-            people(axis.between(rows.row(1), stay.from(), stay.to()));
+            canvas.fill(new Region(bar.left() + i, bar.top(), 1, 1), glyph(minute), style(minute));
         }
     }
 
-    /** Which machine it is, beside the mark of the present minute and never over it; a number is whole or not there. */
-    private void label(Region bar, Region now) {
-        String label = name() + (isLate() ? "!" : "");
-        boolean hidesNow = !now.intersect(bar.left(TextWidth.of(label))).isEmpty();
-        Region room = hidesNow ? bar.rightOf(now.left() + 1 - bar.left()) : bar;
-        if (TextWidth.of(label) < room.width() || visit.tag().isPresent() && TextWidth.of(label) == room.width()) {
-            canvas.text(room, label, isLate() ? Style.LATE : Style.STRONG);
-        } else if (visit.tag().isEmpty() && room.width() > 1) {
-            canvas.text(room.leftOf(1), label, Style.STRONG);
+    /** Which machine it is, and what is the matter with it; a number is whole or not there. */
+    BarLabels.Bar label(Region columns) {
+        String name = PlaceStatus.shortNameOf(outlook.day(), visit);
+        boolean isName = visit.tag().isEmpty();
+        if (visit.hold().isPresent()) {
+            return BarLabels.Bar.of(columns, held(name, visit.hold().get()), isName, Style.STRONG);
         }
+        int late = minutesLate();
+        if (late > 0) {
+            List<String> wordings = List.of(Words.say("bar.late_short", name), name);
+            BarLabels.Bar bar = BarLabels.Bar.of(columns, wordings, isName, Style.LATE);
+            return isLast() ? bar.followedBy(Words.say("bar.late_by", late)) : bar;
+        }
+        List<String> wordings = isDone() ? List.of(Words.say("bar.done", name), name) : List.of(name);
+        return BarLabels.Bar.of(columns, wordings, isName, Style.STRONG);
     }
 
-    private String name() {
-        return PlaceStatus.shortNameOf(outlook.day(), visit);
+    private List<String> held(String name, Hold hold) {
+        String why = Words.say("board.held", name, Words.say(hold.reason()));
+        String until = Words.say("board.held_until", Clocks.sayTime(outlook.day(), hold.until()));
+        return List.of(Words.say("bar.held", why, until), why, name);
     }
 
     /** Who works on it from now on, under the bar. */
-    private void people(Region under) {
+    void people(Canvas canvas, Region row) {
         String names = tasks.stream()
                 .filter(time -> !outlook.taskOf(time).isDone())
                 .flatMap(time -> time.people().stream())
                 .distinct()
                 .map(id -> PlacesView.nameOf(outlook.day(), id))
                 .collect(Collectors.joining(" "));
-        canvas.text(under.leftOf(1), names, Style.QUIET);
+        canvas.text(columns(row).leftOf(1), names, Style.QUIET);
     }
 
     private char glyph(int minute) {
-        if (visit.state() == VisitState.HELD) {
-            return Glyphs.HORIZONTAL;
+        if (isHandsOn(minute)) {
+            return isToDo(minute) ? Glyphs.DARK : FINISHED;
         }
-        return isHandsOn(minute) ? Glyphs.DARK : Glyphs.LIGHT;
+        return visit.hold().isPresent() ? Glyphs.HORIZONTAL : Glyphs.LIGHT;
     }
 
     private Style style(int minute) {
-        if (visit.state() == VisitState.HELD) {
+        if (isHandsOn(minute)) {
+            boolean ahead = isToDo(minute)
+                    && minute + axis.minutesPerColumn() > outlook.problem().now();
+            return ahead ? Style.HANDS_ON : Style.QUIET;
+        }
+        if (visit.hold().isPresent()) {
             return Style.HELD;
         }
-        if (minute + axis.minutesPerColumn() <= outlook.problem().now()) {
-            return Style.QUIET;
-        }
-        return isHandsOn(minute) ? Style.HANDS_ON : Style.UNATTENDED;
+        return minute + axis.minutesPerColumn() > outlook.problem().now() ? Style.UNATTENDED : Style.QUIET;
     }
 
     private boolean isHandsOn(int minute) {
-        int end = minute + axis.minutesPerColumn();
-        return tasks.stream().anyMatch(time -> time.start() < end && time.end() > minute);
+        return tasks.stream().anyMatch(time -> touches(time, minute));
     }
 
-    /** Whether the plan has the machine ready after its promise. */
-    private boolean isLate() {
+    private boolean isToDo(int minute) {
+        return tasks.stream()
+                .anyMatch(time -> touches(time, minute) && !outlook.taskOf(time).isDone());
+    }
+
+    private boolean touches(Plan.TaskTime time, int minute) {
+        return outlook.handsFrom(time) < minute + axis.minutesPerColumn() && time.end() > minute;
+    }
+
+    private boolean isDone() {
+        return visit.stays().get(stay.stay()).isDone();
+    }
+
+    /** Whether it stands in no other place after this one; a last drive takes none. */
+    private boolean isLast() {
+        return outlook.plan().stays().stream()
+                .noneMatch(other -> other.job().equals(stay.job()) && other.stay() > stay.stay());
+    }
+
+    /** By how much the plan has the machine ready after its promise. */
+    private int minutesLate() {
         return visit.promise()
-                .flatMap(promise -> outlook.readyAt(visit.id()).map(ready -> ready.isAfter(promise.at())))
-                .orElse(false);
+                .flatMap(promise -> outlook.readyAt(visit.id())
+                        .map(ready ->
+                                outlook.day().minuteOf(ready) - outlook.day().minuteOf(promise.at())))
+                .orElse(0);
     }
 }

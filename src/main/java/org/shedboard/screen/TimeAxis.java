@@ -1,12 +1,6 @@
 package org.shedboard.screen;
 
-import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
-import org.shedboard.grid.Canvas;
-import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
-import org.shedboard.grid.Style;
 
 /**
  * Minutes of the day laid along a run of columns.
@@ -16,27 +10,7 @@ import org.shedboard.grid.Style;
  * @param minutesPerColumn how many minutes one column stands for
  */
 record TimeAxis(Region columns, int from, int minutesPerColumn) {
-    private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 10, 12, 15, 20, 30};
-
-    /** What a foreman plans for: the rest of a working day. */
-    private static final int AT_LEAST = 8 * 60;
-
-    private static final int HALF_HOUR = 30;
-    private static final int HOUR_DIGITS = 2;
-
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH", Locale.ROOT);
-
-    /** An axis that begins a little before now, at night a little before the first shift, and shows at least eight hours. */
-    static TimeAxis around(Region columns, int now, int firstShift) {
-        int step = STEPS[STEPS.length - 1];
-        for (int candidate = STEPS.length - 1; candidate >= 0; candidate--) {
-            if (STEPS[candidate] * columns.width() >= AT_LEAST) {
-                step = STEPS[candidate];
-            }
-        }
-        int from = Math.floorDiv(Math.max(now, firstShift) - HALF_HOUR, HALF_HOUR) * HALF_HOUR;
-        return new TimeAxis(columns, from, step);
-    }
+    private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 10, 12, 15, 20, 30, 40, 60, 90, 120, 180, 240, 360};
 
     /** An axis from one minute that reaches another, in the finest steps that do. */
     static TimeAxis over(Region columns, int from, int to) {
@@ -69,26 +43,18 @@ record TimeAxis(Region columns, int from, int minutesPerColumn) {
         return new Region(columns.left() + left, row.top(), Math.max(0, right - left), 1);
     }
 
+    boolean shows(int minute) {
+        return minute >= from && minute < to();
+    }
+
     Region columnAt(Region row, int minute) {
         int column = columnOf(minute);
         boolean shown = column >= 0 && column < columns.width();
         return new Region(columns.left() + Math.max(0, column), row.top(), shown ? 1 : 0, 1);
     }
 
-    /** The hours over the axis, with a pointer at now. */
-    void drawHours(Canvas canvas, Region row, int now) {
-        int hour = Math.floorDiv(from + 59, 60) * 60;
-        while (hour < to()) {
-            Region at = new Region(columns.left() + columnOf(hour), row.top(), 5, 1).intersect(columns(row));
-            if (at.width() >= HOUR_DIGITS) {
-                canvas.text(at, HOUR.format(LocalTime.of(Math.floorMod(hour / 60, 24), 0)), Style.QUIET);
-            }
-            hour += 60;
-        }
-        canvas.fill(columnAt(row, now), Glyphs.DOWN, Style.NOW);
-    }
-
-    private Region columns(Region row) {
+    /** The columns of the axis in one row. */
+    Region columns(Region row) {
         return new Region(columns.left(), row.top(), columns.width(), 1);
     }
 }

@@ -85,6 +85,23 @@ final class Scenes {
         questions();
         register();
         minutes();
+        axis();
+    }
+
+    /** The places and the crew, closer, further and later. */
+    private static void axis() {
+        add("board", "two-hours", () -> demonstration().type("++"));
+        add("board", "five-days", () -> demonstration().type("---"));
+        add("board", "tomorrow", () -> demonstration().type(">>>>>>>>>>>"));
+        add("board", "late-by", () -> demonstration().later(180).type("+"));
+        add("board", "earlier", () -> demonstration().later(600).type("+<<<<<<<"));
+        add("crew", "morning", () -> demonstration().press(Key.TAB));
+        add("crew", "two-hours", () -> demonstration().type("++").press(Key.TAB));
+        add("crew", "five-days", () -> demonstration().type("---").press(Key.TAB));
+        add("crew", "not-open", () -> Rehearsal.beforeOpening().press(Key.TAB));
+        add("crew", "over-the-shift", () -> demonstration().later(440).press(Key.TAB, Key.DOWN));
+        add("crew", "own-shop-empty", () -> ownShop().press(Key.TAB));
+        add("crew", "say-of-them", () -> demonstration().press(Key.TAB, Key.DOWN, Key.ENTER));
     }
 
     /** The demonstration with its one booking selected, wherever the plan has it. */

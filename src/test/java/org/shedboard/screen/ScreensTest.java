@@ -29,6 +29,10 @@ class ScreensTest {
     /** Scenes that show more of what they are about where there is more room. */
     private static final Set<String> BETTER_WIDE = Set.of("take-in left-last-time", "scorecard drawn");
 
+    /** Scenes of the time axis, which shows more of the same at each size. */
+    private static final Set<String> EVERY_SIZE =
+            Set.of("board two-hours", "board five-days", "crew two-hours", "crew five-days");
+
     private static final Size WIDE = LARGER.get(0);
     private static final List<Size> TOO_SMALL = List.of(new Size(79, 24), new Size(80, 23), new Size(20, 5));
     private static final String SMALL = "too-small";
@@ -123,7 +127,7 @@ class ScreensTest {
 
     private static List<Size> sizesOf(Scenes.Scene scene) {
         List<Size> sizes = new ArrayList<>(List.of(USUAL));
-        if (ordinary().contains(scene)) {
+        if (ordinary().contains(scene) || EVERY_SIZE.contains(scene.toString())) {
             sizes.addAll(LARGER);
         } else if (BETTER_WIDE.contains(scene.toString())) {
             sizes.add(WIDE);

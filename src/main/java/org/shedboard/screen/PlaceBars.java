@@ -1,0 +1,57 @@
+package org.shedboard.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shedboard.day.Outlook;
+import org.shedboard.day.StoodStay;
+import org.shedboard.grid.Canvas;
+import org.shedboard.grid.Glyphs;
+import org.shedboard.grid.Region;
+import org.shedboard.grid.Style;
+import org.shedboard.pack.Plan;
+import org.shedboard.words.Words;
+
+/** What stood, stands and is to stand in one place, on the time axis. */
+final class PlaceBars {
+    private final Canvas canvas;
+    private final Outlook outlook;
+    private final TimeAxis axis;
+
+    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis) {
+        this.canvas = canvas;
+        this.outlook = outlook;
+        this.axis = axis;
+    }
+
+    /** @param rows one, or two where there is room for who works on it */
+    void draw(Region rows, String placeId) {
+        Region row = rows.row(0);
+        List<BarLabels.Bar> labels = new ArrayList<>();
+        for (StoodStay stay : StoodStay.in(outlook, placeId)) {
+            if (stay.to() > axis.from() && stay.from() < axis.to()) {
+                labels.add(stood(row, stay));
+            }
+        }
+        for (Plan.StayPlace stay : outlook.staysIn(placeId)) {
+            if (stay.to() > axis.from() && stay.from() < axis.to()) {
+                StayBar bar = new StayBar(outlook, axis, stay);
+                bar.draw(canvas, row);
+                if (rows.height() > 1) {
+                    bar.people(canvas, rows.row(1));
+                }
+                labels.add(bar.label(bar.columns(row)));
+            }
+        }
+        int now = outlook.problem().now();
+        canvas.fill(axis.columnAt(row, now), Glyphs.VERTICAL, Style.NOW);
+        new BarLabels(canvas, axis.columns(row), axis.columnAt(row, now)).draw(labels);
+    }
+
+    private BarLabels.Bar stood(Region row, StoodStay stay) {
+        Region columns = axis.between(row, stay.from(), stay.to());
+        canvas.fill(columns, StayBar.FINISHED, Style.QUIET);
+        String name = PlaceStatus.shortNameOf(outlook.day(), stay.visit());
+        List<String> wordings = List.of(Words.say("bar.done", name), name);
+        return BarLabels.Bar.of(columns, wordings, stay.visit().tag().isEmpty(), Style.QUIET);
+    }
+}
