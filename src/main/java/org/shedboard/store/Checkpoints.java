@@ -7,6 +7,9 @@ import java.util.concurrent.atomic.AtomicLong;
  * to half a second of them. Whoever committed waits here for a checkpoint that began afterwards; those who wait together share one.
  */
 final class Checkpoints {
+    /** What is not waited for here is given up by a kill anyway; the less often the database writes by itself, the rarer both meet. */
+    private static final int WRITER_WAITS_MILLIS = 10_000;
+
     private final Sql sql;
     /** How many have asked so far; each one's own number is what it was when it asked. */
     private final AtomicLong asked = new AtomicLong();
@@ -16,6 +19,14 @@ final class Checkpoints {
 
     Checkpoints(Sql sql) {
         this.sql = sql;
+    }
+
+    /** Readies the connection of the file's owner; what it makes is this connection's own, though kept in the file. */
+    static Checkpoints ready(Sql owner) {
+        owner.run("SET WRITE_DELAY " + WRITER_WAITS_MILLIS);
+        owner.run("CREATE CACHED LOCAL TEMPORARY TABLE forced (turn BIGINT)");
+        owner.run("INSERT INTO forced VALUES (0)");
+        return new Checkpoints(owner);
     }
 
     /** Returns when everything committed before the call would survive a power cut. */
@@ -36,12 +47,15 @@ final class Checkpoints {
     /**
      * After one failure what is on disk is not known any more, so none is tried again before the file is opened anew.
      *
-     * <p>Twice: where H2's own writer has just taken up the commit, the first finds nothing left to do and returns before that is on
-     * disk. On a busy machine every other process killed right after its first change lost it so; with two, none of six did.
+     * <p>Where the database's own writer has just taken up the commit, a checkpoint finds nothing left to save and returns while that
+     * is still on its way to the disk. So a second one follows, which has the turn to save and by that has to wait for all before it;
+     * the writer cannot take that up too, since it waits {@value #WRITER_WAITS_MILLIS} milliseconds after each time.
      */
     private void checkpoint() {
         try {
             sql.run("CHECKPOINT SYNC");
+            sql.run("UPDATE forced SET turn = turn + 1");
+            sql.run("COMMIT");
             sql.run("CHECKPOINT SYNC");
         } catch (StoreFailure failure) {
             broken = failure;

@@ -25,7 +25,7 @@ final class Ownership implements Link.Tie {
         String secret = Notice.newSecret();
         this.home = home;
         this.admin = admin;
-        this.checkpoints = new Checkpoints(admin);
+        this.checkpoints = Checkpoints.ready(admin);
         this.server = serve(home, secret);
         this.syncServer = SyncServer.start(secret, checkpoints);
         new Notice(server.getPort(), syncServer.port(), secret).post(home);

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Timeout;
 
 @Timeout(20)
 class CheckpointsTest {
-    /** The database is told twice, since the first may find that its own writer is at it. */
-    private static final int STATEMENTS = 2;
+    /** The database is told twice, with something to save between, since the first may find that its own writer is at it. */
+    private static final int STATEMENTS = 4;
 
     private final AtomicInteger made = new AtomicInteger();
     private final CountDownLatch firstBegan = new CountDownLatch(1);

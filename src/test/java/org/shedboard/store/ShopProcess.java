@@ -3,7 +3,9 @@ package org.shedboard.store;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -110,6 +112,19 @@ final class ShopProcess implements AutoCloseable {
 
     static void countOne(Store store, String name, int number) {
         store.save(Samples.STAMP, name + " " + number, tx -> tx.saveSetting(name, Integer.toString(number)));
+    }
+
+    /** The number of a count as a kill at this moment would leave it in the records: other processes see of the file what a kill leaves. */
+    static String numberAfterKill(Path home, String name) {
+        try {
+            Path killed = Files.createTempDirectory(home, "killed");
+            Files.copy(home.resolve("shop.mv.db"), killed.resolve("shop.mv.db"));
+            try (Store store = Store.open(killed)) {
+                return store.read(reader -> reader.setting(name)).orElse("0");
+            }
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
     }
 
     /** Tries to be the first at each of so many things. */
