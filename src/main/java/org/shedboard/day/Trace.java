@@ -88,7 +88,8 @@ public record Trace(
 
     /** What the changes made of the one day to come to the other; {@link #NOTHING} where one of them cannot be taken back. */
     static Trace of(Day before, Day after, Collection<Change> changes) {
-        if (!changes.stream().allMatch(Trace::isCovered)) {
+        boolean aboutVisit = changes.stream().anyMatch(Change.VisitSaved.class::isInstance);
+        if (!changes.stream().allMatch(change -> isCovered(change) || aboutVisit && stays(change))) {
             return NOTHING;
         }
         return new Trace(
@@ -109,7 +110,13 @@ public record Trace(
                 new Plans(before.posted(), after.posted()));
     }
 
-    /** Owners, machines and readings that came in with a machine are true all the same, and stay. */
+    /** Owners, machines and readings that came in with a machine are true all the same. */
+    private static boolean stays(Change change) {
+        return change instanceof Change.OwnerSaved
+                || change instanceof Change.MachineSaved
+                || change instanceof Change.ReadingSaved;
+    }
+
     private static boolean isCovered(Change change) {
         return change instanceof Change.VisitSaved
                 || change instanceof Change.EntrySaved
@@ -120,10 +127,7 @@ public record Trace(
                         && moved.movement().kind() != Movement.Kind.CAME
                 || change instanceof Change.StockSaved
                 || change instanceof Change.PlanPosted
-                || change instanceof Change.NumberUsed
-                || change instanceof Change.OwnerSaved
-                || change instanceof Change.MachineSaved
-                || change instanceof Change.ReadingSaved;
+                || change instanceof Change.NumberUsed;
     }
 
     private static <C extends Change, T> Stream<T> values(
@@ -163,9 +167,8 @@ public record Trace(
     }
 
     Trace withPlan(Posted after) {
-        return isNothing()
-                ? this
-                : new Trace(visits, errands, notices, hours, moved, new Plans(plans.before(), Optional.of(after)));
+        Plans next = new Plans(plans.before(), Optional.of(after));
+        return equals(NOTHING) ? this : new Trace(visits, errands, notices, hours, moved, next);
     }
 
     /** Whether nothing but the plan is another one. */
