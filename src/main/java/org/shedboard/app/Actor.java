@@ -47,6 +47,9 @@ final class Actor {
         if (act instanceof Act.SetHoursRules set) {
             return set.by();
         }
+        if (act instanceof Act.TakeBack back) {
+            return back.by();
+        }
         return atShelf(act).orElse(atTerminal);
     }
 

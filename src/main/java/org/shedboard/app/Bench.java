@@ -21,6 +21,7 @@ import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
+import org.shedboard.day.Trace;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.shop.Person;
@@ -152,9 +153,11 @@ final class Bench {
         if (outcome instanceof Outcome.Refused refused) {
             tell.accept(new Msg.NotDone(act, carry.date(), refused.refusal()));
         } else {
-            Optional<String> subject = ((Outcome.Done) outcome).subject();
+            Outcome.Done done = (Outcome.Done) outcome;
+            Optional<Trace> trace =
+                    Optional.of(done.trace()).filter(left -> carry.date().isEmpty());
             look();
-            tell.accept(new Msg.Saved(act, subject));
+            tell.accept(new Msg.Saved(act, done.subject(), trace));
         }
     }
 

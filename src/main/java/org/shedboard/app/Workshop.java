@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -128,8 +129,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
         tx.saveSetting(ShopClock.AHEAD, String.valueOf(ahead));
     }
 
+    /** As fine as the records keep it, so that what an act left is equal to what is read of it afterwards. */
     Instant now() {
-        return clock.instant();
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     Pins pins() {

@@ -11,27 +11,33 @@ import java.util.Optional;
  * @param lastKey when the last key was pressed
  * @param pasting whether what comes was pasted, not typed
  * @param sight which part of time the places and the crew are shown in
+ * @param doings what was done here and can be taken back
  */
-public record AtHand(int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, Sight sight) {
-    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, Sight.USUAL);
+public record AtHand(
+        int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, Sight sight, Doings doings) {
+    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, Sight.USUAL, Doings.NONE);
 
     AtHand saving(int change) {
-        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, sight);
+        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, sight, doings);
     }
 
     AtHand keeping(Optional<TakeInForm> form) {
-        return new AtHand(saving, form, lastKey, pasting, sight);
+        return new AtHand(saving, form, lastKey, pasting, sight, doings);
     }
 
     AtHand pressedAt(Instant at) {
-        return new AtHand(saving, draft, at, pasting, sight);
+        return new AtHand(saving, draft, at, pasting, sight, doings);
     }
 
     AtHand pasting(boolean now) {
-        return new AtHand(saving, draft, lastKey, now, sight);
+        return new AtHand(saving, draft, lastKey, now, sight, doings);
     }
 
     AtHand seeing(Sight next) {
-        return new AtHand(saving, draft, lastKey, pasting, next);
+        return new AtHand(saving, draft, lastKey, pasting, next, doings);
+    }
+
+    AtHand remembering(Doings next) {
+        return new AtHand(saving, draft, lastKey, pasting, sight, next);
     }
 }

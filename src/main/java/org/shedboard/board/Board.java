@@ -209,4 +209,13 @@ public record Board(Known known, Shown shown, AtHand atHand) {
     Board seeing(Sight next) {
         return with(atHand.seeing(next));
     }
+
+    /** What was done at this terminal and can be taken back. */
+    public Doings doings() {
+        return atHand.doings();
+    }
+
+    Board remembering(Doings next) {
+        return with(atHand.remembering(next));
+    }
 }

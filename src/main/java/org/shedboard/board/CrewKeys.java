@@ -14,6 +14,7 @@ final class CrewKeys {
         List<Binding> keys = new ArrayList<>();
         keys.add(Binding.when(Keys.isRunning(day), Key.ENTER, Deed.CREW_MEMBER, Keys.whyNotRunning(day)));
         keys.add(Binding.on('n', Deed.NEXT));
+        keys.add(TakeBackKeys.binding(board));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

@@ -90,6 +90,7 @@ public enum Deed {
     SEE_NOW,
     CREW_DAY,
     CREW_MEMBER,
+    TAKE_BACK,
     HELP,
     QUIT
 }

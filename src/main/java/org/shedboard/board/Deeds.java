@@ -96,6 +96,7 @@ final class Deeds {
             case SEE_EARLIER, SEE_LATER, SEE_CLOSER, SEE_FURTHER, SEE_NOW -> Turn.to(SightKeys.after(board, deed));
             case CREW_DAY -> Turn.to(board.on(Screen.Crew.START));
             case CREW_MEMBER -> Turn.to(board.asking(asks().crewMember(CrewKeys.chosen(board))));
+            case TAKE_BACK -> new TakeBackKeys(board).ask();
             case NEXT -> next();
             case CREW -> Turn.to(board.asking(asks().crew()));
             case CHECK_HOIST -> checkHoist();

@@ -126,6 +126,7 @@ public final class Keys {
         keys.add(Binding.on('y', Deed.SCORECARD));
         keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
+        keys.add(TakeBackKeys.binding(board));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
@@ -151,6 +152,7 @@ public final class Keys {
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
         keys.add(Binding.on('y', Deed.WHY_SO_LONG));
+        keys.add(TakeBackKeys.binding(board));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

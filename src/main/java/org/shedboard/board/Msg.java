@@ -11,6 +11,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.Trace;
 import org.shedboard.learn.Drift;
 import org.shedboard.pack.story.Difference;
 import org.shedboard.register.History;
@@ -52,8 +53,14 @@ public sealed interface Msg {
      * An act was carried out and is saved.
      *
      * @param subject the visit it was about
+     * @param trace by which it can be taken back; empty where it was about another day
      */
-    record Saved(Act act, Optional<String> subject) implements Msg {}
+    record Saved(Act act, Optional<String> subject, Optional<Trace> trace) implements Msg {
+        /** Nothing is remembered of it. */
+        public Saved(Act act, Optional<String> subject) {
+            this(act, subject, Optional.empty());
+        }
+    }
 
     /**
      * An act cannot be; nothing was changed.

@@ -187,7 +187,8 @@ public final class Update {
         }
         if (isAnotherDay(board, seen)) {
             next = next.onlyOn(shownNextDay(next.screen(), seen))
-                    .seeing(next.sight().following());
+                    .seeing(next.sight().following())
+                    .remembering(Doings.NONE);
         }
         boolean samePlan = board.outlook()
                 .map(before -> before.day().posted().equals(seen.outlook().day().posted()))
@@ -242,12 +243,20 @@ public final class Update {
         return over ? Screen.Places.START : screen;
     }
 
-    /** What was done is said in a sentence, and screens that are done with it close. */
+    /** What was done is said in a sentence, and remembered, so that it can be taken back. */
+    private static Board told(Board board, Msg.Saved saved) {
+        String sentence = saved.act() instanceof Act.TakeBack back
+                ? TakeBackKeys.done(board, back)
+                : DoneWords.of(board.expectDay(), saved.act(), saved.subject());
+        return saved.trace()
+                .map(trace -> TakeBackKeys.remembered(board, saved.act(), trace, sentence))
+                .orElse(board)
+                .noting(Note.done(sentence));
+    }
+
+    /** Screens that are done with what was saved close. */
     private static Turn saved(Board board, Msg.Saved saved) {
-        Board next = board.outlook()
-                .map(outlook -> DoneWords.of(outlook.day(), saved.act(), saved.subject()))
-                .map(sentence -> board.noting(Note.done(sentence)))
-                .orElse(board);
+        Board next = board.seen().isPresent() ? told(board, saved) : board;
         if (saved.act() instanceof Act.TakeIn && board.screen() instanceof Screen.TakeIn) {
             Screen.Places places =
                     saved.subject().map(Screen.Places.START::select).orElse(Screen.Places.START);

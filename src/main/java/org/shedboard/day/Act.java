@@ -343,6 +343,15 @@ public sealed interface Act {
     /** Plans give a task the minutes that so many in a hundred such tasks stay within. */
     record SetPackedPercent(String by, int percent) implements Act {}
 
+    /**
+     * Takes an act back, or does again what was taken back: everything it changed is as it was before it. Hours are put right by new
+     * rows.
+     *
+     * @param by id of the person who answers for it
+     * @param why what stands beside the hours that are put right by it
+     */
+    record TakeBack(Trace trace, String by, String why) implements Act {}
+
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}
 }

@@ -61,6 +61,9 @@ public final class Acts {
         if (act instanceof Act.SetWashDown set) {
             return new OwnerActs(draft).setWashDown(set);
         }
+        if (act instanceof Act.TakeBack back) {
+            return new TakingBack(draft, now).takeBack(back);
+        }
         if (act instanceof Act.Post post) {
             return Planning.post(draft, post, now);
         }

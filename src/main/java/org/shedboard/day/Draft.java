@@ -32,10 +32,12 @@ import org.shedboard.shop.VisitState;
 
 /** The day while one act is carried out: every value put into it is also noted as a change to save, the last one of each id. */
 final class Draft {
+    private final Day before;
     private Day day;
     private final Map<String, Change> changes = new LinkedHashMap<>();
 
     Draft(Day day) {
+        this.before = day;
         this.day = day;
     }
 
@@ -82,6 +84,11 @@ final class Draft {
                     .ifPresent(finished -> day = day.with(
                             day.books().with(day.books().register().logbook().with(serviced(visit, finished)))));
         }
+    }
+
+    /** What a finish that is taken back had told is no longer so. */
+    void unfinish(String visitId) {
+        day = day.with(day.books().with(day.books().register().logbook().without(visitId)));
     }
 
     /** A notice is carried out when its visit is done with it, and open again when the booking is called off. */
@@ -203,11 +210,15 @@ final class Draft {
     }
 
     Outcome done() {
-        return new Outcome.Done(day, new ArrayList<>(changes.values()), Optional.empty());
+        return done(Optional.empty());
     }
 
     Outcome doneWith(Visit visit) {
+        return done(Optional.of(visit.id()));
+    }
+
+    Outcome done(Optional<String> subject) {
         List<Change> all = new ArrayList<>(changes.values());
-        return new Outcome.Done(day, all, Optional.of(visit.id()));
+        return new Outcome.Done(day, all, subject, Trace.of(before, day, all));
     }
 }

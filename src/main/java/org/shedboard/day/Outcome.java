@@ -9,8 +9,9 @@ public sealed interface Outcome {
      * The act is carried out.
      *
      * @param subject id of the visit it was about, where it was about one
+     * @param trace by which it can be taken back
      */
-    record Done(Day day, List<Change> changes, Optional<String> subject) implements Outcome {
+    record Done(Day day, List<Change> changes, Optional<String> subject, Trace trace) implements Outcome {
         public Done {
             changes = List.copyOf(changes);
         }

@@ -64,7 +64,7 @@ final class Past {
         Outcome.Done told = (Outcome.Done) draft.done();
         Books books = told.day().books();
         Day day = told.day().with(books.with(books.register().with(measured)));
-        return new Outcome.Done(day, told.changes(), told.subject());
+        return new Outcome.Done(day, told.changes(), told.subject(), told.trace());
     }
 
     private void tell(PastVisit past) {

@@ -35,7 +35,8 @@ public final class Planning {
         Posted posted = isFreshStart(act) ? firstPlan(done.day(), now) : follow(loosened(done, act), now);
         List<Change> changes = new ArrayList<>(done.changes());
         changes.add(new Change.PlanPosted(posted));
-        return new Outcome.Done(done.day().with(posted), changes, done.subject());
+        return new Outcome.Done(
+                done.day().with(posted), changes, done.subject(), done.trace().withPlan(posted));
     }
 
     /** In the morning, and in the evening for what goes over, the plan before counts for nothing. */
@@ -46,6 +47,9 @@ public final class Planning {
     /** A visit that may go on again goes wherever it fits best now, not where the plan had it while it was held. */
     private static Day loosened(Outcome.Done done, Act act) {
         Day day = done.day();
+        if (act instanceof Act.TakeBack back) {
+            return TakingBack.planOf(day, back.trace());
+        }
         return act instanceof Act.Release release && day.posted().isPresent()
                 ? day.with(day.posted().get().without(release.visitId()))
                 : day;

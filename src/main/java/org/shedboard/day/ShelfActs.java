@@ -84,13 +84,16 @@ final class ShelfActs {
                 .map(need -> Refusal.of("part_open", task.name(), need.part().name()));
     }
 
-    /** What a task that is over used is off the shelf, and its lines say which items went in. */
+    /**
+     * What a task that is over used is off the shelf, and its lines say which items went in. A task whose finish was taken back is
+     * over a second time, so the moment is in the movement's id.
+     */
     Visit take(Visit visit, Task task, String by) {
         Visit after = visit;
         List<Need> needs = Needs.of(draft.day(), visit, task);
         for (Need need : needs) {
             String itemId = need.itemId().orElseThrow();
-            String id = "S-%s-%s-%s".formatted(visit.id(), task.id(), needs.indexOf(need));
+            String id = "S-%s-%s-%s-%s".formatted(visit.id(), task.id(), needs.indexOf(need), now.toEpochMilli());
             takeOff(stockOf(itemId), id, need, by);
             after = need.line().isPresent() && need.part().fitted().isEmpty() ? fitted(after, need, itemId, by) : after;
         }
@@ -115,6 +118,15 @@ final class ShelfActs {
     private void move(Stock stock, Movement movement) {
         draft.put(stock.with(stock.amount().plus(movement.change())));
         draft.put(movement);
+    }
+
+    /** What moved off the shelf, or back onto it, is moved the other way: the rows of both stay. */
+    void moveBack(Movement moved, String by) {
+        Amount back = Amount.NOTHING.minus(moved.change());
+        Movement.Kind kind = back.isPositive() ? Movement.Kind.PUT_BACK : Movement.Kind.TAKEN;
+        move(
+                expectStock(moved.itemId()),
+                new Movement(draft.newId("S"), moved.itemId(), kind, back, now, by, moved.source()));
     }
 
     Outcome count(Act.CountStock act) {

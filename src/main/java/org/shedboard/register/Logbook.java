@@ -49,6 +49,13 @@ public record Logbook(List<Reading> readings, List<Serviced> serviced, List<Rung
         return new Logbook(readings, next, rung);
     }
 
+    /** A visit that was finished is not. */
+    public Logbook without(String visitId) {
+        List<Serviced> next = new ArrayList<>(serviced);
+        next.removeIf(each -> each.visitId().equals(visitId));
+        return new Logbook(readings, next, rung);
+    }
+
     private static <T> List<T> joined(List<T> all, T one) {
         List<T> next = new ArrayList<>(all);
         next.add(one);

@@ -16,6 +16,8 @@ public record Movement(
     public enum Kind {
         COUNTED,
         TAKEN,
-        CAME
+        CAME,
+        /** What was taken was not used after all. */
+        PUT_BACK
     }
 }

@@ -137,7 +137,7 @@ final class FakeShell {
     private void carryOut(Effect effect) {
         effects.add(effect);
         if (effect instanceof Effect.CarryOut carry) {
-            act(carry.act());
+            act(carry.act(), true);
         } else if (effect instanceof Effect.AskFix ask) {
             tell(new Msg.FixOffered(FixOffer.of(Outlook.of(day, now), ask.visitId(), ask.pointId())));
         } else if (effect instanceof Effect.AskQuote ask) {
@@ -161,10 +161,10 @@ final class FakeShell {
 
     /** Something happens at another terminal. */
     void does(Act act) {
-        act(act);
+        act(act, false);
     }
 
-    private void act(Act act) {
+    private void act(Act act, boolean isHere) {
         Outcome outcome = Planning.carryOut(day, act, now);
         if (outcome instanceof Outcome.Refused refused) {
             tell(new Msg.NotDone(act, refused.refusal()));
@@ -173,7 +173,7 @@ final class FakeShell {
         Outcome.Done done = (Outcome.Done) outcome;
         day = done.day();
         read();
-        tell(new Msg.Saved(act, done.subject()));
+        tell(new Msg.Saved(act, done.subject(), Optional.of(done.trace()).filter(trace -> isHere)));
     }
 
     private void read() {

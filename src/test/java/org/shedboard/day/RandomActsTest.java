@@ -93,7 +93,7 @@ class RandomActsTest {
         return ((Outcome.Done) Planning.carryOut(day, act, now)).day();
     }
 
-    private static void assertTrueDay(Day day, Instant now) {
+    static void assertTrueDay(Day day, Instant now) {
         Problem problem = Problems.of(day, now);
         assertEquals(List.of(), ProblemCheck.faults(problem));
         assertObeys(problem, day.posted().orElseThrow().plan());

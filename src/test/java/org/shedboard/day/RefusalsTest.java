@@ -53,7 +53,38 @@ class RefusalsTest {
         register(cases);
         inspection(cases);
         figures(cases);
+        takenBack(cases);
         return cases;
+    }
+
+    private static void takenBack(Map<String, Consumer<Shed>> cases) {
+        cases.put("changed_since", shed -> {
+            String quad = shed.quad();
+            Trace held = shed.leaves(Shed.hold(quad));
+            shed.does(new Act.Release(quad));
+            shed.assertRefused("changed_since", Shed.back(held));
+        });
+        cases.put("hours_changed_since", shed -> {
+            shed.does(shed.openDay());
+            Trace on = shed.leaves(new Act.DoOther("bo", Kind.TRAINING));
+            shed.later(5).does(new Act.Stop("bo", false));
+            shed.assertRefused("hours_changed_since", Shed.back(on));
+        });
+        cases.put("errand_changed_since", shed -> {
+            shed.does(shed.openDay());
+            Act plan = new Act.PlanErrand("bo", Kind.FETCHING, Shed.time("10:00"), 30, "");
+            Trace planned = shed.leaves(plan);
+            shed.does(new Act.DropErrand(shed.day().errands().get(0).id()));
+            shed.assertRefused("errand_changed_since", Shed.back(planned));
+        });
+        cases.put("plan_changed_since", shed -> {
+            shed.does(shed.openDay());
+            Posted before = shed.day().posted().orElseThrow();
+            shed.quad();
+            Trace.Plans moved = new Trace.Plans(Optional.of(before), Optional.of(before));
+            Trace post = new Trace(List.of(), List.of(), List.of(), List.of(), List.of(), moved);
+            shed.assertRefused("plan_changed_since", Shed.back(post));
+        });
     }
 
     private static void figures(Map<String, Consumer<Shed>> cases) {

@@ -278,12 +278,26 @@ public final class Shed {
 
     /** Carries out what must be possible; the visit it was about, where it was about one. */
     public Optional<String> does(Act act) {
+        return carries(act).subject();
+    }
+
+    /** The same; the trace it leaves. */
+    public Trace leaves(Act act) {
+        return carries(act).trace();
+    }
+
+    private Outcome.Done carries(Act act) {
         Outcome outcome = Planning.carryOut(day, act, now);
         if (!(outcome instanceof Outcome.Done done)) {
             throw new AssertionError(act + " is refused: " + outcome);
         }
         day = done.day();
-        return done.subject();
+        return done;
+    }
+
+    /** Ada takes back what left this trace. */
+    static Act back(Trace trace) {
+        return new Act.TakeBack(trace, "ada", "a slip of the finger");
     }
 
     /** The name of the reason why this cannot be; nothing is changed by it. */

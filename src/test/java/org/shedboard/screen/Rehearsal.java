@@ -306,7 +306,7 @@ final class Rehearsal {
         Outcome.Done done = (Outcome.Done) outcome;
         day = Optional.of(done.day());
         seen();
-        told(new Msg.Saved(act, done.subject()));
+        told(new Msg.Saved(act, done.subject(), Optional.of(done.trace())));
     }
 
     private void makeShop(Shop shop) {

@@ -86,6 +86,28 @@ final class Scenes {
         register();
         minutes();
         axis();
+        takingBack();
+    }
+
+    /** Tobin is on tag 7. */
+    private static void takingBack() {
+        add("board", "take-back", () -> demonstration().type("7uz"));
+        add("board", "taken-back", () -> demonstration().type("7uz").press(Key.ENTER));
+        add(
+                "board",
+                "do-again",
+                () -> demonstration().type("7uz").press(Key.ENTER).type("z"));
+        add("board", "take-back-past-what-stays", Scenes::pausedThenSomebodyStays);
+        add(
+                "sheet",
+                "take-back",
+                () -> demonstration().type("7").press(Key.ENTER).type("uz"));
+        add("crew", "take-back", () -> demonstration().type("7u").press(Key.TAB).type("z"));
+    }
+
+    /** Of the two things done here the second stays. */
+    private static Rehearsal pausedThenSomebodyStays() {
+        return demonstration().type("7uk1").press(Key.ENTER).type("z");
     }
 
     /** The places and the crew, closer, further and later. */

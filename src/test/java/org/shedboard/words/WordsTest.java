@@ -31,6 +31,7 @@ import org.shedboard.board.Zoom;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
+import org.shedboard.day.Lasting;
 import org.shedboard.day.Notices;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
@@ -144,6 +145,7 @@ class WordsTest {
                 new Said("form.field", TakeInForm.Field.values()),
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()),
+                new Said("lasting", Lasting.values()),
                 new Said("picture", NamedScreen.values()));
     }
 
