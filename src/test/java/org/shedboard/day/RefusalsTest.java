@@ -53,7 +53,42 @@ class RefusalsTest {
         register(cases);
         inspection(cases);
         figures(cases);
+        byHand(cases);
         return cases;
+    }
+
+    private static void byHand(Map<String, Consumer<Shed>> cases) {
+        cases.put("hand_not_there", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_not_there", new Act.LiftPin(shed.quad(), "in-underside"));
+        });
+        cases.put("hand_has_begun", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("hand_has_begun", Hand.person(quad, "in-underside", "bo"));
+        });
+        cases.put("hand_is_past", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_is_past", Hand.at(shed.quad(), "in-underside", "06:59"));
+        });
+        cases.put("hand_before_it_comes", shed -> {
+            shed.does(shed.openDay());
+            String booked = shed.does(Shed.booking("quad-2", "12:00", "oil")).orElseThrow();
+            shed.assertRefused("hand_before_it_comes", Hand.at(booked, "in-underside", "11:59"));
+        });
+        cases.put("hand_needs_person", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_needs_person", Hand.at(shed.quad(), "in-underside", "23:00"));
+        });
+        cases.put("skill_not_lent", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("skill_not_lent", Hand.person(shed.quad(), "sign-off", "cy"));
+        });
+        cases.put("hand_cannot_hold", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_cannot_hold", Hand.at(shed.quad(), "sign-off", "07:00"));
+        });
     }
 
     private static void figures(Map<String, Consumer<Shed>> cases) {
