@@ -47,7 +47,7 @@ public final class Update {
         }
         if (msg instanceof Msg.KnockOffSeen knockOff) {
             return Turn.to(board.seen()
-                    .map(last -> board.withSeen(new Board.Seen(last.outlook(), last.tally(), knockOff.chance())))
+                    .map(last -> board.withSeen(new Known.Seen(last.outlook(), last.tally(), knockOff.chance())))
                     .orElse(board));
         }
         if (msg instanceof Msg.DriftsSeen seen) {
@@ -71,7 +71,7 @@ public final class Update {
             return Turn.to(board.noting(Note.done(written.sentence())));
         }
         if (msg instanceof Msg.BetterFound better) {
-            return Turn.to(board.offering(Optional.of(new Board.Better(better.plan(), better.difference()))));
+            return Turn.to(board.offering(Optional.of(new Better(better.plan(), better.difference()))));
         }
         if (msg instanceof Msg.WentWrong wrong) {
             return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));
@@ -180,8 +180,8 @@ public final class Update {
     /** The first reading leads to the board; an offer that is no longer true of the day is dropped. */
     private static Turn seen(Board board, Msg.Seen seen) {
         Optional<KnockOffChance> knockOff =
-                board.seen().filter(last -> !isAnotherDay(board, seen)).flatMap(Board.Seen::knockOff);
-        Board next = board.withSeen(new Board.Seen(seen.outlook(), seen.tally(), knockOff));
+                board.seen().filter(last -> !isAnotherDay(board, seen)).flatMap(Known.Seen::knockOff);
+        Board next = board.withSeen(new Known.Seen(seen.outlook(), seen.tally(), knockOff));
         if (board.screen() instanceof Screen.Loading) {
             next = next.onlyOn(Screen.Places.START);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.board.Board;
+import org.shedboard.board.Known;
 import org.shedboard.board.ScorecardWords;
 import org.shedboard.board.Screen;
 import org.shedboard.board.Sight;
@@ -158,7 +159,7 @@ final class PlacesView {
         TimeScale scale = TimeScale.of(axis, day, now);
         Region heading = region.row(0).left(status - 1).inside(1, 0);
         Region rest = canvas.text(heading, Words.say("board.places"), Style.STRONG);
-        board.seen().flatMap(Board.Seen::knockOff).ifPresent(chance -> knockOff(rest.rightOf(GAP), chance));
+        board.seen().flatMap(Known.Seen::knockOff).ifPresent(chance -> knockOff(rest.rightOf(GAP), chance));
         scale.drawWithNow(canvas, region.row(0));
         List<Place> places = day.shop().places();
         for (int i = 0; i < places.size(); i++) {

@@ -42,7 +42,7 @@ class UpdateTest {
 
     private static List<Msg> messages() {
         FakeShell shell = FakeShell.demonstration();
-        Board.Seen seen = shell.board().seen().orElseThrow();
+        Known.Seen seen = shell.board().seen().orElseThrow();
         Act act = new Act.Release("V1");
         Refusal refusal = new Refusal("not_held", List.of("12"));
         return List.of(
@@ -73,8 +73,8 @@ class UpdateTest {
         FakeShell shell = FakeShell.demonstration();
         boards.add(shell.board());
         boards.add(shell.board()
-                .offering(Optional.of(
-                        new Board.Better(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")))));
+                .offering(
+                        Optional.of(new Better(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")))));
         shell.day().visits().forEach(visit -> boards.add(shell.board().on(new Screen.Sheet(visit.id(), 0, 0))));
         shell.day()
                 .shop()
@@ -210,7 +210,7 @@ class UpdateTest {
 
     @Test
     void a_sheet_left_open_overnight_whose_visit_is_over_gives_way_to_the_board() {
-        Board.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
+        Known.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
         FakeShell shell = FakeShell.demonstration();
         shell.types("9").press(Key.ENTER).types("h");
         shell.tell(new Msg.Seen(tomorrow.outlook(), tomorrow.tally()));
@@ -227,13 +227,13 @@ class UpdateTest {
     @Test
     void how_sure_knock_off_is_stands_until_it_is_worked_out_anew_but_not_overnight() {
         FakeShell shell = FakeShell.demonstration();
-        Board.Seen today = shell.board().seen().orElseThrow();
+        Known.Seen today = shell.board().seen().orElseThrow();
         Optional<KnockOffChance> chance = KnockOffChance.of(today.outlook());
         shell.tell(new Msg.KnockOffSeen(chance));
         shell.minutesPass(1);
         assertTrue(chance.isPresent());
         assertEquals(chance, shell.board().seen().orElseThrow().knockOff());
-        Board.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
+        Known.Seen tomorrow = FakeShell.unopened().board().seen().orElseThrow();
         shell.tell(new Msg.Seen(tomorrow.outlook(), tomorrow.tally()));
         assertEquals(Optional.empty(), shell.board().seen().orElseThrow().knockOff());
     }

@@ -1,0 +1,37 @@
+package org.shedboard.board;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * What a terminal is in the middle of, whatever screen it shows.
+ *
+ * @param saving how many acts are on their way to the database
+ * @param draft a machine half taken in when the form was left
+ * @param lastKey when the last key was pressed
+ * @param pasting whether what comes was pasted, not typed
+ * @param sight which part of time the places and the crew are shown in
+ */
+public record AtHand(int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, Sight sight) {
+    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, Sight.USUAL);
+
+    AtHand saving(int change) {
+        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, sight);
+    }
+
+    AtHand keeping(Optional<TakeInForm> form) {
+        return new AtHand(saving, form, lastKey, pasting, sight);
+    }
+
+    AtHand pressedAt(Instant at) {
+        return new AtHand(saving, draft, at, pasting, sight);
+    }
+
+    AtHand pasting(boolean now) {
+        return new AtHand(saving, draft, lastKey, now, sight);
+    }
+
+    AtHand seeing(Sight next) {
+        return new AtHand(saving, draft, lastKey, pasting, next);
+    }
+}

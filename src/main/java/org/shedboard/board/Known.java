@@ -1,0 +1,36 @@
+package org.shedboard.board;
+
+import java.time.ZoneId;
+import java.util.Optional;
+import org.shedboard.day.KnockOffChance;
+import org.shedboard.day.Outlook;
+import org.shedboard.tally.SpanTally;
+
+/**
+ * What a terminal knows of the shop.
+ *
+ * @param zone the zone of the machine it runs on, for a shop that is yet to be set up
+ * @param seen the day as last read; empty before the first reading
+ * @param better a better plan than the posted one, while it is on offer
+ * @param read what was read besides, to be looked at
+ */
+public record Known(ZoneId zone, Optional<Seen> seen, Optional<Better> better, Read read) {
+    /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
+    public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff) {}
+
+    static Known nothing(ZoneId zone) {
+        return new Known(zone, Optional.empty(), Optional.empty(), Read.NOTHING);
+    }
+
+    Known with(Seen next) {
+        return new Known(zone, Optional.of(next), better, read);
+    }
+
+    Known with(Optional<Better> next) {
+        return new Known(zone, seen, next, read);
+    }
+
+    Known with(Read next) {
+        return new Known(zone, seen, better, next);
+    }
+}
