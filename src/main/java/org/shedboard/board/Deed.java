@@ -90,6 +90,16 @@ public enum Deed {
     SEE_NOW,
     CREW_DAY,
     CREW_MEMBER,
+    PICK_UP,
+    MOVE_EARLIER,
+    MOVE_LATER,
+    PLACE_ABOVE,
+    PLACE_BELOW,
+    NEXT_PERSON,
+    NEXT_TASK,
+    DROP,
+    PUT_BACK,
+    LIFT,
     HELP,
     QUIT
 }

@@ -29,7 +29,9 @@ public final class PinText {
         List<String> parts = new ArrayList<>();
         pin.at().ifPresent(at -> parts.add(Words.say("pin.at", Clocks.sayTime(outlook.day(), at))));
         pin.placeId().ifPresent(place -> parts.add(Words.say("pin.place", place)));
-        pin.personId().ifPresent(person -> parts.add(Words.say("pin.person", outlook.day().nameOf(person))));
+        pin.personId()
+                .ifPresent(person ->
+                        parts.add(Words.say("pin.person", outlook.day().nameOf(person))));
         return String.join(", ", parts);
     }
 

@@ -75,8 +75,8 @@ public record Tried(
         }
         Instant promised = visit.promise().orElseThrow().at();
         String ready = Clocks.sayTime(day, day.instantOf(job.after().getAsInt()));
-        return Optional.of(Snag.of(
-                Snag.Kind.PROMISE_MISSED, Names.of(day, visit), Clocks.sayTime(day, promised), ready));
+        return Optional.of(
+                Snag.of(Snag.Kind.PROMISE_MISSED, Names.of(day, visit), Clocks.sayTime(day, promised), ready));
     }
 
     private static List<Snag> ofPerson(Outlook before, Outlook after, Act.PinTask act, String personId) {
@@ -90,8 +90,7 @@ public record Tried(
         act.pin()
                 .at()
                 .filter(at -> !isIn(before.problem(), personId, day.minuteOf(at)))
-                .ifPresent(at -> snags.add(
-                        Snag.of(Snag.Kind.OFF_HOURS, person.name(), Clocks.sayTime(day, at))));
+                .ifPresent(at -> snags.add(Snag.of(Snag.Kind.OFF_HOURS, person.name(), Clocks.sayTime(day, at))));
         return snags;
     }
 
