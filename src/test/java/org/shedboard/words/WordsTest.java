@@ -32,6 +32,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Notices;
+import org.shedboard.day.Snag;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
@@ -124,6 +125,7 @@ class WordsTest {
                 new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
+                new Said("snag", Snag.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
                 new Said("scorecard.sort", Sort.values()),
                 new Said("scorecard.of_sort", Sort.values()),
