@@ -97,7 +97,7 @@ final class Asks {
         if (!day.isHere(person)) {
             return Optional.of(Words.say("person_not_here", person.name()));
         }
-        return person.may(task.skill())
+        return task.isFor(person)
                 ? Optional.empty()
                 : Optional.of(Words.say("skill_missing", person.name(), task.name(), Words.say(task.skill())));
     }

@@ -91,6 +91,16 @@ public enum Deed {
     CREW_DAY,
     CREW_MEMBER,
     TAKE_BACK,
+    PICK_UP,
+    MOVE_EARLIER,
+    MOVE_LATER,
+    PLACE_ABOVE,
+    PLACE_BELOW,
+    NEXT_PERSON,
+    NEXT_TASK,
+    DROP,
+    PUT_BACK,
+    LIFT,
     HELP,
     QUIT
 }

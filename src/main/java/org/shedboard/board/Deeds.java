@@ -43,7 +43,7 @@ final class Deeds {
             case DOWN -> Turn.to(moved(1));
             case FURTHER_DOWN -> Turn.to(scrolled((Screen.Sheet) board.screen(), LINES_FURTHER));
             case FURTHER_UP -> Turn.to(scrolled((Screen.Sheet) board.screen(), -LINES_FURTHER));
-            case BACK -> Turn.to(board.back());
+            case BACK -> back();
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
             case OWN_SHOP -> Turn.to(board.onlyOn(new Screen.Setup(SetupForm.USUAL)));
@@ -94,6 +94,16 @@ final class Deeds {
             case CORRECT_MACHINE, CORRECT_OWNER, MERGE, FORGET_OWNER ->
                 new MachineKeys(board, (Screen.MachinePage) board.screen()).perform(deed);
             case SEE_EARLIER, SEE_LATER, SEE_CLOSER, SEE_FURTHER, SEE_NOW -> Turn.to(SightKeys.after(board, deed));
+            case PICK_UP,
+                    MOVE_EARLIER,
+                    MOVE_LATER,
+                    PLACE_ABOVE,
+                    PLACE_BELOW,
+                    NEXT_PERSON,
+                    NEXT_TASK,
+                    DROP,
+                    PUT_BACK,
+                    LIFT -> new HandKeys(board).perform(deed);
             case CREW_DAY -> Turn.to(board.on(Screen.Crew.START));
             case CREW_MEMBER -> Turn.to(board.asking(asks().crewMember(CrewKeys.chosen(board))));
             case TAKE_BACK -> new TakeBackKeys(board).ask();
@@ -107,6 +117,12 @@ final class Deeds {
             case POST_OFFER -> carry(new Act.Post(board.better().orElseThrow().plan()));
             default -> onVisit(deed, Subject.of(board).orElseThrow());
         };
+    }
+
+    /** What was in hand meanwhile may be gone. */
+    private Turn back() {
+        Board before = board.back();
+        return before.screen() instanceof Screen.InHand held ? Turn.to(HandKeys.again(before, held)) : Turn.to(before);
     }
 
     private Turn onVisit(Deed deed, Subject subject) {

@@ -58,6 +58,10 @@ public final class DoneWords {
             id = pause.taskId();
         } else if (act instanceof Act.HandOver over) {
             id = over.taskId();
+        } else if (act instanceof Act.PinTask pin) {
+            id = pin.taskId();
+        } else if (act instanceof Act.LiftPin lift) {
+            id = lift.taskId();
         }
         return visit.findTask(id).map(Task::name);
     }

@@ -29,6 +29,9 @@ public final class Keys {
         if (screen instanceof Screen.Places) {
             return places(board);
         }
+        if (screen instanceof Screen.InHand held) {
+            return HandKeys.inHand(board, held);
+        }
         if (screen instanceof Screen.Crew) {
             return CrewKeys.of(board);
         }
@@ -127,6 +130,7 @@ public final class Keys {
         keys.add(Binding.on('j', Deed.SUGGESTIONS));
         keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
         keys.add(TakeBackKeys.binding(board));
+        keys.addAll(HandKeys.pickUp(board));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

@@ -7,6 +7,7 @@ import org.shedboard.shop.Visit;
 public enum NamedScreen {
     BOARD,
     SHEET,
+    IN_HAND,
     NEXT,
     CREW,
     TAKE_IN,
@@ -34,6 +35,10 @@ public enum NamedScreen {
     /** Whether it can be shown of a bay board: some are about the visit that is selected there. */
     public boolean canOpen(Board board) {
         return switch (this) {
+            case IN_HAND ->
+                Subject.of(board)
+                        .flatMap(subject -> Hand.pickUpFirst(subject.outlook(), subject.visit()))
+                        .isPresent();
             case SHEET, MACHINE, MINUTES -> Subject.of(board).isPresent();
             default -> true;
         };
@@ -48,6 +53,7 @@ public enum NamedScreen {
         return switch (this) {
             case BOARD -> Turn.to(board);
             case SHEET -> perform(board, Deed.SHEET);
+            case IN_HAND -> perform(board, Deed.MOVE_LATER);
             case NEXT -> Turn.to(board.on(new Screen.Next(personId, Optional.empty())));
             case CREW -> perform(board, Deed.CREW_DAY);
             case TAKE_IN -> Turn.to(board.withFinder().on(new Screen.TakeIn(TakeInForm.EMPTY)));

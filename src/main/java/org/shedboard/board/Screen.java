@@ -39,6 +39,9 @@ public sealed interface Screen {
         }
     }
 
+    /** A task being moved by hand over the bay board. */
+    record InHand(Hand hand) implements Screen {}
+
     /**
      * Each person's day on the time axis of the bay board.
      *

@@ -201,6 +201,9 @@ public final class Update {
         if (board.screen() instanceof Screen.MachinePage page) {
             return RegisterKeys.show(board, page);
         }
+        if (board.screen() instanceof Screen.InHand held) {
+            return Turn.to(HandKeys.again(board, held));
+        }
         if (board.screen() instanceof Screen.Ring ring) {
             return Turn.to(board.with(RingKeys.of(board, ring.weeks(), ring.row())));
         }
@@ -238,6 +241,9 @@ public final class Update {
 
     /** A screen left open overnight stays, but a visit that ended yesterday is no longer there to show. */
     private static Screen shownNextDay(Screen screen, Msg.Seen seen) {
+        if (screen instanceof Screen.InHand) {
+            return Screen.Places.START;
+        }
         boolean over = screen instanceof Screen.Sheet sheet
                 && seen.outlook().day().findVisit(sheet.visitId()).isEmpty();
         return over ? Screen.Places.START : screen;

@@ -19,6 +19,7 @@ import org.shedboard.shop.Mark;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
+import org.shedboard.shop.TaskPin;
 
 /**
  * Something a person does to the day. Ids are those of the shop's values; a machine, a person or a place that the day does not
@@ -351,6 +352,16 @@ public sealed interface Act {
      * @param why what stands beside the hours that are put right by it
      */
     record TakeBack(Trace trace, String by, String why) implements Act {}
+
+    /**
+     * The foreman insists on where, when or by whom a task is done, in place of whatever was insisted on for it before.
+     *
+     * @param pin what is empty is for the plan to say
+     */
+    record PinTask(String visitId, String taskId, TaskPin pin) implements Act {}
+
+    /** Nothing is insisted on for a task any more. */
+    record LiftPin(String visitId, String taskId) implements Act {}
 
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}

@@ -64,6 +64,12 @@ public final class Acts {
         if (act instanceof Act.TakeBack back) {
             return new TakingBack(draft, now).takeBack(back);
         }
+        if (act instanceof Act.PinTask pin) {
+            return new PinActs(draft, now).pin(pin);
+        }
+        if (act instanceof Act.LiftPin lift) {
+            return new PinActs(draft, now).lift(lift);
+        }
         if (act instanceof Act.Post post) {
             return Planning.post(draft, post, now);
         }

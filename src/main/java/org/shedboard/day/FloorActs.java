@@ -170,7 +170,7 @@ final class FloorActs {
 
     private Optional<Refusal> skillRefusal(String personId, Visit visit, Task task) {
         Person person = draft.day().shop().expectPerson(personId);
-        if (!person.may(task.skill())) {
+        if (!task.isFor(person)) {
             return Optional.of(Refusal.of("skill_missing", person.name(), task.name(), Problems.skill(task.skill())));
         }
         return OwnWork.isBarred(draft.day(), visit, task, person)

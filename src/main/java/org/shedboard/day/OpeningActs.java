@@ -155,6 +155,7 @@ final class OpeningActs {
             return new Outcome.Refused(Refusal.of("still_here", names(here)));
         }
         Opening opening = isOver ? day.opening().get() : goneHome(day.opening().get(), act.by());
+        new PinActs(draft, now).endOf(day.date());
         draft.put(opening.closed(new Opening.Closed(now, act.by())));
         return draft.done();
     }

@@ -34,6 +34,18 @@ final class Places {
     }
 
     Optional<Refusal> refusal(String placeId) {
+        return unfit(placeId).or(() -> taken(placeId));
+    }
+
+    private Optional<Refusal> taken(String placeId) {
+        Place place = day.shop().findPlace(placeId).orElseThrow();
+        return day.standingIn(placeId)
+                .filter(other -> !other.id().equals(visit.id()))
+                .map(other -> Refusal.of("place_taken", place.name(), Names.of(day, other)));
+    }
+
+    /** Why the machine may never be put there today, whether anything stands in it now or not. */
+    Optional<Refusal> unfit(String placeId) {
         Optional<Place> found = day.shop().findPlace(placeId);
         if (found.isEmpty()) {
             return Optional.of(Refusal.of("place_unknown", placeId));
@@ -50,9 +62,7 @@ final class Places {
         if (place.isHoist() && !isChecked(place)) {
             return Optional.of(Refusal.of("hoist_not_checked", place.name()));
         }
-        return day.standingIn(placeId)
-                .filter(other -> !other.id().equals(visit.id()))
-                .map(other -> Refusal.of("place_taken", place.name(), Names.of(day, other)));
+        return Optional.empty();
     }
 
     private boolean isChecked(Place hoist) {

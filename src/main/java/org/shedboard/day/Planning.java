@@ -28,6 +28,7 @@ public final class Planning {
         Outcome outcome = Acts.apply(day, act, now);
         if (!(outcome instanceof Outcome.Done done)
                 || act instanceof Act.Post
+                || act instanceof Act.PinTask
                 || act instanceof Act.AcceptFigure
                 || !done.day().isOpened()) {
             return outcome;
@@ -109,7 +110,7 @@ public final class Planning {
     }
 
     /** The plan with what it costs in this problem, where moving away from the posted plan counts. */
-    private static Plan costIn(Problem problem, Plan plan) {
+    static Plan costIn(Problem problem, Plan plan) {
         PlanCheck check = PlanCheck.of(problem, plan);
         return new Plan(
                 check.cost(),

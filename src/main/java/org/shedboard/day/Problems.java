@@ -17,6 +17,7 @@ import org.shedboard.pack.Costs;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Span;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.PlaceKind;
@@ -56,8 +57,10 @@ final class Problems {
     private final Roster roster;
     private final SetAside parts;
     private final Map<String, VisitForecast> forecasts = new HashMap<>();
+    private Pins pins;
 
     private Problems(Day day, Instant now, Roster roster) {
+        this.pins = Pins.of(day, now);
         this.day = day;
         this.now = now;
         this.parts = SetAside.of(day, now);
@@ -66,18 +69,73 @@ final class Problems {
 
     /** The problem of this day at this moment, with the plan now posted. */
     static Problem of(Day day, Instant now) {
-        return new Problems(day, now, new Roster(day))
-                .problem(day.books().foresight().packedPercent());
+        return new Problems(day, now, new Roster(day)).yielded().packed();
+    }
+
+    /**
+     * The problem with one pin more than the day before it has.
+     *
+     * @param visits ids of the visits on which it insists
+     */
+    record Insisting(Problem problem, Set<String> visits) {}
+
+    /** What held before the pin still has to hold, and what had yielded does not; the new pin holds, whether it can or not. */
+    static Insisting insisting(Day before, Day day, Instant now, String visitId) {
+        Pins held = new Problems(before, now, new Roster(before)).yielded().pins;
+        Problems problems = new Problems(day, now, new Roster(day));
+        problems.pins = held.on(day).insisting(visitId);
+        return new Insisting(problems.packed(), problems.pins.visits());
     }
 
     /** The problem a plan is made for, and the one it is replayed in. */
     static Packing packing(Day day, Instant now) {
-        return new Problems(day, now, new Roster(day)).packing();
+        return new Problems(day, now, new Roster(day)).yielded().packing();
     }
 
     /** The same, looking so far ahead that this visit can be planned in it, though no further than {@link #FURTHEST_DAYS}. */
     static Packing packing(Day day, Instant now, Visit visit) {
-        return new Problems(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS)).packing();
+        return new Problems(day, now, Roster.reaching(day, day.minuteOf(earliest(visit)), FURTHEST_DAYS))
+                .yielded()
+                .packing();
+    }
+
+    private Problem packed() {
+        return problem(day.books().foresight().packedPercent());
+    }
+
+    /**
+     * What the day has overtaken is not insisted on any more: pins that the posted plan cannot be moved along with yield, since a
+     * machine must never fall out of the plan for them. Each is then looked at by itself, so that no other yields for it.
+     */
+    private Problems yielded() {
+        Set<String> pinned = pins.visits();
+        if (!holds()) {
+            pins = pins.yielding(pinned).yielding(pinned);
+            pinned.forEach(this::insistAgain);
+        }
+        return this;
+    }
+
+    private void insistAgain(String visitId) {
+        Pins without = pins;
+        Pins whole = without.insisting(visitId);
+        pins = whole;
+        if (!holds()) {
+            pins = whole.yielding(Set.of(visitId));
+        }
+        if (!holds()) {
+            pins = without;
+        }
+    }
+
+    /** Whether the posted plan can be moved along with all that is insisted on. */
+    private boolean holds() {
+        Set<String> pinned = pins.visits();
+        return pinned.isEmpty()
+                || Packer.keep(packed())
+                        .filter(plan -> pinned.stream()
+                                .allMatch(id -> plan.findUnplaced(id).isEmpty()))
+                        .isPresent();
     }
 
     private Packing packing() {
@@ -97,7 +155,7 @@ final class Problems {
                 roster.days() * Roster.MINUTES_A_DAY,
                 COSTS,
                 day.shop().places().stream().map(this::place).toList(),
-                day.shop().people().stream().map(this::person).toList(),
+                day.shop().people().stream().map(each -> person(each, percent)).toList(),
                 jobs,
                 day.posted().map(posted -> rebased(posted, jobs)),
                 Optional.of(day.origin().toString()));
@@ -132,17 +190,24 @@ final class Problems {
         return new Problem.Place(place.id(), kind(place.kind()), rated, closed);
     }
 
-    private Problem.Person person(Person person) {
+    private Problem.Person person(Person person, int percent) {
         Set<String> skills = person.skills().stream()
                 .sorted()
                 .map(Problems::skill)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+        skills.addAll(pins.lentSkillsOf(person));
         double spread = day.books().experience().learned().person();
-        return new Problem.Person(person.id(), skills, roster.shiftsOf(person), roster.overtimeOf(person), spread);
+        List<Span> shifts = roster.shiftsOf(person);
+        List<Span> overtime = pins.overtimeOf(
+                person,
+                shifts,
+                roster.overtimeOf(person),
+                (visit, task, who) -> minutesOf(visit, percent).of(task, who));
+        return new Problem.Person(person.id(), skills, shifts, overtime, spread);
     }
 
     private Problem.Job job(Visit visit, int percent) {
-        Minutes minutes = new Minutes(forecasts.computeIfAbsent(visit.id(), id -> day.forecastOf(visit)), percent);
+        Minutes minutes = minutesOf(visit, percent);
         OptionalInt promise =
                 visit.promise().map(said -> OptionalInt.of(minute(said.at()))).orElse(OptionalInt.empty());
         return new Problem.Job(
@@ -155,11 +220,15 @@ final class Problems {
                 visit.stays().stream().map(stay -> stay(visit, stay, minutes)).toList());
     }
 
+    private Minutes minutesOf(Visit visit, int percent) {
+        return new Minutes(forecasts.computeIfAbsent(visit.id(), id -> day.forecastOf(visit)), percent);
+    }
+
     private Problem.Stay stay(Visit visit, Stay stay, Minutes minutes) {
         List<String> kinds = stay.kinds().stream().map(Problems::kind).toList();
         return new Problem.Stay(
                 kinds,
-                stay.placeId(),
+                stay.placeId().or(() -> pins.placeOf(visit, stay)),
                 stay.tasks().stream()
                         .map(task -> overBy(task(visit, task, minutes), leftAt(visit, stay)))
                         .toList());
@@ -201,7 +270,8 @@ final class Problems {
                 minutes.forecast().spreadOf(task),
                 Optional.empty(),
                 Optional.empty());
-        return visit.state() == VisitState.HELD ? held(visit, task, plain, minutes) : begun(task, plain, minutes);
+        Problem.Task pinned = pins.task(visit, task, plain);
+        return visit.state() == VisitState.HELD ? held(visit, task, pinned, minutes) : begun(task, pinned, minutes);
     }
 
     /** What has begun has its parts; what has not waits for those that are not here. */
@@ -240,7 +310,7 @@ final class Problems {
         Map<String, Integer> byPerson = new LinkedHashMap<>();
         int usual = minutes.of(task);
         for (Person person : day.shop().people()) {
-            if (person.may(task.skill()) && minutes.of(task, person) != usual) {
+            if (task.isFor(person) && minutes.of(task, person) != usual) {
                 byPerson.put(person.id(), minutes.of(task, person));
             }
         }

@@ -268,6 +268,10 @@ public record Problem(
             return handsOnBy.getOrDefault(who, handsOn);
         }
 
+        public Task withSkill(String other) {
+            return changed(draft -> draft.skill = other);
+        }
+
         public Task withHandsOn(int minutes) {
             return changed(draft -> draft.handsOn = minutes);
         }

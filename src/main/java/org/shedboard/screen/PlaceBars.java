@@ -2,6 +2,8 @@ package org.shedboard.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.shedboard.board.Hand;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.StoodStay;
 import org.shedboard.grid.Canvas;
@@ -16,11 +18,14 @@ final class PlaceBars {
     private final Canvas canvas;
     private final Outlook outlook;
     private final TimeAxis axis;
+    private final Optional<Hand> hand;
 
-    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis) {
+    /** @param hand the task that is held, whose stay is marked */
+    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis, Optional<Hand> hand) {
         this.canvas = canvas;
         this.outlook = outlook;
         this.axis = axis;
+        this.hand = hand;
     }
 
     /** @param rows one, or two where there is room for who works on it */
@@ -34,7 +39,7 @@ final class PlaceBars {
         }
         for (Plan.StayPlace stay : outlook.staysIn(placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
-                StayBar bar = new StayBar(outlook, axis, stay);
+                StayBar bar = new StayBar(outlook, axis, stay, isHeld(stay));
                 bar.draw(canvas, row);
                 if (rows.height() > 1) {
                     bar.people(canvas, rows.row(1));
@@ -45,6 +50,12 @@ final class PlaceBars {
         int now = outlook.problem().now();
         canvas.fill(axis.columnAt(row, now), Glyphs.VERTICAL, Style.NOW);
         new BarLabels(canvas, axis.columns(row), axis.columnAt(row, now)).draw(labels);
+    }
+
+    private boolean isHeld(Plan.StayPlace stay) {
+        return hand.filter(
+                        held -> held.visitId().equals(stay.job()) && held.lay().stay() == stay.stay())
+                .isPresent();
     }
 
     private BarLabels.Bar stood(Region row, StoodStay stay) {

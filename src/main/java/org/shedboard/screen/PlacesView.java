@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.board.Board;
+import org.shedboard.board.Hand;
 import org.shedboard.board.Known;
 import org.shedboard.board.ScorecardWords;
 import org.shedboard.board.Screen;
@@ -41,16 +42,35 @@ final class PlacesView {
     private final Board board;
     private final Screen.Places screen;
     private final Outlook outlook;
+    private final Optional<Hand> hand;
     private final Day day;
     private final List<Concern> concerns;
 
     PlacesView(Canvas canvas, Board board, Screen.Places screen) {
+        this(canvas, board, screen, board.expectOutlook(), Optional.empty());
+    }
+
+    private PlacesView(Canvas canvas, Board board, Screen.Places screen, Outlook outlook, Optional<Hand> hand) {
         this.canvas = canvas;
         this.board = board;
         this.screen = screen;
-        this.outlook = board.expectOutlook();
+        this.outlook = outlook;
+        this.hand = hand;
         this.day = outlook.day();
         this.concerns = Concerns.of(outlook);
+    }
+
+    /** The places as they would be with a task where it is held. */
+    static PlacesView holding(Canvas canvas, Board board, Outlook outlook, Hand hand) {
+        return new PlacesView(canvas, board, Screen.Places.START, outlook, Optional.of(hand));
+    }
+
+    /** The places alone, and the task in hand under them; gives the rows they take. */
+    int drawPlaces(Region region, int pageHeight) {
+        int perPlace = pageHeight >= TALL ? 2 : 1;
+        int rows = 2 + perPlace * day.shop().places().size();
+        places(region.top(rows), perPlace);
+        return rows + 1;
     }
 
     void draw(Region page) {
@@ -170,8 +190,10 @@ final class PlacesView {
                 scale.drawMidnights(canvas, rows.row(row));
                 canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
             }
-            new PlaceBars(canvas, outlook, axis).draw(rows, places.get(i).id());
+            new PlaceBars(canvas, outlook, axis, hand).draw(rows, places.get(i).id());
         }
+        Region under = region.below(1 + perPlace * places.size());
+        hand.ifPresent(held -> HeldBar.draw(canvas, under, status, outlook, held, axis));
     }
 
     private void knockOff(Region room, KnockOffChance chance) {

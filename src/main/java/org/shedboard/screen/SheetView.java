@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.shedboard.board.Board;
 import org.shedboard.board.LoanWords;
 import org.shedboard.board.NumberWords;
+import org.shedboard.board.PinText;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
@@ -263,10 +264,12 @@ final class SheetView {
         }
         String unattended = task.unattended() > 0 ? ", " + Words.say("sheet.unattended", task.unattended()) : "";
         List<Point> points = PointsDue.of(day, visit, task);
+        Optional<String> pinned = PinText.of(outlook, visit, task);
         rows.add(new Row(
                 List.of(mark(task), task.name() + unattended, Words.say("sheet.minutes", task.handsOn()), status(task)),
                 TASK,
                 style));
+        pinned.ifPresent(text -> rows.add(new Row("  " + text, Style.STRONG)));
         if (!points.isEmpty()) {
             rows.add(new Row("  " + pointsSummary(points), Style.QUIET));
         }

@@ -27,7 +27,11 @@ final class StayBar {
     private final Visit visit;
     private final List<Plan.TaskTime> tasks;
 
-    StayBar(Outlook outlook, TimeAxis axis, Plan.StayPlace stay) {
+    private final boolean isHeld;
+
+    /** @param isHeld whether one of its tasks is in the foreman's hand */
+    StayBar(Outlook outlook, TimeAxis axis, Plan.StayPlace stay, boolean isHeld) {
+        this.isHeld = isHeld;
         this.outlook = outlook;
         this.axis = axis;
         this.stay = stay;
@@ -51,7 +55,7 @@ final class StayBar {
 
     /** Which machine it is, and what is the matter with it; a number is whole or not there. */
     BarLabels.Bar label(Region columns) {
-        String name = PlaceStatus.shortNameOf(outlook.day(), visit);
+        String name = marked(PlaceStatus.shortNameOf(outlook.day(), visit));
         boolean isName = visit.tag().isEmpty();
         if (visit.hold().isPresent()) {
             return BarLabels.Bar.of(columns, held(name, visit.hold().get()), isName, Style.STRONG);
@@ -64,6 +68,14 @@ final class StayBar {
         }
         List<String> wordings = isDone() ? List.of(Words.say("bar.done", name), name) : List.of(name);
         return BarLabels.Bar.of(columns, wordings, isName, Style.STRONG);
+    }
+
+    /** A task of it that is pinned is seen on the bar, and so is one in hand. */
+    private String marked(String name) {
+        boolean isPinned = visit.stays().get(stay.stay()).tasks().stream()
+                .anyMatch(task -> !task.hasBegun() && task.pin().isPresent());
+        String pinned = isPinned ? Words.say("bar.pinned", name) : name;
+        return isHeld ? Words.say("bar.in_hand", pinned) : pinned;
     }
 
     private List<String> held(String name, Hold hold) {

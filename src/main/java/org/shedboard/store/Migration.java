@@ -21,7 +21,8 @@ record Migration(int version, String name, String text) {
             "V005__readings.sql",
             "V006__parts.sql",
             "V007__inspection.sql",
-            "V008__notices.sql");
+            "V008__notices.sql",
+            "V009__pins.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

@@ -3,12 +3,14 @@ package org.shedboard.store;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Progress;
 import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
+import org.shedboard.shop.TaskPin;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.WorkKind;
 
@@ -32,21 +34,32 @@ final class StayRows {
             .keyed("visit_id", "id")
             .scoped("visit_id");
 
+    private static final Table PIN = Table.named("task_pin")
+            .text("visit_id", "task_id", "place_id")
+            .instant("start_at")
+            .text("person_id")
+            .keyed("visit_id", "task_id")
+            .scoped("visit_id");
+
     private static final String STAYS_OF_VISITS = "WHERE visit_id = ANY (?) ORDER BY visit_id, ordinal";
     private static final String TASKS_OF_VISITS = "WHERE visit_id = ANY (?) ORDER BY visit_id, stay_ordinal, ordinal";
+    private static final String PINS_OF_VISITS = "WHERE visit_id = ANY (?) ORDER BY visit_id, task_id";
 
     private final Children stays;
     private final Children tasks;
+    private final Children pins;
 
-    private StayRows(Children stays, Children tasks) {
+    private StayRows(Children stays, Children tasks, Children pins) {
         this.stays = stays;
         this.tasks = tasks;
+        this.pins = pins;
     }
 
     static StayRows of(Sql sql, List<String> visitIds) {
         return new StayRows(
                 Children.of(sql.select(STAY, STAYS_OF_VISITS, visitIds), "visit_id"),
-                Children.of(sql.select(TASK, TASKS_OF_VISITS, visitIds), "visit_id"));
+                Children.of(sql.select(TASK, TASKS_OF_VISITS, visitIds), "visit_id"),
+                Children.of(sql.select(PIN, PINS_OF_VISITS, visitIds), "visit_id"));
     }
 
     List<Stay> staysOf(String visitId) {
@@ -56,7 +69,7 @@ final class StayRows {
     private Stay toStay(Cells row) {
         List<Task> own = tasks.of(row.text("visit_id")).stream()
                 .filter(task -> task.number("stay_ordinal") == row.number("ordinal"))
-                .map(task -> task.map(StayRows::toTask))
+                .map(task -> task.map(this::toTask))
                 .toList();
         return new Stay(
                 row.one(Step.class, "step"),
@@ -65,7 +78,7 @@ final class StayRows {
                 own);
     }
 
-    private static Task toTask(Cells row) {
+    private Task toTask(Cells row) {
         return new Task(
                 row.text("id"),
                 row.text("name"),
@@ -77,7 +90,19 @@ final class StayRows {
                 row.list("not_by_tasks"),
                 row.list("line_ids"),
                 row.text("caution"),
-                toProgress(row));
+                toProgress(row),
+                pinOf(row.text("visit_id"), row.text("id")));
+    }
+
+    private Optional<TaskPin> pinOf(String visitId, String taskId) {
+        return pins.of(visitId).stream()
+                .filter(row -> row.text("task_id").equals(taskId))
+                .findFirst()
+                .map(row -> row.map(StayRows::toPin));
+    }
+
+    private static TaskPin toPin(Cells row) {
+        return new TaskPin(row.findText("place_id"), row.findInstant("start_at"), row.findText("person_id"));
     }
 
     private static Progress toProgress(Cells row) {
@@ -93,16 +118,22 @@ final class StayRows {
     static List<Share> shares(List<String> visitIds, Collection<Visit> visits) {
         List<Cells> stayRows = new ArrayList<>();
         List<Cells> taskRows = new ArrayList<>();
+        List<Cells> pinRows = new ArrayList<>();
         for (Visit visit : visits) {
             for (int i = 0; i < visit.stays().size(); i++) {
                 Stay stay = visit.stays().get(i);
                 stayRows.add(cells(visit.id(), stay, i));
                 for (int k = 0; k < stay.tasks().size(); k++) {
-                    taskRows.add(cells(visit.id(), stay.tasks().get(k), i, k));
+                    Task task = stay.tasks().get(k);
+                    taskRows.add(cells(visit.id(), task, i, k));
+                    task.pin().ifPresent(pin -> pinRows.add(cells(visit.id(), task, pin)));
                 }
             }
         }
-        return List.of(Share.of(STAY, visitIds, stayRows), Share.of(TASK, visitIds, taskRows));
+        return List.of(
+                Share.of(STAY, visitIds, stayRows),
+                Share.of(TASK, visitIds, taskRows),
+                Share.of(PIN, visitIds, pinRows));
     }
 
     private static Cells cells(String visitId, Stay stay, int ordinal) {
@@ -112,6 +143,15 @@ final class StayRows {
                 .set("step", stay.step())
                 .set("kinds", stay.kinds())
                 .set("place_id", stay.placeId());
+    }
+
+    private static Cells cells(String visitId, Task task, TaskPin pin) {
+        return Cells.in(PIN)
+                .set("visit_id", visitId)
+                .set("task_id", task.id())
+                .set("place_id", pin.placeId())
+                .set("start_at", pin.at())
+                .set("person_id", pin.personId());
     }
 
     private static Cells cells(String visitId, Task task, int stayOrdinal, int ordinal) {

@@ -54,6 +54,7 @@ class RefusalsTest {
         inspection(cases);
         figures(cases);
         takenBack(cases);
+        byHand(cases);
         return cases;
     }
 
@@ -84,6 +85,40 @@ class RefusalsTest {
             Trace.Plans moved = new Trace.Plans(Optional.of(before), Optional.of(before));
             Trace post = new Trace(List.of(), List.of(), List.of(), List.of(), List.of(), moved);
             shed.assertRefused("plan_changed_since", Shed.back(post));
+        });
+    }
+
+    private static void byHand(Map<String, Consumer<Shed>> cases) {
+        cases.put("hand_not_there", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_not_there", new Act.LiftPin(shed.quad(), "in-underside"));
+        });
+        cases.put("hand_has_begun", shed -> {
+            shed.does(shed.openDay());
+            String quad = shed.quad();
+            shed.does(Shed.start("ada", quad, "in-underside"));
+            shed.assertRefused("hand_has_begun", Hand.person(quad, "in-underside", "bo"));
+        });
+        cases.put("hand_is_past", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_is_past", Hand.at(shed.quad(), "in-underside", "06:59"));
+        });
+        cases.put("hand_before_it_comes", shed -> {
+            shed.does(shed.openDay());
+            String booked = shed.does(Shed.booking("quad-2", "12:00", "oil")).orElseThrow();
+            shed.assertRefused("hand_before_it_comes", Hand.at(booked, "in-underside", "11:59"));
+        });
+        cases.put("hand_needs_person", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_needs_person", Hand.at(shed.quad(), "in-underside", "23:00"));
+        });
+        cases.put("skill_not_lent", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("skill_not_lent", Hand.person(shed.quad(), "sign-off", "cy"));
+        });
+        cases.put("hand_cannot_hold", shed -> {
+            shed.does(shed.openDay());
+            shed.assertRefused("hand_cannot_hold", Hand.at(shed.quad(), "sign-off", "07:00"));
         });
     }
 

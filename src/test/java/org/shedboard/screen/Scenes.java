@@ -87,6 +87,7 @@ final class Scenes {
         minutes();
         axis();
         takingBack();
+        byHand();
     }
 
     /** Tobin is on tag 7. */
@@ -108,6 +109,28 @@ final class Scenes {
     /** Of the two things done here the second stays. */
     private static Rehearsal pausedThenSomebodyStays() {
         return demonstration().type("7uk1").press(Key.ENTER).type("z");
+    }
+
+    /** A task in hand, and the pin where it was dropped. */
+    private static void byHand() {
+        add("in-hand", "picked-up", () -> held(0));
+        add("in-hand", "moved", () -> held(0).press(Key.RIGHT));
+        add("in-hand", "breaks-a-promise", () -> times(held(1), Key.RIGHT, 24));
+        add("in-hand", "refused", () -> times(held(2).type("  "), Key.LEFT, 12));
+        add("in-hand", "two-hours", () -> times(demonstration().type("++ "), Key.RIGHT, 6));
+        add("board", "pinned", () -> held(0).press(Key.RIGHT, Key.RIGHT, Key.ENTER));
+        add("sheet", "pinned", () -> held(2).press(Key.RIGHT, Key.RIGHT, Key.ENTER, Key.ENTER));
+    }
+
+    private static Rehearsal held(int row) {
+        return times(demonstration(), Key.DOWN, row).type(" ");
+    }
+
+    private static Rehearsal times(Rehearsal rehearsal, Key key, int presses) {
+        for (int i = 0; i < presses; i++) {
+            rehearsal.press(key);
+        }
+        return rehearsal;
     }
 
     /** The places and the crew, closer, further and later. */

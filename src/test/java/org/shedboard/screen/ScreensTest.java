@@ -27,7 +27,12 @@ class ScreensTest {
     private static final Size USUAL = new Size(80, 24);
     private static final List<Size> LARGER = List.of(new Size(120, 36), new Size(200, 60));
     /** Scenes that show more of what they are about where there is more room. */
-    private static final Set<String> BETTER_WIDE = Set.of("take-in left-last-time", "scorecard drawn");
+    private static final Set<String> BETTER_WIDE = Set.of(
+            "take-in left-last-time",
+            "scorecard drawn",
+            "in-hand moved",
+            "in-hand breaks-a-promise",
+            "in-hand refused");
 
     /** Scenes of the time axis, which shows more of the same at each size. */
     private static final Set<String> EVERY_SIZE =

@@ -53,6 +53,7 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Task;
+import org.shedboard.shop.TaskPin;
 import org.shedboard.shop.Unit;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
@@ -274,7 +275,9 @@ final class Samples {
     }
 
     private static Task boot() {
-        return task("boot", WorkKind.REPAIR, Skill.SERVICE, 0, 30).withAfter(List.of("drain", "raise"));
+        return task("boot", WorkKind.REPAIR, Skill.SERVICE, 0, 30)
+                .withAfter(List.of("drain", "raise"))
+                .pinned(Optional.of(new TaskPin(Optional.of("H1"), Optional.of(at(450)), Optional.empty())));
     }
 
     private static Task signOff() {

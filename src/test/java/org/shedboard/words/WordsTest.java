@@ -33,6 +33,7 @@ import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Lasting;
 import org.shedboard.day.Notices;
+import org.shedboard.day.Snag;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
@@ -125,6 +126,7 @@ class WordsTest {
                 new Said("closing", ClosingItem.Kind.values()),
                 new Said("deed", Deed.values()),
                 new Said("concern", Concern.Kind.values()),
+                new Said("snag", Snag.Kind.values()),
                 new Said("door", DoorNote.Kind.values()),
                 new Said("scorecard.sort", Sort.values()),
                 new Said("scorecard.of_sort", Sort.values()),

@@ -45,6 +45,8 @@ import picocli.CommandLine.ScopeType;
             MachineCommands.CallOff.class,
             OwnerCommand.class,
             NoticesCommand.class,
+            InsistCommands.Insist.class,
+            InsistCommands.Lift.class,
             LoanCommands.Lend.class,
             LoanCommands.Back.class,
             LoanCommands.All.class,

@@ -1,5 +1,6 @@
 package org.shedboard.pack.search;
 
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Costs;
@@ -61,6 +62,34 @@ final class Bench {
             }
         }
         return first();
+    }
+
+    /** The posted plan moved along, where that can be; without one, what the rules make. */
+    Optional<Plan> keep() {
+        if (flat.problem.posted().isPresent()) {
+            tryPosted();
+        } else {
+            handicaps(0).tryRules();
+        }
+        return findPlan();
+    }
+
+    /** The best of the posted plan, what the rules make, and a short annealing from the better of them. */
+    Optional<Plan> sketch(long tries) {
+        handicaps(0).tryRules();
+        if (flat.problem.posted().isPresent()) {
+            tryPosted();
+        }
+        Moves moves = moves(1);
+        if (!moves.isEmpty()) {
+            double heat = heat() * REFINING_HEAT;
+            annealing(moves, 1).run(trial.best(), tries, heat, heat * LAST_HEAT);
+        }
+        return findPlan();
+    }
+
+    private Optional<Plan> findPlan() {
+        return trial.bestStranded() > 0 ? Optional.empty() : Optional.of(trial.bestPlan());
     }
 
     /** A plan for jobs that have all begun, looked for until each fits or the tries are over. */

@@ -2,6 +2,7 @@ package org.shedboard.pack.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Plan;
@@ -20,6 +21,19 @@ public final class Packer {
     /** The posted plan moved along: the same people, places and order as far as they can be kept. */
     public static Plan follow(Problem problem) {
         return Bench.of(problem).follow();
+    }
+
+    /**
+     * The posted plan moved along, and nothing else tried; empty where what has begun cannot be finished that way. Without a posted
+     * plan, the first one.
+     */
+    public static Optional<Plan> keep(Problem problem) {
+        return Bench.of(problem).keep();
+    }
+
+    /** A plan found in about so many tries, from the posted one on; empty where what has begun cannot be finished in it. */
+    public static Optional<Plan> sketch(Problem problem, long tries) {
+        return Bench.of(problem).sketch(tries);
     }
 
     /** A plan for jobs that have all begun, looked for until each fits or the tries are over. */
