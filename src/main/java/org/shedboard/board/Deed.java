@@ -88,6 +88,7 @@ public enum Deed {
     SEE_CLOSER,
     SEE_FURTHER,
     SEE_NOW,
+    WHY_PLANNED,
     CREW_DAY,
     CREW_MEMBER,
     HELP,

@@ -41,8 +41,8 @@ final class Deeds {
         return switch (deed) {
             case UP -> Turn.to(moved(-1));
             case DOWN -> Turn.to(moved(1));
-            case FURTHER_DOWN -> Turn.to(scrolled((Screen.Sheet) board.screen(), LINES_FURTHER));
-            case FURTHER_UP -> Turn.to(scrolled((Screen.Sheet) board.screen(), -LINES_FURTHER));
+            case FURTHER_DOWN -> Turn.to(scrolled(LINES_FURTHER));
+            case FURTHER_UP -> Turn.to(scrolled(-LINES_FURTHER));
             case BACK -> Turn.to(board.back());
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
@@ -134,6 +134,7 @@ final class Deeds {
                         ? Turn.to(board.asking(new InspectAsks(board.expectDay()).whoHandsOver(visit)))
                         : carry(new Act.Collect(visit.id(), Optional.empty()));
             case ASK_OWNER -> Fixes.ask(board, visit);
+            case WHY_PLANNED -> Turn.to(board.on(WhyKeys.of(subject)));
             case WHY_SO_LONG -> Turn.to(board.on(new Screen.Minutes(WhySoLong.of(board.expectDay(), visit), 0)));
             case REPORT -> Turn.to(board, new Effect.WriteReport(visit.id()));
             default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
@@ -251,6 +252,9 @@ final class Deeds {
             int task = Math.max(0, Math.min(last, sheet.task() + by));
             return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
         }
+        if (board.screen() instanceof Screen.Why why) {
+            return board.with(WhyKeys.moved(board, why, by));
+        }
         if (board.screen() instanceof Screen.Hours hours) {
             return board.with(hours.scrolledTo(Math.min(HoursKeys.lastRow(board, hours), hours.scroll() + by)));
         }
@@ -311,7 +315,11 @@ final class Deeds {
     }
 
     /** However far it goes, the page stops at its last line. */
-    private Board scrolled(Screen.Sheet sheet, int by) {
+    private Board scrolled(int by) {
+        if (board.screen() instanceof Screen.Why why) {
+            return board.with(why.scrolledTo(Math.min(MOST_LINES, why.scroll() + by)));
+        }
+        Screen.Sheet sheet = (Screen.Sheet) board.screen();
         return board.with(new Screen.Sheet(sheet.visitId(), sheet.task(), Math.max(0, sheet.scroll() + by)));
     }
 

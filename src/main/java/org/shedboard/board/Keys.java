@@ -65,6 +65,9 @@ public final class Keys {
                     Binding.on('?', Deed.HELP),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.Why) {
+            return WhyKeys.of();
+        }
         if (screen instanceof Screen.Minutes) {
             return List.of(
                     Binding.on(Key.UP, Deed.UP),
@@ -77,6 +80,7 @@ public final class Keys {
                     Binding.on('w', Deed.SCORE_SAID),
                     Binding.on('p', Deed.SCORE_DRAWN),
                     Binding.on('a', Deed.SCORE_ASIDE),
+                    Binding.on('s', Deed.SUGGESTIONS),
                     Binding.on(Key.UP, Deed.UP),
                     Binding.on(Key.DOWN, Deed.DOWN),
                     Binding.on('?', Deed.HELP),
@@ -123,8 +127,8 @@ public final class Keys {
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
-        keys.add(Binding.on('y', Deed.SCORECARD));
-        keys.add(Binding.on('j', Deed.SUGGESTIONS));
+        keys.add(Binding.when(subject.isPresent(), 'y', Deed.WHY_PLANNED, "off.nothing_selected"));
+        keys.add(Binding.on('j', Deed.SCORECARD));
         keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
@@ -150,7 +154,7 @@ public final class Keys {
         keys.add(Binding.on(Key.PAGE_UP, Deed.FURTHER_UP));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
-        keys.add(Binding.on('y', Deed.WHY_SO_LONG));
+        keys.add(Binding.on('y', Deed.WHY_PLANNED));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

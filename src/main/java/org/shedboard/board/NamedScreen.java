@@ -21,6 +21,7 @@ public enum NamedScreen {
     SHELF,
     MACHINES,
     MACHINE,
+    WHY,
     MINUTES,
     WEEKS,
     SKILLS,
@@ -34,7 +35,7 @@ public enum NamedScreen {
     /** Whether it can be shown of a bay board: some are about the visit that is selected there. */
     public boolean canOpen(Board board) {
         return switch (this) {
-            case SHEET, MACHINE, MINUTES -> Subject.of(board).isPresent();
+            case SHEET, MACHINE, WHY, MINUTES -> Subject.of(board).isPresent();
             default -> true;
         };
     }
@@ -62,6 +63,7 @@ public enum NamedScreen {
             case SHELF -> perform(board, Deed.SHELF);
             case MACHINES -> perform(board, Deed.MACHINES);
             case MACHINE -> perform(board, Deed.MACHINE_PAGE);
+            case WHY -> perform(board, Deed.WHY_PLANNED);
             case MINUTES -> perform(board, Deed.WHY_SO_LONG);
             case WEEKS -> perform(board, Deed.WEEKS_AHEAD);
             case SKILLS -> Turn.to(board.on(Deeds.ahead(board, Screen.Ahead.Page.SKILLS)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.RingList;
+import org.shedboard.day.WhyPlanned;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.forecast.Suggestion;
 import org.shedboard.learn.Scorecard;
@@ -263,6 +264,19 @@ public sealed interface Screen {
      * @param scroll lines the page is moved up
      */
     record Minutes(WhySoLong why, int scroll) implements Screen {}
+
+    /**
+     * Why a task of a visit is planned as it is.
+     *
+     * @param task which of its tasks, counted through all stays
+     * @param why as it was when the day was last read; empty when the task is not in the plan
+     * @param scroll lines the page is moved up
+     */
+    record Why(String visitId, int task, Optional<WhyPlanned> why, int scroll) implements Screen {
+        Why scrolledTo(int line) {
+            return new Why(visitId, task, why, Math.max(0, line));
+        }
+    }
 
     /**
      * The keys of a screen, with what they do.

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import org.shedboard.day.Act;
+import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.words.Words;
@@ -212,6 +213,9 @@ public final class Update {
         if (board.screen() instanceof Screen.Minutes minutes) {
             return Turn.to(board.with(again(board, minutes)));
         }
+        if (board.screen() instanceof Screen.Why why) {
+            return Turn.to(board.with(WhyKeys.again(board, why)));
+        }
         if (board.screen() instanceof Screen.ScorecardPage page) {
             return Turn.to(board.with(Deeds.scorecard(board, page.page()).scrolledTo(page.scroll())));
         }
@@ -237,8 +241,11 @@ public final class Update {
 
     /** A screen left open overnight stays, but a visit that ended yesterday is no longer there to show. */
     private static Screen shownNextDay(Screen screen, Msg.Seen seen) {
+        Day day = seen.outlook().day();
         boolean over = screen instanceof Screen.Sheet sheet
-                && seen.outlook().day().findVisit(sheet.visitId()).isEmpty();
+                        && day.findVisit(sheet.visitId()).isEmpty()
+                || screen instanceof Screen.Why why
+                        && day.findVisit(why.visitId()).isEmpty();
         return over ? Screen.Places.START : screen;
     }
 

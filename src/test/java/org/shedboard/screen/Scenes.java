@@ -85,6 +85,7 @@ final class Scenes {
         questions();
         register();
         minutes();
+        why();
         axis();
     }
 
@@ -119,21 +120,29 @@ final class Scenes {
         return rehearsal.day().expectVisit(selected).state() == VisitState.BOOKED;
     }
 
+    private static void why() {
+        add("why", "waits", () -> demonstration().type("12").type("y"));
+        add("why", "begun", () -> demonstration().type("7").type("y"));
+        add("why", "another-task", () -> demonstration().type("12y").press(Key.DOWN, Key.DOWN, Key.DOWN));
+        add("why", "booked", () -> onTheBooking().type("y"));
+        add("why", "done", () -> demonstration().type("7y").press(Key.UP, Key.UP, Key.UP, Key.UP));
+    }
+
     private static void minutes() {
         add(
                 "minutes",
                 "muddy",
-                () -> demonstration().type("12").press(Key.ENTER).type("y"));
-        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("y"));
+                () -> demonstration().type("12").press(Key.ENTER).type("yy"));
+        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("yy"));
         add(
                 "minutes",
                 "clean",
-                () -> demonstration().type("11").press(Key.ENTER).type("y"));
-        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("y"));
+                () -> demonstration().type("11").press(Key.ENTER).type("yy"));
+        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("yy"));
         add(
                 "minutes",
                 "moved-up",
-                () -> demonstration().type("7").press(Key.ENTER).type("y").press(Key.DOWN, Key.DOWN, Key.DOWN));
+                () -> demonstration().type("7").press(Key.ENTER).type("yy").press(Key.DOWN, Key.DOWN, Key.DOWN));
     }
 
     private static void register() {
@@ -206,15 +215,15 @@ final class Scenes {
     }
 
     private static void scorecard() {
-        add("scorecard", "said", () -> demonstration().type("y"));
-        add("scorecard", "said-moved-up", () -> down(demonstration().type("y"), 30));
-        add("scorecard", "drawn", () -> demonstration().type("yp"));
-        add("scorecard", "set-aside", () -> repairsRunAway().type("ya"));
+        add("scorecard", "said", () -> demonstration().type("j"));
+        add("scorecard", "said-moved-up", () -> down(demonstration().type("j"), 30));
+        add("scorecard", "drawn", () -> demonstration().type("jp"));
+        add("scorecard", "set-aside", () -> repairsRunAway().type("ja"));
         add("board", "repairs-run-away", Scenes::repairsRunAway);
-        add("scorecard", "repairs-run-away", () -> repairsRunAway().type("y"));
-        add("scorecard", "own-shop-empty", () -> ownShop().type("y"));
-        add("scorecard", "own-shop-nothing-drawn", () -> ownShop().type("yp"));
-        add("scorecard", "own-shop-nothing-aside", () -> ownShop().type("ya"));
+        add("scorecard", "repairs-run-away", () -> repairsRunAway().type("j"));
+        add("scorecard", "own-shop-empty", () -> ownShop().type("j"));
+        add("scorecard", "own-shop-nothing-drawn", () -> ownShop().type("jp"));
+        add("scorecard", "own-shop-nothing-aside", () -> ownShop().type("ja"));
     }
 
     /** Repairs that take half as long again for some days, and clocks forgotten or never begun. */
@@ -565,13 +574,13 @@ final class Scenes {
     }
 
     private static void suggested() {
-        add("suggest", "figures", () -> contradicted().type("j"));
-        add("suggest", "none", () -> demonstration().type("j"));
-        add("suggest", "accept", () -> contradicted().type("j").press(Key.ENTER));
+        add("suggest", "figures", () -> contradicted().type("js"));
+        add("suggest", "none", () -> demonstration().type("js"));
+        add("suggest", "accept", () -> contradicted().type("js").press(Key.ENTER));
         add(
                 "suggest",
                 "accepted",
-                () -> contradicted().type("j").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
+                () -> contradicted().type("js").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
     }
 
     /** By a catalogue that has much less for two things than they take. */
