@@ -9,6 +9,7 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WeeksAhead;
+import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.learn.Scorecard;
 import org.shedboard.shop.Mark;
@@ -43,7 +44,7 @@ final class Deeds {
             case DOWN -> Turn.to(moved(1));
             case FURTHER_DOWN -> Turn.to(scrolled(LINES_FURTHER));
             case FURTHER_UP -> Turn.to(scrolled(-LINES_FURTHER));
-            case BACK -> Turn.to(board.back());
+            case BACK -> back();
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
             case OWN_SHOP -> Turn.to(board.onlyOn(new Screen.Setup(SetupForm.USUAL)));
@@ -103,9 +104,21 @@ final class Deeds {
                 board.screen() instanceof Screen.Hours hours
                         ? new HoursKeys(board, hours).perform(deed)
                         : new ClosingKeys(board).close();
-            case POST_OFFER -> carry(new Act.Post(board.better().orElseThrow().plan()));
+            case OFFER -> TrialKeys.offer(board);
+            case WHAT_IF -> {
+                Screen.Trial trial = Screen.Trial.of(WhatIf.NOTHING);
+                yield TrialKeys.again(board.on(trial), trial);
+            }
+            case TRY_PROMISE, TRY_WASHED, TRY_LESS, KEEP, POST_OFFER ->
+                new TrialKeys(board, (Screen.Trial) board.screen()).perform(deed);
             default -> onVisit(deed, Subject.of(board).orElseThrow());
         };
+    }
+
+    /** What is tried may have been worked out, or the day read, while something else stood over it. */
+    private Turn back() {
+        Board next = board.back();
+        return next.screen() instanceof Screen.Trial trial ? TrialKeys.again(next, trial) : Turn.to(next);
     }
 
     private Turn onVisit(Deed deed, Subject subject) {
@@ -251,6 +264,9 @@ final class Deeds {
             int last = board.expectDay().expectVisit(sheet.visitId()).tasks().size() - 1;
             int task = Math.max(0, Math.min(last, sheet.task() + by));
             return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
+        }
+        if (board.screen() instanceof Screen.Trial trial) {
+            return board.with(trial.to(trial.row() + by));
         }
         if (board.screen() instanceof Screen.Why why) {
             return board.with(WhyKeys.moved(board, why, by));

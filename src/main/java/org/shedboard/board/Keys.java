@@ -65,6 +65,9 @@ public final class Keys {
                     Binding.on('?', Deed.HELP),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.Trial trial) {
+            return TrialKeys.of(board, trial);
+        }
         if (screen instanceof Screen.Why) {
             return WhyKeys.of();
         }
@@ -117,7 +120,7 @@ public final class Keys {
         keys.add(Binding.when(subject.isPresent(), Key.ENTER, Deed.SHEET, "off.nothing_selected"));
         keys.add(Binding.on('n', Deed.NEXT));
         if (board.better().isPresent() && !day.isClosed()) {
-            keys.add(Binding.on('b', Deed.POST_OFFER));
+            keys.add(Binding.on('b', Deed.OFFER));
         }
         keys.addAll(visitKeys(subject));
         keys.add(Binding.when(isRunning(day), 'w', Deed.CREW, whyNotRunning(day)));
@@ -128,6 +131,7 @@ public final class Keys {
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
         keys.add(Binding.when(subject.isPresent(), 'y', Deed.WHY_PLANNED, "off.nothing_selected"));
+        keys.add(Binding.when(isRunning(day), '=', Deed.WHAT_IF, whyNotRunning(day)));
         keys.add(Binding.on('j', Deed.SCORECARD));
         keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
         keys.addAll(SightKeys.of(board));
@@ -155,6 +159,8 @@ public final class Keys {
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
         keys.add(Binding.on('y', Deed.WHY_PLANNED));
+        boolean running = isRunning(board.expectDay());
+        keys.add(Binding.when(running, '=', Deed.WHAT_IF, whyNotRunning(board.expectDay())));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

@@ -22,6 +22,7 @@ public enum NamedScreen {
     MACHINES,
     MACHINE,
     WHY,
+    WHAT_IF,
     MINUTES,
     WEEKS,
     SKILLS,
@@ -63,6 +64,7 @@ public enum NamedScreen {
             case SHELF -> perform(board, Deed.SHELF);
             case MACHINES -> perform(board, Deed.MACHINES);
             case MACHINE -> perform(board, Deed.MACHINE_PAGE);
+            case WHAT_IF -> perform(board, Deed.WHAT_IF);
             case WHY -> perform(board, Deed.WHY_PLANNED);
             case MINUTES -> perform(board, Deed.WHY_SO_LONG);
             case WEEKS -> perform(board, Deed.WEEKS_AHEAD);

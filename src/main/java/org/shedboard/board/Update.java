@@ -20,7 +20,7 @@ public final class Update {
     private Update() {}
 
     public static Turn of(Board board, Msg msg) {
-        Turn turn = told(board, msg);
+        Turn turn = msg instanceof Msg.Pressed ? TrialKeys.diverted(board, told(board, msg)) : told(board, msg);
         return isFinding(turn.board()) ? new Turn(turn.board().withFinder(), turn.effects()) : turn;
     }
 
@@ -64,6 +64,17 @@ public final class Update {
             return board.screen() instanceof Screen.TakeIn in
                     ? Turn.to(TakeInKeys.answered(board, in.form(), quoted))
                     : Turn.to(board);
+        }
+        if (msg instanceof Msg.Tried tried) {
+            return TrialKeys.answered(board, tried);
+        }
+        if (msg instanceof Msg.Kept kept) {
+            return Turn.to(TrialKeys.kept(board.saving(-1), kept));
+        }
+        if (msg instanceof Msg.NotKept not) {
+            return Turn.to(board.saving(-1)
+                    .noting(Note.refused(
+                            Words.say(not.refusal().name(), not.refusal().values()))));
         }
         if (msg instanceof Msg.FixOffered offered) {
             return Turn.to(board.seen().isPresent() ? Fixes.answered(board, offered.answer()) : board);
@@ -213,6 +224,9 @@ public final class Update {
         if (board.screen() instanceof Screen.Minutes minutes) {
             return Turn.to(board.with(again(board, minutes)));
         }
+        if (board.screen() instanceof Screen.Trial trial) {
+            return TrialKeys.again(board, trial);
+        }
         if (board.screen() instanceof Screen.Why why) {
             return Turn.to(board.with(WhyKeys.again(board, why)));
         }
@@ -259,6 +273,9 @@ public final class Update {
             Screen.Places places =
                     saved.subject().map(Screen.Places.START::select).orElse(Screen.Places.START);
             return Turn.to(next.keeping(Optional.empty()).onlyOn(places));
+        }
+        if (saved.act() instanceof Act.Post && board.screen() instanceof Screen.Trial trial) {
+            return Turn.to(trial.whatIf().isOffer() ? next.back() : next);
         }
         if (saved.act() instanceof Act.OpenDay && board.screen() instanceof Screen.Opening) {
             return Turn.to(next.onlyOn(Screen.Places.START));

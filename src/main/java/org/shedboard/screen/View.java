@@ -70,6 +70,8 @@ public final class View {
             new RegisterView(canvas, board, register).draw(page);
         } else if (screen instanceof Screen.MachinePage machine) {
             new MachineView(canvas, board, machine).draw(page);
+        } else if (screen instanceof Screen.Trial trial) {
+            new TrialView(canvas, board, trial).draw(page);
         } else if (screen instanceof Screen.Why why) {
             new WhyView(canvas, board, why).draw(page);
         } else if (screen instanceof Screen.Minutes minutes) {

@@ -811,7 +811,7 @@ class KeyFlowsTest {
 
     @Test
     void a_better_plan_is_offered_and_posted_by_b() {
-        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.POST_OFFER));
+        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.OFFER));
         for (String person : List.of("P1", "P2", "P3")) {
             shell.does(new Act.Stop(person, true));
         }
@@ -824,6 +824,14 @@ class KeyFlowsTest {
         Optional<Posted> before = shell.day().posted();
         shell.tell(new Msg.BetterFound(better, Differences.of("V1", "V2", "V3")));
         shell.types("b");
+        assertEquals(before, shell.day().posted());
+        assertTrue(((Screen.Trial) shell.board().screen())
+                        .comparison()
+                        .orElseThrow()
+                        .earlier()
+                > 0);
+        shell.press(Key.ENTER);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
         assertTrue(shell.lastAct() instanceof Act.Post);
         shell.assertDone();
         assertEquals(Optional.empty(), shell.board().better());

@@ -45,7 +45,8 @@ class NamedScreenTest {
             assertTrue(
                     effect instanceof Effect.ReadHours
                             || effect instanceof Effect.LookBack
-                            || effect instanceof Effect.ReadHistory,
+                            || effect instanceof Effect.ReadHistory
+                            || effect instanceof Effect.TryOut,
                     effect.toString());
         }
     }

@@ -22,6 +22,9 @@ import org.shedboard.estimate.Figure;
 import org.shedboard.learn.Circumstances;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Sort;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Search;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
@@ -86,6 +89,7 @@ final class Scenes {
         register();
         minutes();
         why();
+        trial();
         axis();
     }
 
@@ -118,6 +122,41 @@ final class Scenes {
         String selected =
                 ((Screen.Places) rehearsal.board().screen()).selected().orElseThrow();
         return rehearsal.day().expectVisit(selected).state() == VisitState.BOOKED;
+    }
+
+    private static void trial() {
+        add("trial", "hoist-out", () -> demonstration().type("=k10hose").press(Key.ENTER));
+        add("trial", "nothing-yet", () -> demonstration().type("="));
+        add("trial", "several", () -> several().press(Key.DOWN));
+        add("trial", "not-possible", () -> sickFromEleven().later(120));
+        add("trial", "better-plan", () -> backAfterAll().type("b"));
+        add("trial", "which-promise", () -> demonstration().type("=p"));
+    }
+
+    /** Three people leave and come back; the plan that was moved along is far from the best by then. */
+    private static Rehearsal backAfterAll() {
+        Rehearsal rehearsal = demonstration();
+        List<String> people = List.of("P1", "P2", "P3");
+        people.forEach(person -> rehearsal.done(new Act.Stop(person, true)));
+        people.forEach(person ->
+                rehearsal.done(new Act.BeHere(person, rehearsal.outlook().at().plusSeconds(7 * 3600))));
+        Plan found = Packer.pack(rehearsal.outlook().problem(), new Search(3, 3000));
+        Posted plan = new Posted(found, rehearsal.day().origin());
+        return rehearsal.told(new Msg.BetterFound(plan, rehearsal.outlook().differenceTo(found)));
+    }
+
+    private static Rehearsal several() {
+        Rehearsal rehearsal = sickFromEleven().type("k10hose");
+        return rehearsal.press(Key.ENTER);
+    }
+
+    /** Tobin stays until eleven. */
+    private static Rehearsal sickFromEleven() {
+        Rehearsal rehearsal = demonstration().type("=w21");
+        for (int letter = 0; letter < 8; letter++) {
+            rehearsal.press(Key.BACKSPACE);
+        }
+        return rehearsal.type("11:00").press(Key.ENTER);
     }
 
     private static void why() {
