@@ -20,6 +20,7 @@ final class BackgroundSearch {
     /** What a search is for, the most urgent first. */
     enum Kind {
         QUOTE,
+        TRIAL,
         BETTER_PLAN
     }
 

@@ -1,6 +1,7 @@
 package org.shedboard.app;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -12,6 +13,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.SearchLimit;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Act;
@@ -22,6 +24,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
 import org.shedboard.day.Trace;
+import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.shop.Person;
@@ -40,6 +43,9 @@ import org.shedboard.words.Words;
 final class Bench {
     private static final int CHANCE_TO_PROMISE = 80;
     private static final long LOOK_EVERY_MILLIS = 1_000;
+    /** So long a day that is tried is packed; nobody waits longer to see what it comes to. */
+    private static final SearchLimit A_TRIAL = SearchLimit.ofTime(Duration.ofSeconds(3));
+
     private static final String TERMINAL = "board";
 
     private final Path home;
@@ -108,6 +114,10 @@ final class Bench {
             jobs.add(() -> carryOut(carry, who));
         } else if (effect instanceof Effect.AskQuote ask) {
             jobs.add(() -> quote(ask));
+        } else if (effect instanceof Effect.TryOut tried) {
+            jobs.add(() -> tryOut(tried.whatIf()));
+        } else if (effect instanceof Effect.Keep keep) {
+            jobs.add(() -> keep(keep, who));
         } else if (effect instanceof Effect.AskFix ask) {
             jobs.add(() -> offerFix(ask));
         } else if (effect instanceof Effect.WriteReport write) {
@@ -125,6 +135,40 @@ final class Bench {
             openDemonstration();
         } else {
             throw new IllegalArgumentException("nothing performs " + effect);
+        }
+    }
+
+    private void tryOut(WhatIf whatIf) {
+        Workshop shop = workshop.orElseThrow();
+        Outlook now = Outlook.of(shop.day(), shop.now());
+        WhatIf.Answer answer = whatIf.on(now);
+        search.stop(BackgroundSearch.Kind.TRIAL);
+        tell.accept(new Msg.Tried(whatIf, answer));
+        if (answer instanceof WhatIf.Answer.Tried tried && !whatIf.acts().isEmpty() && !whatIf.isOffer()) {
+            search.lookFor(packed(whatIf, tried, now));
+        }
+    }
+
+    /** The day that is tried packed anew; each plan that is better than all before is told. */
+    private static BackgroundSearch.Wanted packed(WhatIf whatIf, WhatIf.Answer.Tried tried, Outlook now) {
+        return new BackgroundSearch.Wanted(
+                BackgroundSearch.Kind.TRIAL,
+                tried.outlook().problem(),
+                A_TRIAL,
+                1,
+                plan -> Optional.of(plan)
+                        .filter(found -> found.isBetterThan(tried.outlook().plan()))
+                        .map(found -> new Msg.Tried(whatIf, tried.by(found, now))),
+                plan -> Optional.empty());
+    }
+
+    private void keep(Effect.Keep keep, String who) {
+        WhatIf whatIf = keep.whatIf();
+        if (workshop.orElseThrow().keep(whatIf.postedAs(keep.shown()), who) instanceof Outcome.Refused refused) {
+            tell.accept(new Msg.NotKept(whatIf, refused.refusal()));
+        } else {
+            look();
+            tell.accept(new Msg.Kept(whatIf));
         }
     }
 

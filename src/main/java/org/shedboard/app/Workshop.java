@@ -27,6 +27,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
 import org.shedboard.day.Signing;
+import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.forecast.Foresight;
 import org.shedboard.hours.ClockEntry;
@@ -261,6 +262,23 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 Outcome outcome = other.isPresent()
                         ? Acts.apply(read(tx, other.get(), Optional.empty()), act, now)
                         : Planning.carryOut(dayOf(tx), act, now);
+                if (!(outcome instanceof Outcome.Done done)) {
+                    throw new RefusedInside((Outcome.Refused) outcome);
+                }
+                new Saving(tx).all(done.changes());
+                return done;
+            });
+        } catch (RefusedInside refused) {
+            return refused.outcome;
+        }
+    }
+
+    /** Carries out all of a change that was tried, as one change of the records; where any of it cannot be, none of it is. */
+    Outcome keep(WhatIf whatIf, String who) {
+        Instant now = now();
+        try {
+            return store.change(new Stamp(now, who, terminal), "WhatIf", tx -> {
+                Outcome outcome = whatIf.carryOut(dayOf(tx), now);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
                 }

@@ -9,6 +9,7 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WeeksAhead;
+import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.learn.Scorecard;
 import org.shedboard.shop.Mark;
@@ -41,8 +42,8 @@ final class Deeds {
         return switch (deed) {
             case UP -> Turn.to(moved(-1));
             case DOWN -> Turn.to(moved(1));
-            case FURTHER_DOWN -> Turn.to(scrolled((Screen.Sheet) board.screen(), LINES_FURTHER));
-            case FURTHER_UP -> Turn.to(scrolled((Screen.Sheet) board.screen(), -LINES_FURTHER));
+            case FURTHER_DOWN -> Turn.to(scrolled(LINES_FURTHER));
+            case FURTHER_UP -> Turn.to(scrolled(-LINES_FURTHER));
             case BACK -> back();
             case QUIT -> Turn.to(board, new Effect.Quit());
             case HELP -> Turn.to(board.on(new Screen.Help(Keys.of(board), 0)));
@@ -114,15 +115,24 @@ final class Deeds {
                 board.screen() instanceof Screen.Hours hours
                         ? new HoursKeys(board, hours).perform(deed)
                         : new ClosingKeys(board).close();
-            case POST_OFFER -> carry(new Act.Post(board.better().orElseThrow().plan()));
+            case OFFER -> TrialKeys.offer(board);
+            case WHAT_IF -> {
+                Screen.Trial trial = Screen.Trial.of(WhatIf.NOTHING);
+                yield TrialKeys.again(board.on(trial), trial);
+            }
+            case TRY_PROMISE, TRY_WASHED, TRY_LESS, KEEP, POST_OFFER ->
+                new TrialKeys(board, (Screen.Trial) board.screen()).perform(deed);
             default -> onVisit(deed, Subject.of(board).orElseThrow());
         };
     }
 
-    /** What was in hand meanwhile may be gone. */
+    /** What was in hand meanwhile may be gone; what is tried may have been worked out, or the day read, while something else stood over it. */
     private Turn back() {
         Board before = board.back();
-        return before.screen() instanceof Screen.InHand held ? Turn.to(HandKeys.again(before, held)) : Turn.to(before);
+        if (before.screen() instanceof Screen.InHand held) {
+            return Turn.to(HandKeys.again(before, held));
+        }
+        return before.screen() instanceof Screen.Trial trial ? TrialKeys.again(before, trial) : Turn.to(before);
     }
 
     private Turn onVisit(Deed deed, Subject subject) {
@@ -151,6 +161,7 @@ final class Deeds {
                         ? Turn.to(board.asking(new InspectAsks(board.expectDay()).whoHandsOver(visit)))
                         : carry(new Act.Collect(visit.id(), Optional.empty()));
             case ASK_OWNER -> Fixes.ask(board, visit);
+            case WHY_PLANNED -> Turn.to(board.on(WhyKeys.of(subject)));
             case WHY_SO_LONG -> Turn.to(board.on(new Screen.Minutes(WhySoLong.of(board.expectDay(), visit), 0)));
             case REPORT -> Turn.to(board, new Effect.WriteReport(visit.id()));
             default -> throw new IllegalStateException(deed + " is nothing to do with a visit");
@@ -268,6 +279,12 @@ final class Deeds {
             int task = Math.max(0, Math.min(last, sheet.task() + by));
             return board.with(new Screen.Sheet(sheet.visitId(), task, 0));
         }
+        if (board.screen() instanceof Screen.Trial trial) {
+            return board.with(trial.to(trial.row() + by));
+        }
+        if (board.screen() instanceof Screen.Why why) {
+            return board.with(WhyKeys.moved(board, why, by));
+        }
         if (board.screen() instanceof Screen.Hours hours) {
             return board.with(hours.scrolledTo(Math.min(HoursKeys.lastRow(board, hours), hours.scroll() + by)));
         }
@@ -328,7 +345,11 @@ final class Deeds {
     }
 
     /** However far it goes, the page stops at its last line. */
-    private Board scrolled(Screen.Sheet sheet, int by) {
+    private Board scrolled(int by) {
+        if (board.screen() instanceof Screen.Why why) {
+            return board.with(why.scrolledTo(Math.min(MOST_LINES, why.scroll() + by)));
+        }
+        Screen.Sheet sheet = (Screen.Sheet) board.screen();
         return board.with(new Screen.Sheet(sheet.visitId(), sheet.task(), Math.max(0, sheet.scroll() + by)));
     }
 

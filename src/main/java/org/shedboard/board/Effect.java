@@ -3,6 +3,7 @@ package org.shedboard.board;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.shedboard.day.Act;
+import org.shedboard.day.WhatIf;
 import org.shedboard.shop.Shop;
 
 /** What the shell shall do; it reports back with a {@link Msg}. */
@@ -29,6 +30,16 @@ public sealed interface Effect {
 
     /** Say what could be promised for a machine being taken in. */
     record AskQuote(Act.TakeIn wanted, int round) implements Effect {}
+
+    /** Say what would come of a change; nothing of it is saved. */
+    record TryOut(WhatIf whatIf) implements Effect {}
+
+    /**
+     * Carry all of a change out and save it, or nothing of it.
+     *
+     * @param shown what was shown to come of it
+     */
+    record Keep(WhatIf whatIf, WhatIf.Answer.Tried shown) implements Effect {}
 
     /** Say what it takes to put a fix right that was found at a point. */
     record AskFix(String visitId, String pointId) implements Effect {}

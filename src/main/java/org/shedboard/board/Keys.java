@@ -68,6 +68,12 @@ public final class Keys {
                     Binding.on('?', Deed.HELP),
                     Binding.on(Key.ESCAPE, Deed.BACK));
         }
+        if (screen instanceof Screen.Trial trial) {
+            return TrialKeys.of(board, trial);
+        }
+        if (screen instanceof Screen.Why) {
+            return WhyKeys.of();
+        }
         if (screen instanceof Screen.Minutes) {
             return List.of(
                     Binding.on(Key.UP, Deed.UP),
@@ -80,6 +86,7 @@ public final class Keys {
                     Binding.on('w', Deed.SCORE_SAID),
                     Binding.on('p', Deed.SCORE_DRAWN),
                     Binding.on('a', Deed.SCORE_ASIDE),
+                    Binding.on('s', Deed.SUGGESTIONS),
                     Binding.on(Key.UP, Deed.UP),
                     Binding.on(Key.DOWN, Deed.DOWN),
                     Binding.on('?', Deed.HELP),
@@ -116,7 +123,7 @@ public final class Keys {
         keys.add(Binding.when(subject.isPresent(), Key.ENTER, Deed.SHEET, "off.nothing_selected"));
         keys.add(Binding.on('n', Deed.NEXT));
         if (board.better().isPresent() && !day.isClosed()) {
-            keys.add(Binding.on('b', Deed.POST_OFFER));
+            keys.add(Binding.on('b', Deed.OFFER));
         }
         keys.addAll(visitKeys(subject));
         keys.add(Binding.when(isRunning(day), 'w', Deed.CREW, whyNotRunning(day)));
@@ -126,8 +133,9 @@ public final class Keys {
         keys.add(Binding.on('e', Deed.SHELF));
         keys.add(Binding.on('m', Deed.MACHINES));
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
-        keys.add(Binding.on('y', Deed.SCORECARD));
-        keys.add(Binding.on('j', Deed.SUGGESTIONS));
+        keys.add(Binding.when(subject.isPresent(), 'y', Deed.WHY_PLANNED, "off.nothing_selected"));
+        keys.add(Binding.when(isRunning(day), '=', Deed.WHAT_IF, whyNotRunning(day)));
+        keys.add(Binding.on('j', Deed.SCORECARD));
         keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
         keys.add(TakeBackKeys.binding(board));
         keys.addAll(HandKeys.pickUp(board));
@@ -155,8 +163,10 @@ public final class Keys {
         keys.add(Binding.on(Key.PAGE_UP, Deed.FURTHER_UP));
         keys.add(Binding.on('n', Deed.NEXT));
         keys.add(Binding.on('m', Deed.MACHINE_PAGE));
-        keys.add(Binding.on('y', Deed.WHY_SO_LONG));
         keys.add(TakeBackKeys.binding(board));
+        keys.add(Binding.on('y', Deed.WHY_PLANNED));
+        boolean running = isRunning(board.expectDay());
+        keys.add(Binding.when(running, '=', Deed.WHAT_IF, whyNotRunning(board.expectDay())));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

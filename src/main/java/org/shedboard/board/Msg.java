@@ -12,6 +12,7 @@ import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.Trace;
+import org.shedboard.day.WhatIf;
 import org.shedboard.learn.Drift;
 import org.shedboard.pack.story.Difference;
 import org.shedboard.register.History;
@@ -79,6 +80,15 @@ public sealed interface Msg {
      * @param round which asking it answers
      */
     record Quoted(Quote.Answer answer, int round) implements Msg {}
+
+    /** What would come of a change that was tried. */
+    record Tried(WhatIf whatIf, WhatIf.Answer answer) implements Msg {}
+
+    /** A change that was tried is carried out and saved, all of it. */
+    record Kept(WhatIf whatIf) implements Msg {}
+
+    /** A change that was tried cannot be any more; nothing of it was kept. */
+    record NotKept(WhatIf whatIf, Refusal refusal) implements Msg {}
 
     /** What it takes to put a fix right. */
     record FixOffered(FixOffer.Answer answer) implements Msg {}

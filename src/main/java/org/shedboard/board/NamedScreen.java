@@ -22,6 +22,8 @@ public enum NamedScreen {
     SHELF,
     MACHINES,
     MACHINE,
+    WHY,
+    WHAT_IF,
     MINUTES,
     WEEKS,
     SKILLS,
@@ -39,7 +41,7 @@ public enum NamedScreen {
                 Subject.of(board)
                         .flatMap(subject -> Hand.pickUpFirst(subject.outlook(), subject.visit()))
                         .isPresent();
-            case SHEET, MACHINE, MINUTES -> Subject.of(board).isPresent();
+            case SHEET, MACHINE, WHY, MINUTES -> Subject.of(board).isPresent();
             default -> true;
         };
     }
@@ -68,6 +70,8 @@ public enum NamedScreen {
             case SHELF -> perform(board, Deed.SHELF);
             case MACHINES -> perform(board, Deed.MACHINES);
             case MACHINE -> perform(board, Deed.MACHINE_PAGE);
+            case WHAT_IF -> perform(board, Deed.WHAT_IF);
+            case WHY -> perform(board, Deed.WHY_PLANNED);
             case MINUTES -> perform(board, Deed.WHY_SO_LONG);
             case WEEKS -> perform(board, Deed.WEEKS_AHEAD);
             case SKILLS -> Turn.to(board.on(Deeds.ahead(board, Screen.Ahead.Page.SKILLS)));

@@ -6,7 +6,10 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.ahead.Weeks;
+import org.shedboard.day.Comparison;
 import org.shedboard.day.RingList;
+import org.shedboard.day.WhatIf;
+import org.shedboard.day.WhyPlanned;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.forecast.Suggestion;
 import org.shedboard.learn.Scorecard;
@@ -266,6 +269,51 @@ public sealed interface Screen {
      * @param scroll lines the page is moved up
      */
     record Minutes(WhySoLong why, int scroll) implements Screen {}
+
+    /**
+     * A change tried on a copy of the day, or a better plan that is offered.
+     *
+     * @param answer what comes of it; empty while it is worked out
+     * @param row the visit that is chosen, counted from the first that changes
+     */
+    record Trial(WhatIf whatIf, Optional<WhatIf.Answer> answer, int row) implements Screen {
+        static Trial of(WhatIf whatIf) {
+            return new Trial(whatIf, Optional.empty(), 0);
+        }
+
+        /** What it changes; empty while that is worked out, or when it cannot be. */
+        public Optional<Comparison> comparison() {
+            return answer.filter(WhatIf.Answer.Tried.class::isInstance)
+                    .map(tried -> ((WhatIf.Answer.Tried) tried).comparison());
+        }
+
+        WhatIf.Answer.Tried expectTried() {
+            return (WhatIf.Answer.Tried) answer.orElseThrow();
+        }
+
+        Trial answered(WhatIf.Answer next) {
+            return new Trial(whatIf, Optional.of(next), 0).to(row);
+        }
+
+        /** With a row chosen; the nearest there is. */
+        Trial to(int wanted) {
+            int last = comparison().map(each -> each.rows().size() - 1).orElse(0);
+            return new Trial(whatIf, answer, Math.max(0, Math.min(last, wanted)));
+        }
+    }
+
+    /**
+     * Why a task of a visit is planned as it is.
+     *
+     * @param task which of its tasks, counted through all stays
+     * @param why as it was when the day was last read; empty when the task is not in the plan
+     * @param scroll lines the page is moved up
+     */
+    record Why(String visitId, int task, Optional<WhyPlanned> why, int scroll) implements Screen {
+        Why scrolledTo(int line) {
+            return new Why(visitId, task, why, Math.max(0, line));
+        }
+    }
 
     /**
      * The keys of a screen, with what they do.

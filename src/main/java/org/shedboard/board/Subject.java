@@ -25,6 +25,9 @@ record Subject(Outlook outlook, Visit visit, Optional<Task> picked) {
         if (board.screen() instanceof Screen.Sheet sheet) {
             return outlook.day().findVisit(sheet.visitId()).map(visit -> of(outlook, visit, sheet.task()));
         }
+        if (board.screen() instanceof Screen.Why why) {
+            return outlook.day().findVisit(why.visitId()).map(visit -> of(outlook, visit, why.task()));
+        }
         return Optional.empty();
     }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import org.shedboard.day.Act;
+import org.shedboard.day.Day;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.words.Words;
@@ -19,7 +20,7 @@ public final class Update {
     private Update() {}
 
     public static Turn of(Board board, Msg msg) {
-        Turn turn = told(board, msg);
+        Turn turn = msg instanceof Msg.Pressed ? TrialKeys.diverted(board, told(board, msg)) : told(board, msg);
         return isFinding(turn.board()) ? new Turn(turn.board().withFinder(), turn.effects()) : turn;
     }
 
@@ -63,6 +64,17 @@ public final class Update {
             return board.screen() instanceof Screen.TakeIn in
                     ? Turn.to(TakeInKeys.answered(board, in.form(), quoted))
                     : Turn.to(board);
+        }
+        if (msg instanceof Msg.Tried tried) {
+            return TrialKeys.answered(board, tried);
+        }
+        if (msg instanceof Msg.Kept kept) {
+            return Turn.to(TrialKeys.kept(board.saving(-1), kept));
+        }
+        if (msg instanceof Msg.NotKept not) {
+            return Turn.to(board.saving(-1)
+                    .noting(Note.refused(
+                            Words.say(not.refusal().name(), not.refusal().values()))));
         }
         if (msg instanceof Msg.FixOffered offered) {
             return Turn.to(board.seen().isPresent() ? Fixes.answered(board, offered.answer()) : board);
@@ -216,6 +228,12 @@ public final class Update {
         if (board.screen() instanceof Screen.Minutes minutes) {
             return Turn.to(board.with(again(board, minutes)));
         }
+        if (board.screen() instanceof Screen.Trial trial) {
+            return TrialKeys.again(board, trial);
+        }
+        if (board.screen() instanceof Screen.Why why) {
+            return Turn.to(board.with(WhyKeys.again(board, why)));
+        }
         if (board.screen() instanceof Screen.ScorecardPage page) {
             return Turn.to(board.with(Deeds.scorecard(board, page.page()).scrolledTo(page.scroll())));
         }
@@ -244,8 +262,11 @@ public final class Update {
         if (screen instanceof Screen.InHand) {
             return Screen.Places.START;
         }
+        Day day = seen.outlook().day();
         boolean over = screen instanceof Screen.Sheet sheet
-                && seen.outlook().day().findVisit(sheet.visitId()).isEmpty();
+                        && day.findVisit(sheet.visitId()).isEmpty()
+                || screen instanceof Screen.Why why
+                        && day.findVisit(why.visitId()).isEmpty();
         return over ? Screen.Places.START : screen;
     }
 
@@ -267,6 +288,9 @@ public final class Update {
             Screen.Places places =
                     saved.subject().map(Screen.Places.START::select).orElse(Screen.Places.START);
             return Turn.to(next.keeping(Optional.empty()).onlyOn(places));
+        }
+        if (saved.act() instanceof Act.Post && board.screen() instanceof Screen.Trial trial) {
+            return Turn.to(trial.whatIf().isOffer() ? next.back() : next);
         }
         if (saved.act() instanceof Act.OpenDay && board.screen() instanceof Screen.Opening) {
             return Turn.to(next.onlyOn(Screen.Places.START));

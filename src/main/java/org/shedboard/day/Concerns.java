@@ -22,7 +22,7 @@ import org.shedboard.shop.VisitState;
 /** Goes over the day for what needs the foreman now. */
 public final class Concerns {
     /** Chances, in a hundred, below which a promise is in danger, and at risk. */
-    private static final int IN_DANGER = 50;
+    static final int IN_DANGER = 50;
 
     private static final int AT_RISK = 80;
 

@@ -72,6 +72,10 @@ public final class View {
             new RegisterView(canvas, board, register).draw(page);
         } else if (screen instanceof Screen.MachinePage machine) {
             new MachineView(canvas, board, machine).draw(page);
+        } else if (screen instanceof Screen.Trial trial) {
+            new TrialView(canvas, board, trial).draw(page);
+        } else if (screen instanceof Screen.Why why) {
+            new WhyView(canvas, board, why).draw(page);
         } else if (screen instanceof Screen.Minutes minutes) {
             new MinutesView(canvas, board, minutes).draw(page);
         } else if (screen instanceof Screen.Ahead ahead) {

@@ -77,7 +77,7 @@ public final class WhyLine {
         return day.expectVisit(visitId).findTask(taskId).map(Task::name).orElse(taskId);
     }
 
-    private String tag(String visitId) {
+    String tag(String visitId) {
         Visit other = day.expectVisit(visitId);
         return other.tag().isPresent()
                 ? PlaceStatus.tagOf(other)

@@ -18,6 +18,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
 import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
+import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.pack.search.Packer;
@@ -138,6 +139,10 @@ final class FakeShell {
         effects.add(effect);
         if (effect instanceof Effect.CarryOut carry) {
             act(carry.act(), true);
+        } else if (effect instanceof Effect.TryOut tried) {
+            tell(new Msg.Tried(tried.whatIf(), tried.whatIf().on(Outlook.of(day, now))));
+        } else if (effect instanceof Effect.Keep keep) {
+            keep(keep);
         } else if (effect instanceof Effect.AskFix ask) {
             tell(new Msg.FixOffered(FixOffer.of(Outlook.of(day, now), ask.visitId(), ask.pointId())));
         } else if (effect instanceof Effect.AskQuote ask) {
@@ -174,6 +179,18 @@ final class FakeShell {
         day = done.day();
         read();
         tell(new Msg.Saved(act, done.subject(), Optional.of(done.trace()).filter(trace -> isHere)));
+    }
+
+    private void keep(Effect.Keep keep) {
+        WhatIf whatIf = keep.whatIf();
+        Outcome outcome = whatIf.postedAs(keep.shown()).carryOut(day, now);
+        if (outcome instanceof Outcome.Refused refused) {
+            tell(new Msg.NotKept(whatIf, refused.refusal()));
+            return;
+        }
+        day = ((Outcome.Done) outcome).day();
+        read();
+        tell(new Msg.Kept(whatIf));
     }
 
     private void read() {

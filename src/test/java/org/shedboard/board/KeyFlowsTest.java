@@ -18,6 +18,7 @@ import org.shedboard.day.NextTask;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.WhyPlanned;
 import org.shedboard.estimate.Work;
 import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
@@ -54,8 +55,43 @@ class KeyFlowsTest {
     }
 
     @Test
-    void why_a_visit_takes_so_long_is_told_anew_when_something_happens_and_left_for_its_sheet() {
-        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("y");
+    void why_a_task_is_planned_so_is_asked_on_the_board_goes_from_task_to_task_and_is_told_anew() {
+        FakeShell shell = FakeShell.demonstration().types("12y");
+        Screen.Why first = (Screen.Why) shell.board().screen();
+        String task = first.why().orElseThrow().task().id();
+        assertEquals(
+                shell.board()
+                        .expectOutlook()
+                        .nextTaskOf(shell.day().findByTag(12).orElseThrow())
+                        .orElseThrow()
+                        .id(),
+                task);
+        shell.press(Key.DOWN);
+        assertEquals(first.task() + 1, ((Screen.Why) shell.board().screen()).task());
+        shell.press(Key.UP).minutesPass(5);
+        Screen.Why later = (Screen.Why) shell.board().screen();
+        assertEquals(first.task(), later.task());
+        assertEquals(
+                WhyPlanned.of(
+                        shell.board().expectOutlook(),
+                        later.why().orElseThrow().visit(),
+                        later.why().orElseThrow().task()),
+                later.why());
+        shell.press(Key.ESCAPE);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
+    }
+
+    @Test
+    void on_a_sheet_why_is_about_the_task_the_cursor_is_on() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER, Key.DOWN, Key.DOWN);
+        int task = ((Screen.Sheet) shell.board().screen()).task();
+        shell.types("y");
+        assertEquals(task, ((Screen.Why) shell.board().screen()).task());
+    }
+
+    @Test
+    void why_a_visit_takes_so_long_is_told_anew_when_something_happens_and_left_for_why_it_is_then() {
+        FakeShell shell = FakeShell.demonstration().types("12").press(Key.ENTER).types("yy");
         Screen.Minutes before = (Screen.Minutes) shell.board().screen();
         Visit visit = before.why().visit();
         List<Work> works = shell.day()
@@ -70,7 +106,7 @@ class KeyFlowsTest {
         shell.press(Key.DOWN, Key.DOWN, Key.UP);
         assertEquals(1, ((Screen.Minutes) shell.board().screen()).scroll());
         shell.press(Key.ESCAPE);
-        assertTrue(shell.board().screen() instanceof Screen.Sheet);
+        assertTrue(shell.board().screen() instanceof Screen.Why);
     }
 
     private static Screen.Ahead ahead(FakeShell shell) {
@@ -775,7 +811,7 @@ class KeyFlowsTest {
 
     @Test
     void a_better_plan_is_offered_and_posted_by_b() {
-        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.POST_OFFER));
+        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.OFFER));
         for (String person : List.of("P1", "P2", "P3")) {
             shell.does(new Act.Stop(person, true));
         }
@@ -788,6 +824,14 @@ class KeyFlowsTest {
         Optional<Posted> before = shell.day().posted();
         shell.tell(new Msg.BetterFound(better, Differences.of("V1", "V2", "V3")));
         shell.types("b");
+        assertEquals(before, shell.day().posted());
+        assertTrue(((Screen.Trial) shell.board().screen())
+                        .comparison()
+                        .orElseThrow()
+                        .earlier()
+                > 0);
+        shell.press(Key.ENTER);
+        assertTrue(shell.board().screen() instanceof Screen.Places);
         assertTrue(shell.lastAct() instanceof Act.Post);
         shell.assertDone();
         assertEquals(Optional.empty(), shell.board().better());

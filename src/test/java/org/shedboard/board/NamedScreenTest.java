@@ -45,7 +45,8 @@ class NamedScreenTest {
             assertTrue(
                     effect instanceof Effect.ReadHours
                             || effect instanceof Effect.LookBack
-                            || effect instanceof Effect.ReadHistory,
+                            || effect instanceof Effect.ReadHistory
+                            || effect instanceof Effect.TryOut,
                     effect.toString());
         }
     }
@@ -73,7 +74,7 @@ class NamedScreenTest {
         Board empty = FakeShell.unopened().board();
         for (NamedScreen name : NamedScreen.values()) {
             boolean isAboutOne =
-                    Set.of("SHEET", "IN_HAND", "MACHINE", "MINUTES").contains(name.name());
+                    Set.of("SHEET", "IN_HAND", "MACHINE", "WHY", "MINUTES").contains(name.name());
             assertEquals(!isAboutOne, name.canOpen(empty), name.name());
         }
     }

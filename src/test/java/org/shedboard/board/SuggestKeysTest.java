@@ -39,11 +39,11 @@ class SuggestKeysTest {
     }
 
     @Test
-    void j_lists_the_figures_and_escape_leads_back() {
-        shell.types("j");
+    void the_scorecard_leads_to_the_figures_and_escape_leads_back() {
+        shell.types("js");
         assertTrue(shell.board().screen() instanceof Screen.Suggested);
         shell.press(Key.ESCAPE);
-        assertTrue(shell.board().screen() instanceof Screen.Places);
+        assertTrue(shell.board().screen() instanceof Screen.ScorecardPage);
     }
 
     @Test

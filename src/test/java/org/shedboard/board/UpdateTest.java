@@ -20,6 +20,7 @@ import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.register.History;
@@ -57,6 +58,9 @@ class UpdateTest {
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
                 new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")),
+                new Msg.Tried(WhatIf.NOTHING, WhatIf.NOTHING.on(seen.outlook())),
+                new Msg.Kept(WhatIf.NOTHING),
+                new Msg.NotKept(WhatIf.NOTHING, refusal),
                 new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
                 new Msg.Written("The report is there."),
                 new Msg.WentWrong("The disk is full."),
@@ -95,6 +99,10 @@ class UpdateTest {
             boards.add(shell.board().on(Deeds.scorecard(shell.board(), page)));
         }
         boards.add(withOursOut());
+        boards.add(FakeShell.demonstration().types("12y").board());
+        boards.add(FakeShell.demonstration().types("=d1").board());
+        Better better = new Better(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3"));
+        boards.add(TrialKeys.offer(shell.board().offering(Optional.of(better))).board());
         boards.add(shell.board().on(new Screen.Closing(0)));
         boards.add(shell.board().on(RingKeys.of(shell.board(), 1, 0)));
         boards.add(shell.board().on(new Screen.Suggested(List.of(), 0)));

@@ -31,6 +31,7 @@ import org.shedboard.day.Outlook;
 import org.shedboard.day.Planning;
 import org.shedboard.day.Quoting;
 import org.shedboard.day.Setup;
+import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.forecast.Experience;
@@ -248,6 +249,10 @@ final class Rehearsal {
         }
         if (effect instanceof Effect.CarryOut carry) {
             carryOut(carry.act());
+        } else if (effect instanceof Effect.TryOut tried) {
+            told(new Msg.Tried(tried.whatIf(), tried.whatIf().on(Outlook.of(day(), now))));
+        } else if (effect instanceof Effect.Keep keep) {
+            keep(keep);
         } else if (effect instanceof Effect.AskFix ask) {
             told(new Msg.FixOffered(FixOffer.of(Outlook.of(day(), now), ask.visitId(), ask.pointId())));
         } else if (effect instanceof Effect.AskQuote ask) {
@@ -307,6 +312,17 @@ final class Rehearsal {
         day = Optional.of(done.day());
         seen();
         told(new Msg.Saved(act, done.subject(), Optional.of(done.trace())));
+    }
+
+    private void keep(Effect.Keep keep) {
+        WhatIf whatIf = keep.whatIf();
+        Outcome outcome = whatIf.postedAs(keep.shown()).carryOut(day(), now);
+        if (outcome instanceof Outcome.Refused refused) {
+            told(new Msg.NotKept(whatIf, refused.refusal()));
+            return;
+        }
+        day = Optional.of(((Outcome.Done) outcome).day());
+        seen().told(new Msg.Kept(whatIf));
     }
 
     private void makeShop(Shop shop) {

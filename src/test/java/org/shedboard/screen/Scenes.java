@@ -22,6 +22,9 @@ import org.shedboard.estimate.Figure;
 import org.shedboard.learn.Circumstances;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Sort;
+import org.shedboard.pack.Plan;
+import org.shedboard.pack.Search;
+import org.shedboard.pack.search.Packer;
 import org.shedboard.pack.story.Differences;
 import org.shedboard.shop.Amount;
 import org.shedboard.shop.Condition;
@@ -85,6 +88,8 @@ final class Scenes {
         questions();
         register();
         minutes();
+        why();
+        trial();
         axis();
         takingBack();
         byHand();
@@ -164,21 +169,64 @@ final class Scenes {
         return rehearsal.day().expectVisit(selected).state() == VisitState.BOOKED;
     }
 
+    private static void trial() {
+        add("trial", "hoist-out", () -> demonstration().type("=k10hose").press(Key.ENTER));
+        add("trial", "nothing-yet", () -> demonstration().type("="));
+        add("trial", "several", () -> several().press(Key.DOWN));
+        add("trial", "not-possible", () -> sickFromEleven().later(120));
+        add("trial", "better-plan", () -> backAfterAll().type("b"));
+        add("trial", "which-promise", () -> demonstration().type("=p"));
+    }
+
+    /** Three people leave and come back; the plan that was moved along is far from the best by then. */
+    private static Rehearsal backAfterAll() {
+        Rehearsal rehearsal = demonstration();
+        List<String> people = List.of("P1", "P2", "P3");
+        people.forEach(person -> rehearsal.done(new Act.Stop(person, true)));
+        people.forEach(person ->
+                rehearsal.done(new Act.BeHere(person, rehearsal.outlook().at().plusSeconds(7 * 3600))));
+        Plan found = Packer.pack(rehearsal.outlook().problem(), new Search(3, 3000));
+        Posted plan = new Posted(found, rehearsal.day().origin());
+        return rehearsal.told(new Msg.BetterFound(plan, rehearsal.outlook().differenceTo(found)));
+    }
+
+    private static Rehearsal several() {
+        Rehearsal rehearsal = sickFromEleven().type("k10hose");
+        return rehearsal.press(Key.ENTER);
+    }
+
+    /** Tobin stays until eleven. */
+    private static Rehearsal sickFromEleven() {
+        Rehearsal rehearsal = demonstration().type("=w21");
+        for (int letter = 0; letter < 8; letter++) {
+            rehearsal.press(Key.BACKSPACE);
+        }
+        return rehearsal.type("11:00").press(Key.ENTER);
+    }
+
+    private static void why() {
+        add("why", "waits", () -> demonstration().type("12").type("y"));
+        add("why", "begun", () -> demonstration().type("7").type("y"));
+        add("why", "another-task", () -> demonstration().type("12y").press(Key.DOWN, Key.DOWN, Key.DOWN));
+        add("why", "booked", () -> onTheBooking().type("y"));
+        add("why", "done", () -> demonstration().type("7y").press(Key.UP, Key.UP, Key.UP, Key.UP));
+    }
+
     private static void minutes() {
         add(
                 "minutes",
                 "muddy",
-                () -> demonstration().type("12").press(Key.ENTER).type("y"));
-        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("y"));
+                () -> demonstration().type("12").press(Key.ENTER).type("yy"));
+        add("minutes", "begun", () -> demonstration().type("7").press(Key.ENTER).type("yy"));
         add(
                 "minutes",
                 "clean",
-                () -> demonstration().type("11").press(Key.ENTER).type("y"));
-        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("y"));
+                () -> demonstration().type("11").press(Key.ENTER).type("yy"));
+        add("minutes", "booked", () -> onTheBooking().press(Key.ENTER).type("yy"));
         add(
                 "minutes",
                 "moved-up",
-                () -> demonstration().type("7").press(Key.ENTER).type("y").press(Key.DOWN, Key.DOWN, Key.DOWN));
+                () -> demonstration().type("7").press(Key.ENTER).type("yy").press(Key.DOWN, Key.DOWN, Key.DOWN));
     }
 
     private static void register() {
@@ -251,15 +299,15 @@ final class Scenes {
     }
 
     private static void scorecard() {
-        add("scorecard", "said", () -> demonstration().type("y"));
-        add("scorecard", "said-moved-up", () -> down(demonstration().type("y"), 30));
-        add("scorecard", "drawn", () -> demonstration().type("yp"));
-        add("scorecard", "set-aside", () -> repairsRunAway().type("ya"));
+        add("scorecard", "said", () -> demonstration().type("j"));
+        add("scorecard", "said-moved-up", () -> down(demonstration().type("j"), 30));
+        add("scorecard", "drawn", () -> demonstration().type("jp"));
+        add("scorecard", "set-aside", () -> repairsRunAway().type("ja"));
         add("board", "repairs-run-away", Scenes::repairsRunAway);
-        add("scorecard", "repairs-run-away", () -> repairsRunAway().type("y"));
-        add("scorecard", "own-shop-empty", () -> ownShop().type("y"));
-        add("scorecard", "own-shop-nothing-drawn", () -> ownShop().type("yp"));
-        add("scorecard", "own-shop-nothing-aside", () -> ownShop().type("ya"));
+        add("scorecard", "repairs-run-away", () -> repairsRunAway().type("j"));
+        add("scorecard", "own-shop-empty", () -> ownShop().type("j"));
+        add("scorecard", "own-shop-nothing-drawn", () -> ownShop().type("jp"));
+        add("scorecard", "own-shop-nothing-aside", () -> ownShop().type("ja"));
     }
 
     /** Repairs that take half as long again for some days, and clocks forgotten or never begun. */
@@ -610,13 +658,13 @@ final class Scenes {
     }
 
     private static void suggested() {
-        add("suggest", "figures", () -> contradicted().type("j"));
-        add("suggest", "none", () -> demonstration().type("j"));
-        add("suggest", "accept", () -> contradicted().type("j").press(Key.ENTER));
+        add("suggest", "figures", () -> contradicted().type("js"));
+        add("suggest", "none", () -> demonstration().type("js"));
+        add("suggest", "accept", () -> contradicted().type("js").press(Key.ENTER));
         add(
                 "suggest",
                 "accepted",
-                () -> contradicted().type("j").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
+                () -> contradicted().type("js").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
     }
 
     /** By a catalogue that has much less for two things than they take. */

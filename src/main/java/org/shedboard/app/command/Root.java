@@ -25,6 +25,7 @@ import picocli.CommandLine.ScopeType;
             TakeInCommand.class,
             PromiseCommand.class,
             EstimateCommand.class,
+            WhyCommand.class,
             FloorCommands.Start.class,
             FloorCommands.Finish.class,
             FloorCommands.Pause.class,
