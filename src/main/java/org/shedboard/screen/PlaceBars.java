@@ -16,11 +16,13 @@ final class PlaceBars {
     private final Canvas canvas;
     private final Outlook outlook;
     private final TimeAxis axis;
+    private final VisitPointing pointing;
 
-    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis) {
+    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis, VisitPointing pointing) {
         this.canvas = canvas;
         this.outlook = outlook;
         this.axis = axis;
+        this.pointing = pointing;
     }
 
     /** @param rows one, or two where there is room for who works on it */
@@ -30,12 +32,15 @@ final class PlaceBars {
         for (StoodStay stay : StoodStay.in(outlook, placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
                 labels.add(stood(row, stay));
+                pointing.visit(
+                        axis.between(rows, stay.from(), stay.to()), stay.visit().id());
             }
         }
         for (Plan.StayPlace stay : outlook.staysIn(placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
                 StayBar bar = new StayBar(outlook, axis, stay);
                 bar.draw(canvas, row);
+                pointing.visit(bar.columns(rows), stay.job());
                 if (rows.height() > 1) {
                     bar.people(canvas, rows.row(1));
                 }

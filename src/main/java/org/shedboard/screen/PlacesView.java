@@ -43,6 +43,7 @@ final class PlacesView {
     private final Outlook outlook;
     private final Day day;
     private final List<Concern> concerns;
+    private final VisitPointing pointing;
 
     PlacesView(Canvas canvas, Board board, Screen.Places screen) {
         this.canvas = canvas;
@@ -51,6 +52,7 @@ final class PlacesView {
         this.outlook = board.expectOutlook();
         this.day = outlook.day();
         this.concerns = Concerns.of(outlook);
+        this.pointing = new VisitPointing(canvas, Yard.of(outlook), screen.selected());
     }
 
     void draw(Region page) {
@@ -118,6 +120,11 @@ final class PlacesView {
                 line = canvas.textRight(line, " " + Words.say("board.more", sentences.size() - row - 1), Style.QUIET);
             }
             canvas.text(line, sentences.get(row), styles.get(row));
+            int concern = row - sentences.size() + board.read().drifts().size() + concerns.size();
+            if (!last && concern >= 0 && concern < concerns.size()) {
+                Region whole = region.row(row);
+                concerns.get(concern).visitId().ifPresent(id -> pointing.visit(whole, id));
+            }
         }
     }
 
@@ -170,7 +177,8 @@ final class PlacesView {
                 scale.drawMidnights(canvas, rows.row(row));
                 canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
             }
-            new PlaceBars(canvas, outlook, axis).draw(rows, places.get(i).id());
+            new PlaceBars(canvas, outlook, axis, pointing)
+                    .draw(rows, places.get(i).id());
         }
     }
 
@@ -214,16 +222,11 @@ final class PlacesView {
         if (listed.isEmpty()) {
             canvas.text(rows.row(0).inside(1, 0), Words.say("board.empty"), Style.QUIET);
         }
-        Optional<String> selected = screen.selected();
-        int index = 0;
-        for (int i = 0; i < listed.size(); i++) {
-            if (selected.filter(listed.get(i).id()::equals).isPresent()) {
-                index = i;
-            }
-        }
+        int index = pointing.cursor();
         int first = Math.max(0, index - rows.height() + 1);
         for (int row = 0; row < rows.height() && first + row < listed.size(); row++) {
             table.entry(rows.row(row), listed.get(first + row), first + row == index);
+            pointing.visit(rows.row(row), listed.get(first + row).id());
         }
     }
 
