@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -57,6 +58,7 @@ final class Bench {
     private final BetterPlans betterPlans;
     private final DayWatch watch;
     private Optional<Workshop> workshop = Optional.empty();
+    private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
 
@@ -103,10 +105,17 @@ final class Bench {
         jobs.add(() -> enter(Demonstration.ready(home)));
     }
 
+    /** Keeps a form that is half filled in, or no longer. */
+    void keep(Map<String, String> form) {
+        jobs.add(() -> draft.ifPresent(file -> file.keep(form)));
+    }
+
     private void enter(Path shopHome) {
         workshop.ifPresent(Workshop::close);
         workshop = Optional.of(Workshop.open(shopHome, TERMINAL, at));
+        draft = Optional.of(new DraftFile(shopHome));
         look();
+        tell.accept(new Msg.FormKept(draft.get().read()));
     }
 
     void perform(Effect effect, String who) {

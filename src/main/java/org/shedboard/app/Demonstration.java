@@ -1,6 +1,7 @@
 package org.shedboard.app;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
@@ -28,6 +29,7 @@ final class Demonstration {
         if (Store.exists(place)) {
             expectDemonstration(place);
             Store.remove(place);
+            new DraftFile(place).keep(Map.of());
         }
         return ready(home);
     }

@@ -18,8 +18,12 @@ final class FullScreen {
     private final Log log;
     private final Manner manner;
 
-    /** How the screen is shown on this terminal. */
-    record Manner(boolean isAscii, Scheme scheme) {}
+    /**
+     * How the screen is shown on this terminal.
+     *
+     * @param takesMouse whether pointing at it presses its keys
+     */
+    record Manner(boolean isAscii, Scheme scheme, boolean takesMouse) {}
 
     FullScreen(Log log, Manner manner) {
         this.log = log;
@@ -27,7 +31,7 @@ final class FullScreen {
     }
 
     void run(Path home, Globals globals, int processors) throws IOException {
-        try (Display display = Display.open(manner.scheme())) {
+        try (Display display = Display.open(manner.scheme(), manner.takesMouse())) {
             Session session = new Session(display, home, globals.demo(), globals.at(), manner.isAscii(), processors);
             runGuarded(session);
         } finally {

@@ -1,21 +1,25 @@
 package org.shedboard.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Supplier;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
+import org.shedboard.board.KeptForm;
 import org.shedboard.board.Msg;
 import org.shedboard.board.Turn;
 import org.shedboard.board.Update;
 import org.shedboard.grid.Grid;
+import org.shedboard.screen.Press;
 import org.shedboard.screen.View;
 import org.shedboard.term.Display;
 import org.shedboard.term.Event;
@@ -43,6 +47,13 @@ final class Session {
     private final BlockingQueue<Happening> queue = new LinkedBlockingQueue<>();
     private Board board;
     private boolean over;
+    /** The form as it stands in the file. */
+    private Map<String, String> kept = Map.of();
+
+    private Optional<Painted> painted = Optional.empty();
+
+    /** A board and what it looked like when it was painted last. */
+    private record Painted(Board board, Grid grid) {}
 
     /**
      * @param home where the shop is, or will be
@@ -98,6 +109,7 @@ final class Session {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } finally {
+            keepForm();
             bench.close();
         }
     }
@@ -114,6 +126,7 @@ final class Session {
 
     private void handle(Happening happening) {
         if (happening instanceof Happening.Told told) {
+            kept = told.msg() instanceof Msg.FormKept form ? form.words() : kept;
             update(told.msg());
         } else if (happening instanceof Happening.Failed failed) {
             throw new IllegalStateException("a thread of the program failed", failed.fault());
@@ -127,9 +140,24 @@ final class Session {
     private void handle(Event event) {
         if (event instanceof Event.Pressed pressed) {
             update(new Msg.Pressed(pressed.key(), keyClock.get()));
+        } else if (event instanceof Event.Pointed pointed) {
+            point(pointed);
         } else if (event instanceof Event.Gone) {
             over = true;
         }
+    }
+
+    /** What was pointed at is what was seen: on a board that is no longer the painted one nobody knows what was meant. */
+    private void point(Event.Pointed pointed) {
+        boolean isSeen = painted.filter(last -> last.board() == board).isPresent();
+        if (!isSeen || !painted.get().grid().size().region().contains(pointed.column(), pointed.row())) {
+            return;
+        }
+        painted.get()
+                .grid()
+                .meaningAt(pointed.column(), pointed.row())
+                .map(Press.class::cast)
+                .ifPresent(press -> update(new Msg.Pointed(press.keys(), keyClock.get())));
     }
 
     /** A moment on a clock that only goes forward, for telling a bounce from a second press. */
@@ -140,6 +168,9 @@ final class Session {
     private void update(Msg msg) {
         Turn turn = Update.of(board, msg);
         board = turn.board();
+        if (!kept.isEmpty() && KeptForm.of(board).isEmpty()) {
+            keepForm();
+        }
         turn.effects().forEach(this::perform);
     }
 
@@ -148,6 +179,8 @@ final class Session {
             over = true;
         } else if (effect instanceof Effect.Repaint) {
             display.repaint();
+        } else if (effect instanceof Effect.StandAside) {
+            standAside();
         } else {
             bench.perform(effect, board.seen().isPresent() ? board.who() : "");
         }
@@ -157,6 +190,24 @@ final class Session {
         if (!over) {
             Grid grid = View.of(board, display.size());
             display.show(ascii ? grid.toAscii() : grid);
+            painted = Optional.of(new Painted(board, grid));
+        }
+    }
+
+    /** The form that would be lost is kept for the next start; one that is taken in or dropped is not. */
+    private void keepForm() {
+        Map<String, String> form = KeptForm.of(board);
+        if (!form.equals(kept)) {
+            kept = form;
+            bench.keep(form);
+        }
+    }
+
+    private void standAside() {
+        try {
+            display.standAside();
+        } catch (IOException gone) {
+            throw new UncheckedIOException(gone);
         }
     }
 }

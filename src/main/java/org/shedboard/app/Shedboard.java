@@ -117,7 +117,7 @@ final class Shedboard {
             workshops().open().close();
         }
         try {
-            FullScreen.Manner manner = new FullScreen.Manner(isAscii(), scheme());
+            FullScreen.Manner manner = new FullScreen.Manner(isAscii(), scheme(), globals.mouse());
             new FullScreen(new Log(home()), manner).run(home(), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

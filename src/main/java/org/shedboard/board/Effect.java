@@ -65,6 +65,9 @@ public sealed interface Effect {
     /** Paint the whole screen anew. */
     record Repaint() implements Effect {}
 
+    /** Give the terminal to the shell that the program was started from, until it calls the program back. */
+    record StandAside() implements Effect {}
+
     /** Leave. */
     record Quit() implements Effect {}
 }

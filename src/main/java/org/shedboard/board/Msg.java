@@ -3,6 +3,7 @@ package org.shedboard.board;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.FixOffer;
@@ -27,6 +28,24 @@ public sealed interface Msg {
      * @param at when, on a clock that only goes forward
      */
     record Pressed(Key key, Instant at) implements Msg {}
+
+    /**
+     * Somebody pointed at what stands for these keys.
+     *
+     * @param at when, on a clock that only goes forward
+     */
+    record Pointed(List<Key> keys, Instant at) implements Msg {
+        public Pointed {
+            keys = List.copyOf(keys);
+        }
+    }
+
+    /** A form that was half filled in when the program ended last, in the words it was kept in. */
+    record FormKept(Map<String, String> words) implements Msg {
+        public FormKept {
+            words = Map.copyOf(words);
+        }
+    }
 
     /** The day was read, after a change or because a minute went by. */
     record Seen(Outlook outlook, SpanTally tally) implements Msg {}

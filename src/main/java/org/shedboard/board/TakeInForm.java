@@ -88,6 +88,11 @@ public record TakeInForm(
         return texts.getOrDefault(of, Typing.EMPTY);
     }
 
+    /** Whether anything was typed or wanted, which would be lost with it. */
+    boolean isTouched() {
+        return !texts.isEmpty() || isWanted();
+    }
+
     public boolean isKnownMachine() {
         return machineId.isPresent();
     }

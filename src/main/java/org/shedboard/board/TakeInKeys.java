@@ -36,8 +36,7 @@ final class TakeInKeys {
 
     Turn press(Key key) {
         if (key.kind() == Key.Kind.ESCAPE) {
-            boolean untouched = form.texts().isEmpty() && !form.isWanted();
-            return Turn.to(board.keeping(untouched ? Optional.empty() : Optional.of(form))
+            return Turn.to(board.keeping(Optional.of(form).filter(TakeInForm::isTouched))
                     .back());
         }
         if (key.isControl('s')) {

@@ -1,6 +1,8 @@
 package org.shedboard.board;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.shedboard.day.Act;
@@ -33,6 +35,12 @@ public final class Update {
     private static Turn told(Board board, Msg msg) {
         if (msg instanceof Msg.Pressed pressed) {
             return pressed(board, pressed);
+        }
+        if (msg instanceof Msg.Pointed pointed) {
+            return pointed(board, pointed);
+        }
+        if (msg instanceof Msg.FormKept kept) {
+            return Turn.to(kept(board, kept));
         }
         if (msg instanceof Msg.Seen seen) {
             return seen(board, seen);
@@ -103,10 +111,40 @@ public final class Update {
                 : Turn.to(noted);
     }
 
+    /** It is offered again like one that was left by Escape; one that somebody has begun meanwhile goes first. */
+    private static Board kept(Board board, Msg.FormKept kept) {
+        if (board.seen().isEmpty() || !KeptForm.of(board).isEmpty()) {
+            return board;
+        }
+        TakeInForm form = KeptForm.read(kept.words(), board.expectDay().books());
+        return form.isTouched()
+                ? board.keeping(Optional.of(form)).noting(Note.done(Words.say("form.kept_overnight")))
+                : board;
+    }
+
+    /** The keys were meant for the screen that was pointed at: where one of them leads elsewhere, the rest is let go. */
+    private static Turn pointed(Board board, Msg.Pointed pointed) {
+        Board next = board;
+        List<Effect> effects = new ArrayList<>();
+        for (Key key : pointed.keys()) {
+            if (next.overlay().isPresent() != board.overlay().isPresent()
+                    || next.screen().getClass() != board.screen().getClass()) {
+                break;
+            }
+            Turn turn = pressed(next, new Msg.Pressed(key, pointed.at()));
+            next = turn.board();
+            effects.addAll(turn.effects());
+        }
+        return new Turn(next, effects);
+    }
+
     private static Turn pressed(Board board, Msg.Pressed pressed) {
         Key key = pressed.key();
         if (key.isControl('l')) {
             return Turn.to(board, new Effect.Repaint());
+        }
+        if (key.isControl('z')) {
+            return Turn.to(board, new Effect.StandAside());
         }
         if (key.isControl('c')) {
             return Turn.to(board, new Effect.Quit());

@@ -1,5 +1,6 @@
 package org.shedboard.grid;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -13,12 +14,14 @@ public final class Canvas {
     private final Region clip;
     private final char[] glyphs;
     private final Style[] styles;
+    private final List<Spot> spots;
 
-    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles) {
+    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles, List<Spot> spots) {
         this.size = size;
         this.clip = clip;
         this.glyphs = glyphs;
         this.styles = styles;
+        this.spots = spots;
     }
 
     /** A blank canvas in the normal style. */
@@ -27,12 +30,12 @@ public final class Canvas {
         Style[] styles = new Style[glyphs.length];
         Arrays.fill(glyphs, ' ');
         Arrays.fill(styles, Style.NORMAL);
-        return new Canvas(size, size.region(), glyphs, styles);
+        return new Canvas(size, size.region(), glyphs, styles, new ArrayList<>());
     }
 
     /** The same cells, of which only those in the region can be drawn on. */
     public Canvas within(Region region) {
-        return new Canvas(size, clip.intersect(region), glyphs, styles);
+        return new Canvas(size, clip.intersect(region), glyphs, styles, spots);
     }
 
     /** What can be drawn on. */
@@ -42,7 +45,18 @@ public final class Canvas {
 
     /** What was drawn so far. */
     public Grid grid() {
-        return new Grid(size, glyphs.clone(), styles.clone());
+        return new Grid(size, glyphs.clone(), styles.clone(), spots);
+    }
+
+    /** From now on whoever points at the region means this; it draws nothing. */
+    public void spot(Region region, Spot.Meaning meaning) {
+        Region inside = region.intersect(clip);
+        if (!inside.isEmpty()) spots.add(new Spot(inside, meaning));
+    }
+
+    /** Takes all spots away: what is drawn next covers what they belong to. */
+    public void withoutSpots() {
+        spots.clear();
     }
 
     /** Draws a text in the region's first row, cut where it is too long; gives what is left to the right of it. */

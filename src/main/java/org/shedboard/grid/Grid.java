@@ -3,10 +3,12 @@ package org.shedboard.grid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A finished screen: rows and columns of cells, each with a glyph and a style. A wide glyph takes two cells, the second
- * of which is its tail. No glyph is a control character.
+ * of which is its tail. No glyph is a control character. Besides, it knows what its spots stand for; two screens that look the same
+ * are equal whatever these are.
  */
 public final class Grid {
     /** What the cells hold where a wide glyph reaches over from the left; never handed out. */
@@ -15,11 +17,13 @@ public final class Grid {
     private final Size size;
     private final char[] glyphs;
     private final Style[] styles;
+    private final List<Spot> spots;
 
-    Grid(Size size, char[] glyphs, Style[] styles) {
+    Grid(Size size, char[] glyphs, Style[] styles, List<Spot> spots) {
         this.size = size;
         this.glyphs = glyphs;
         this.styles = styles;
+        this.spots = List.copyOf(spots);
     }
 
     public Size size() {
@@ -41,13 +45,22 @@ public final class Grid {
         return styles[index(column, row)];
     }
 
+    /** What a cell stands for when somebody points at it: of spots one over the other, the one laid last. */
+    public Optional<Spot.Meaning> meaningAt(int column, int row) {
+        for (int i = spots.size() - 1; i >= 0; i--) {
+            if (spots.get(i).region().contains(column, row))
+                return Optional.of(spots.get(i).meaning());
+        }
+        return Optional.empty();
+    }
+
     /** The same screen in printable ASCII only; a wide glyph becomes two question marks. */
     public Grid toAscii() {
         char[] plain = new char[glyphs.length];
         for (int i = 0; i < plain.length; i++) {
             plain[i] = glyphs[i] == TAIL ? TextWidth.UNKNOWN : Glyphs.ascii(glyphs[i]);
         }
-        return new Grid(size, plain, styles);
+        return new Grid(size, plain, styles, spots);
     }
 
     /** The glyphs row by row, without blanks at the end. */

@@ -90,6 +90,7 @@ final class AheadView {
         heading(region.row(0), parts(weeks.days().get(0)));
         for (int row = 0; row < rows; row++) {
             day(region.row(row + 1), weeks.days().get(first + row), first + row == chosen);
+            Press.row(canvas, region.row(row + 1), first + row, chosen);
         }
     }
 

@@ -35,6 +35,7 @@ final class ClosingView {
         Region rest = body.below(2);
         int first = firstShown(items, rest);
         for (int i = first; i < items.size(); i++) {
+            Press.row(canvas, rest.top(lines(items.get(i), rest).size()), i, screen.row());
             rest = item(rest, items.get(i), i == screen.row());
         }
     }

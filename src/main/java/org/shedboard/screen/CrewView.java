@@ -77,6 +77,7 @@ final class CrewView {
         int first = Math.max(0, row() - rows.height() + 1);
         for (int i = 0; i < rows.height() && first + i < crew.size(); i++) {
             person(rows.row(i).left(status), crew.get(first + i), first + i == row());
+            Press.row(canvas, rows.row(i), first + i, row());
             scale.drawMidnights(canvas, rows.row(i));
             new CrewBar(canvas, outlook, axis).draw(rows.row(i), crew.get(first + i));
         }

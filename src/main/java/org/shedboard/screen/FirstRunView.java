@@ -1,6 +1,7 @@
 package org.shedboard.screen;
 
 import java.util.Locale;
+import org.shedboard.board.Key;
 import org.shedboard.grid.BigLetters;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Region;
@@ -18,6 +19,8 @@ final class FirstRunView {
                 .below(1);
         canvas.text(rest.row(0), Words.say("first.own"), Style.STRONG);
         canvas.text(rest.row(2), Words.say("first.demo"), Style.STRONG);
+        Press.key(canvas, rest.top(2), Key.of('1'));
+        Press.key(canvas, rest.below(2).top(2), Key.of('2'));
         canvas.paragraph(rest.below(4), Words.say("first.caution"), Style.CAUTION);
     }
 }

@@ -2,9 +2,11 @@ package org.shedboard.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.board.Binding;
 import org.shedboard.board.Board;
 import org.shedboard.board.Deed;
+import org.shedboard.board.Key;
 import org.shedboard.board.Keys;
 import org.shedboard.board.Note;
 import org.shedboard.board.Overlay;
@@ -17,6 +19,9 @@ import org.shedboard.words.Words;
 
 /** The lines at the foot of every screen: the latest note with whether all is saved, and the keys that work now. */
 final class Foot {
+    /** Keys that a sentence at the foot may name. */
+    private static final List<Key> NAMED = List.of(Key.ENTER, Key.ESCAPE, Key.TAB, Key.control('s'));
+
     /** Columns between two keys. */
     private static final int GAP = 2;
     /** Rows of a note; longer ones are cut. */
@@ -58,16 +63,33 @@ final class Foot {
         Region line = lines.row(0);
         if (board.overlay().isPresent()) {
             boolean typed = board.overlay().get() instanceof Overlay.TypeIn;
-            canvas.text(line, Words.say(typed ? "ask.type_foot" : "ask.foot"), Style.QUIET);
+            sentence(canvas, line, Words.say(typed ? "ask.type_foot" : "ask.foot"));
         } else if (board.screen() instanceof Screen.TakeIn) {
-            canvas.text(line, Words.say("form.foot"), Style.QUIET);
+            sentence(canvas, line, Words.say("form.foot"));
         } else if (board.screen() instanceof Screen.Register) {
-            canvas.text(line, Words.say("register.foot"), Style.QUIET);
+            sentence(canvas, line, Words.say("register.foot"));
         } else if (board.screen() instanceof Screen.Setup) {
-            canvas.text(line, Words.say("setup.foot"), Style.QUIET);
+            sentence(canvas, line, Words.say("setup.foot"));
         } else if (board.seen().isPresent() || board.screen() instanceof Screen.FirstRun) {
             bound(canvas, lines);
         }
+    }
+
+    /** Keys told in a sentence: each can be pointed at, from its name to the comma. */
+    private static void sentence(Canvas canvas, Region line, String text) {
+        canvas.text(line, text, Style.QUIET);
+        Region rest = line;
+        for (String part : text.split("(?<=, )")) {
+            Region here = rest.left(TextWidth.of(part));
+            keyIn(part).ifPresent(key -> Press.key(canvas, touched(here), key));
+            rest = rest.rightOf(here.width());
+        }
+    }
+
+    private static Optional<Key> keyIn(String part) {
+        return NAMED.stream()
+                .filter(key -> part.contains(Words.say("key." + key.kind())))
+                .findFirst();
     }
 
     private String saved() {
@@ -91,16 +113,24 @@ final class Foot {
             if (width > rest.width()) {
                 return;
             }
+            Press.key(canvas, touched(rest.left(width + GAP)), binding.key());
             Region name = canvas.text(rest, binding.label(), Style.KEY);
             rest = canvas.text(name, " " + binding.name(), Style.NORMAL).rightOf(GAP);
         }
+    }
+
+    /** A finger wants two rows: that of the keys and the one above it. */
+    private static Region touched(Region key) {
+        return new Region(key.left(), key.top() - 1, key.width(), key.height() + 1);
     }
 
     private static Region help(Canvas canvas, Region line, List<Binding> on) {
         Region rest = line;
         for (Binding binding : on) {
             if (binding.deed() == Deed.HELP) {
+                Region whole = rest;
                 rest = canvas.textRight(rest, " " + binding.label() + " " + binding.name(), Style.KEY);
+                Press.key(canvas, touched(whole.rightOf(rest.width())), binding.key());
             }
         }
         return rest;

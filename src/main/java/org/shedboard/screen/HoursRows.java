@@ -34,7 +34,9 @@ final class HoursRows {
         Region rest = body.below(1);
         int first = Math.max(0, Math.min(chosen, rows.size() - 1) - rest.height() / 2);
         for (int i = first; i < rows.size(); i++) {
-            rest = row(rest, rows.get(i), i == chosen);
+            Region below = row(rest, rows.get(i), i == chosen);
+            Press.row(canvas, rest.top(rest.height() - below.height()), i, chosen);
+            rest = below;
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.shedboard.board.Board;
+import org.shedboard.board.Key;
 import org.shedboard.board.OpenForm;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
@@ -103,6 +104,7 @@ final class OpeningView {
     private void row(Region at, int row, String name, String said) {
         Style style = row == form.row() ? Style.SELECTED : Style.NORMAL;
         canvas.fill(at, style);
+        Press.row(canvas, at, row, form.row(), Key.of(' '));
         if (row == form.row()) {
             canvas.fill(at.left(1), Glyphs.POINTER, style);
         }

@@ -2,6 +2,7 @@ package org.shedboard.screen;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.shedboard.board.Key;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.Typing;
 import org.shedboard.grid.Canvas;
@@ -55,6 +56,7 @@ final class OverlayView {
                 canvas.fill(at.left(1), Glyphs.POINTER, style);
             }
             canvas.text(at.inside(1, 0), line(choice), style);
+            Press.key(canvas, at, Key.of(choice.key()));
         }
     }
 

@@ -18,13 +18,15 @@ final class PlaceBars {
     private final Canvas canvas;
     private final Outlook outlook;
     private final TimeAxis axis;
+    private final VisitPointing pointing;
     private final Optional<Hand> hand;
 
     /** @param hand the task that is held, whose stay is marked */
-    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis, Optional<Hand> hand) {
+    PlaceBars(Canvas canvas, Outlook outlook, TimeAxis axis, VisitPointing pointing, Optional<Hand> hand) {
         this.canvas = canvas;
         this.outlook = outlook;
         this.axis = axis;
+        this.pointing = pointing;
         this.hand = hand;
     }
 
@@ -35,12 +37,15 @@ final class PlaceBars {
         for (StoodStay stay : StoodStay.in(outlook, placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
                 labels.add(stood(row, stay));
+                pointing.visit(
+                        axis.between(rows, stay.from(), stay.to()), stay.visit().id());
             }
         }
         for (Plan.StayPlace stay : outlook.staysIn(placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
                 StayBar bar = new StayBar(outlook, axis, stay, isHeld(stay));
                 bar.draw(canvas, row);
+                pointing.visit(bar.columns(rows), stay.job());
                 if (rows.height() > 1) {
                     bar.people(canvas, rows.row(1));
                 }

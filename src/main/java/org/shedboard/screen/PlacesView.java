@@ -45,6 +45,7 @@ final class PlacesView {
     private final Optional<Hand> hand;
     private final Day day;
     private final List<Concern> concerns;
+    private final VisitPointing pointing;
 
     PlacesView(Canvas canvas, Board board, Screen.Places screen) {
         this(canvas, board, screen, board.expectOutlook(), Optional.empty());
@@ -58,6 +59,9 @@ final class PlacesView {
         this.hand = hand;
         this.day = outlook.day();
         this.concerns = Concerns.of(outlook);
+        // while a task is held, the keys that go up and down move it
+        List<Visit> toPointAt = hand.isPresent() ? List.of() : Yard.of(outlook);
+        this.pointing = new VisitPointing(canvas, toPointAt, screen.selected());
     }
 
     /** The places as they would be with a task where it is held. */
@@ -138,6 +142,11 @@ final class PlacesView {
                 line = canvas.textRight(line, " " + Words.say("board.more", sentences.size() - row - 1), Style.QUIET);
             }
             canvas.text(line, sentences.get(row), styles.get(row));
+            int concern = row - sentences.size() + board.read().drifts().size() + concerns.size();
+            if (!last && concern >= 0 && concern < concerns.size()) {
+                Region whole = region.row(row);
+                concerns.get(concern).visitId().ifPresent(id -> pointing.visit(whole, id));
+            }
         }
     }
 
@@ -190,7 +199,8 @@ final class PlacesView {
                 scale.drawMidnights(canvas, rows.row(row));
                 canvas.fill(axis.columnAt(rows.row(row), now), Glyphs.VERTICAL, Style.NOW);
             }
-            new PlaceBars(canvas, outlook, axis, hand).draw(rows, places.get(i).id());
+            new PlaceBars(canvas, outlook, axis, pointing, hand)
+                    .draw(rows, places.get(i).id());
         }
         Region under = region.below(1 + perPlace * places.size());
         hand.ifPresent(held -> HeldBar.draw(canvas, under, status, outlook, held, axis));
@@ -236,16 +246,11 @@ final class PlacesView {
         if (listed.isEmpty()) {
             canvas.text(rows.row(0).inside(1, 0), Words.say("board.empty"), Style.QUIET);
         }
-        Optional<String> selected = screen.selected();
-        int index = 0;
-        for (int i = 0; i < listed.size(); i++) {
-            if (selected.filter(listed.get(i).id()::equals).isPresent()) {
-                index = i;
-            }
-        }
+        int index = pointing.cursor();
         int first = Math.max(0, index - rows.height() + 1);
         for (int row = 0; row < rows.height() && first + row < listed.size(); row++) {
             table.entry(rows.row(row), listed.get(first + row), first + row == index);
+            pointing.visit(rows.row(row), listed.get(first + row).id());
         }
     }
 

@@ -53,6 +53,7 @@ final class RegisterView {
         int first = Math.max(0, screen.row() - region.height() + 1);
         for (int row = 0; row < region.height() && first + row < hits.size(); row++) {
             hit(region.row(row), hits.get(first + row), first + row == screen.row());
+            Press.row(canvas, region.row(row), first + row, screen.row());
         }
     }
 

@@ -87,6 +87,7 @@ final class RingView {
         for (int i = first; i < calls.size() && i - first < region.height(); i++) {
             Region line = region.row(i - first);
             boolean chosen = i == screen.row();
+            Press.row(canvas, line, i, screen.row());
             Style style = chosen ? Style.SELECTED : styleOf(calls.get(i));
             canvas.fill(line, style);
             if (chosen) {

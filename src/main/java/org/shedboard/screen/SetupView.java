@@ -21,6 +21,7 @@ final class SetupView {
         for (SetupForm.Field field : SetupForm.Field.values()) {
             boolean active = field == form.field();
             Region line = body.row(row);
+            Press.field(canvas, line, row, form.field().ordinal());
             if (active) {
                 canvas.fill(new Region(line.left() - 1, line.top(), 1, 1), Glyphs.POINTER, Style.STRONG);
             }

@@ -54,6 +54,9 @@ final class SheetView {
     private final Day day;
     private final Visit visit;
     private final List<Row> rows = new ArrayList<>();
+    /** The line that each task begins in. */
+    private final List<Integer> taskRows = new ArrayList<>();
+
     private int selectedRow;
     private int selectedEnd;
 
@@ -246,18 +249,30 @@ final class SheetView {
         int first = Math.min(last, shown + screen.scroll());
         for (int row = 0; row < region.height() && first + row < rows.size(); row++) {
             Row each = rows.get(first + row);
+            Region at = region.row(row);
             if (each.texts().size() == 1) {
                 canvas.text(region.row(row), each.texts().get(0), each.style());
             } else {
                 canvas.entry(region.row(row), each.columns(), each.texts(), each.style());
             }
+            taskAt(first + row).ifPresent(task -> Press.row(canvas, at, task, screen.task()));
             if (first + row == selectedRow) {
                 canvas.fill(new Region(region.left() - 1, region.top() + row, 1, 1), Glyphs.POINTER, Style.SELECTED);
             }
         }
     }
 
+    /** Which task a line of the list belongs to, counted through all stays; none for the headings. */
+    private Optional<Integer> taskAt(int row) {
+        int task = -1;
+        for (int began : taskRows) {
+            task += began <= row ? 1 : 0;
+        }
+        return rows.get(row).style() == Style.TITLE || task < 0 ? Optional.empty() : Optional.of(task);
+    }
+
     private void task(Task task, boolean selected, int width) {
+        taskRows.add(rows.size());
         Style style = selected ? Style.SELECTED : task.isDone() ? Style.QUIET : Style.NORMAL;
         if (selected) {
             selectedRow = rows.size();

@@ -50,6 +50,7 @@ final class ShelfView {
         int first = Math.max(0, Math.min(screen.row() - rest.height() + 1, rows.size() - 1));
         for (int i = first; i < rows.size() && i - first < rest.height(); i++) {
             row(rest.row(i - first), rows.get(i), i == screen.row());
+            Press.row(canvas, rest.row(i - first), i, screen.row());
         }
     }
 

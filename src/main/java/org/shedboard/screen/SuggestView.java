@@ -84,6 +84,7 @@ final class SuggestView {
             Region line = region.row(i - first);
             Style style = i == screen.row() ? Style.SELECTED : Style.NORMAL;
             canvas.fill(line, style);
+            Press.row(canvas, line, i, screen.row());
             if (i == screen.row()) {
                 canvas.fill(line.left(1), Glyphs.POINTER, style);
             }

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.shedboard.board.Board;
 import org.shedboard.board.DoorWords;
+import org.shedboard.board.Key;
 import org.shedboard.board.MinuteWords;
 import org.shedboard.board.NumberWords;
 import org.shedboard.board.TakeInForm;
@@ -93,10 +95,22 @@ final class TakeInView {
         for (Field field : Field.values()) {
             if (form.shows(field)) {
                 field(region.row(row), field);
+                pointAt(region.row(row), row);
                 row++;
             }
         }
         canvas.paragraph(region.below(row + 1), hint(), Style.QUIET);
+    }
+
+    /** While the machine is not found, the other fields have to wait. */
+    private void pointAt(Region at, int row) {
+        if (form.field() != Field.FIND) {
+            long cursor = Stream.of(Field.values())
+                    .limit(form.field().ordinal())
+                    .filter(form::shows)
+                    .count();
+            Press.field(canvas, at, row, (int) cursor);
+        }
     }
 
     private void field(Region row, Field field) {
@@ -239,6 +253,7 @@ final class TakeInView {
         for (int row = 0; row < rows && first + row < lines.size(); row++) {
             boolean picked = first + row == form.picked();
             Style style = picked ? Style.SELECTED : Style.NORMAL;
+            Press.row(canvas, region.row(row + 1), first + row, form.picked());
             canvas.fill(region.row(row + 1), picked ? Glyphs.POINTER : ' ', style);
             canvas.fill(region.row(row + 1).rightOf(1), style);
             canvas.text(region.row(row + 1).rightOf(2), lines.get(first + row), style);
@@ -249,6 +264,7 @@ final class TakeInView {
         int row = 0;
         for (MachineClass each : day.books().catalogue().classes()) {
             canvas.text(canvas.text(region.row(row), row + 1 + " ", Style.KEY), each.name(), Style.NORMAL);
+            Press.key(canvas, region.row(row), Key.of((char) ('1' + row)));
             row++;
         }
     }
@@ -261,9 +277,23 @@ final class TakeInView {
             Region rest = canvas.text(region.row(row), "%-3s".formatted(work.key()), Style.KEY);
             Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
             canvas.text(name, work.name(), wanted ? Style.SELECTED : Style.NORMAL);
+            canvas.spot(region.row(row), new Press(typing(work)));
             row++;
         }
         notices(region.below(row));
+    }
+
+    /** A half typed key goes first; a key that can become a longer one is meant as it is. */
+    private List<Key> typing(Work work) {
+        List<Key> keys = new ArrayList<>(form.text(Field.WORK).isEmpty() ? List.of() : List.of(Key.BACKSPACE));
+        work.key().chars().forEach(letter -> keys.add(Key.of((char) letter)));
+        boolean canGrow = reading.works().stream()
+                .anyMatch(
+                        other -> !other.key().equals(work.key()) && other.key().startsWith(work.key()));
+        if (canGrow) {
+            keys.add(Key.ENTER);
+        }
+        return keys;
     }
 
     private void notices(Region region) {
@@ -272,6 +302,7 @@ final class TakeInView {
             boolean wanted = form.noticeIds().contains(notices.get(i).id());
             Region rest = canvas.text(region.row(i), "%-3s".formatted(i + 1), Style.KEY);
             Region name = canvas.text(rest, wanted ? Glyphs.TICK + " " : "  ", Style.GOOD);
+            Press.key(canvas, region.row(i), Key.of((char) ('1' + i)));
             String text = Words.say("form.notice", notices.get(i).title());
             canvas.text(name, text, wanted ? Style.SELECTED : Style.NORMAL);
         }

@@ -1,6 +1,7 @@
 package org.shedboard.screen;
 
 import org.shedboard.board.Board;
+import org.shedboard.board.Overlay;
 import org.shedboard.board.Screen;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Grid;
@@ -11,24 +12,46 @@ import org.shedboard.words.Words;
 
 /** Draws the board as it is. */
 public final class View {
-    /** Below this a foreman would see too little to decide anything. */
-    private static final Size LEAST = new Size(80, 24);
+    /** Below this a foreman would see too little of the shop to decide anything. */
+    private static final Size WHOLE_SHOP = new Size(80, 24);
+
+    /** Below this not even one machine or one person can be shown. */
+    private static final Size LEAST = new Size(60, 18);
 
     private View() {}
 
     public static Grid of(Board board, Size size) {
         Canvas canvas = Canvas.of(size);
-        if (size.columns() < LEAST.columns() || size.rows() < LEAST.rows()) {
+        if (isLess(size, LEAST)) {
             canvas.paragraph(size.region(), Words.say("board.too_small", size.columns(), size.rows()), Style.STRONG);
             return canvas.grid();
         }
         Region page = size.region();
         Foot foot = new Foot(board);
         Region above = page.above(foot.rows(page.width()));
-        draw(canvas, above, board);
+        if (isLess(size, WHOLE_SHOP) && !isOfOne(board.screen())) {
+            canvas.paragraph(above, Words.say("board.too_small_for_all", size.columns(), size.rows()), Style.STRONG);
+        } else {
+            draw(canvas, above, board);
+        }
+        board.overlay().ifPresent(overlay -> ask(canvas, above, overlay));
         foot.draw(canvas, page.bottom(foot.rows(page.width())));
-        board.overlay().ifPresent(overlay -> OverlayView.draw(canvas, above, overlay));
         return canvas.grid();
+    }
+
+    private static boolean isLess(Size size, Size than) {
+        return size.columns() < than.columns() || size.rows() < than.rows();
+    }
+
+    /** Whether the screen is about one person or one machine. */
+    private static boolean isOfOne(Screen screen) {
+        return screen instanceof Screen.Next || screen instanceof Screen.Sheet;
+    }
+
+    /** What a question stands on cannot be pointed at. */
+    private static void ask(Canvas canvas, Region page, Overlay overlay) {
+        canvas.withoutSpots();
+        OverlayView.draw(canvas, page, overlay);
     }
 
     private static void draw(Canvas canvas, Region page, Board board) {

@@ -10,10 +10,11 @@ import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * How bytes become keys. Of several patterns that match, the last one wins: first stands one that swallows any sequence
- * nobody knows, then the library's own, then those of the number pad.
+ * nobody knows, then the library's own, then those of the number pad and of the mouse.
  */
 final class BoardKeys implements KeyDecodingProfile {
     private static final char ESCAPE = 27;
@@ -24,6 +25,15 @@ final class BoardKeys implements KeyDecodingProfile {
 
     private static final String PAD_KEYS = "0123456789+,-./*=";
 
+    /** Button, column and row as the terminal reports them, counted from 1 and at most as many digits as a window can have. */
+    private static final Pattern REPORT = Pattern.compile("[0-9]{1,3};[1-9][0-9]{0,4};[1-9][0-9]{0,4}");
+
+    private static final int FIRST_BUTTON = 0;
+    private static final int WHEEL_UP = 64;
+    private static final int WHEEL_DOWN = 65;
+    /** Shift, meta and control held meanwhile: a press is a press. */
+    private static final int MODIFIERS = 4 | 8 | 16;
+
     @Override
     public Collection<CharacterPattern> getPatterns() {
         List<CharacterPattern> patterns = new ArrayList<>();
@@ -31,6 +41,7 @@ final class BoardKeys implements KeyDecodingProfile {
         patterns.addAll(new DefaultKeyDecodingProfile().getPatterns());
         patterns.add(new BasicCharacterPattern(new KeyStroke(KeyType.Enter), '\r'));
         patterns.add(BoardKeys::numberPad);
+        patterns.add(BoardKeys::mouse);
         return patterns;
     }
 
@@ -52,10 +63,11 @@ final class BoardKeys implements KeyDecodingProfile {
     }
 
     private static KeyStroke meaning(List<Character> typed) {
-        StringBuilder code = new StringBuilder();
-        for (char character : typed.subList(2, typed.size())) code.append(character);
-        if (code.toString().equals("200~")) return new PasteMark(true);
-        return code.toString().equals("201~") ? new PasteMark(false) : new KeyStroke(KeyType.Unknown);
+        return switch (text(typed.subList(2, typed.size()))) {
+            case "200~" -> new PasteMark(true);
+            case "201~" -> new PasteMark(false);
+            default -> new KeyStroke(KeyType.Unknown);
+        };
     }
 
     private static Matching numberPad(List<Character> typed) {
@@ -65,6 +77,56 @@ final class BoardKeys implements KeyDecodingProfile {
         if (typed.get(2) == 'M') return new Matching(new KeyStroke(KeyType.Enter));
         int key = PAD_CODES.indexOf(typed.get(2));
         return key < 0 ? null : new Matching(new KeyStroke(PAD_KEYS.charAt(key), false, false));
+    }
+
+    /** {@code ESC [ < button ; column ; row} and M when it goes down, m when it goes up (xterm control sequences, SGR mouse mode 1006). */
+    private static Matching mouse(List<Character> typed) {
+        int length = typed.size();
+        if (typed.get(0) != ESCAPE || length > 1 && typed.get(1) != '[' || length > 2 && typed.get(2) != '<')
+            return null;
+        if (length < 4) return Matching.NOT_YET;
+        char last = typed.get(length - 1);
+        if (!isLast(last)) return length < LONGEST_SEQUENCE ? Matching.NOT_YET : null;
+        return new Matching(last == 'M' ? pressed(text(typed.subList(3, length - 1))) : new KeyStroke(KeyType.Unknown));
+    }
+
+    private static KeyStroke pressed(String report) {
+        if (!REPORT.matcher(report).matches()) return new KeyStroke(KeyType.Unknown);
+        String[] parts = report.split(";");
+        return switch (Integer.parseInt(parts[0]) & ~MODIFIERS) {
+            case FIRST_BUTTON -> new Touch(Integer.parseInt(parts[1]) - 1, Integer.parseInt(parts[2]) - 1);
+            case WHEEL_UP -> new KeyStroke(KeyType.ArrowUp);
+            case WHEEL_DOWN -> new KeyStroke(KeyType.ArrowDown);
+            default -> new KeyStroke(KeyType.Unknown);
+        };
+    }
+
+    private static String text(List<Character> characters) {
+        StringBuilder text = new StringBuilder();
+        for (char character : characters) text.append(character);
+        return text.toString();
+    }
+
+    /** A finger, or the mouse's first button, on a cell. */
+    static final class Touch extends KeyStroke {
+        final int column;
+        final int row;
+
+        Touch(int column, int row) {
+            super(KeyType.Unknown);
+            this.column = column;
+            this.row = row;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Touch touch && touch.column == column && touch.row == row;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * column + row;
+        }
     }
 
     /** The beginning or the end of a pasted text. */

@@ -8,13 +8,15 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
 /**
  * The terminal that the program was started in. Its output is buffered, because a write a cell is six times slower; it
  * finds its size by asking stty, because the other way waits for an answer to a question that is still in the buffer.
  */
-final class BoardTerminal extends UnixTerminal {
+class BoardTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 1 << 16;
     private static final int ESCAPE_GRACE_MILLISECONDS = 50;
 
@@ -23,21 +25,41 @@ final class BoardTerminal extends UnixTerminal {
     /** A frame may be half painted when a signal ends the program; the rest of it must not reach the shell's screen. */
     private boolean givenBack;
 
-    BoardTerminal() throws IOException {
+    private final boolean takesMouse;
+
+    /** @param takesMouse whether the terminal tells where it is pointed at, instead of marking text there */
+    BoardTerminal(boolean takesMouse) throws IOException {
+        this(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out), takesMouse);
+    }
+
+    BoardTerminal(InputStream in, OutputStream out, boolean takesMouse) throws IOException {
         super(
-                new EscapeGrace(new FileInputStream(FileDescriptor.in), ESCAPE_GRACE_MILLISECONDS),
-                new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), OUTPUT_BYTES),
+                new EscapeGrace(in, ESCAPE_GRACE_MILLISECONDS),
+                new BufferedOutputStream(out, OUTPUT_BYTES),
                 StandardCharsets.UTF_8,
                 CtrlCBehaviour.TRAP);
+        this.takesMouse = takesMouse;
         ready = true;
         makeAllKeysOrdinary();
+    }
+
+    /** Gives the terminal to the shell as the shell had it; {@link #resume} takes it back. */
+    void standAside() throws IOException {
+        exitPrivateMode();
+        flush();
+        restoreTerminalSettings();
     }
 
     /** Takes the terminal back after the shell had it; call before painting all of it. */
     void resume() throws IOException {
         makeAllKeysOrdinary();
+        if (isGivenBack()) enterPrivateMode();
         setKeyModes();
         setCursorVisible(false);
+    }
+
+    private synchronized boolean isGivenBack() {
+        return givenBack;
     }
 
     /** Ctrl-C, Z, \, S, Q, V and O are keys like others. */
@@ -45,9 +67,9 @@ final class BoardTerminal extends UnixTerminal {
         runSTTYCommand("-icanon", "-echo", "-isig", "-ixon", "-iexten", "min", "1");
     }
 
-    /** Marks around pasted text on; the keypad and the arrows send what is printed on them. */
+    /** Marks around pasted text on; the keypad and the arrows send what is printed on them; the mouse says where it is pressed. */
     private void setKeyModes() throws IOException {
-        send("\033[?2004h\033[?1l\033>");
+        send("\033[?2004h\033[?1l\033>" + (takesMouse ? "\033[?1000h\033[?1006h" : ""));
         flush();
     }
 
@@ -62,7 +84,7 @@ final class BoardTerminal extends UnixTerminal {
 
     @Override
     public synchronized void exitPrivateMode() throws IOException {
-        send("\033[?2004l");
+        send("\033[?2004l" + (takesMouse ? "\033[?1006l\033[?1000l" : ""));
         super.exitPrivateMode();
         givenBack = true;
     }

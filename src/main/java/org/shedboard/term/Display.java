@@ -43,9 +43,13 @@ public final class Display implements AutoCloseable {
         screen.startScreen();
     }
 
-    /** The full screen of the terminal that the program was started in. */
-    public static Display open(Scheme scheme) throws IOException {
-        return new Display(new BoardTerminal(), Palette.of(TerminalKind.ofProcess(), scheme));
+    /**
+     * The full screen of the terminal that the program was started in.
+     *
+     * @param takesMouse whether the terminal tells where it is pointed at, instead of marking text there
+     */
+    public static Display open(Scheme scheme, boolean takesMouse) throws IOException {
+        return new Display(new BoardTerminal(takesMouse), Palette.of(TerminalKind.ofProcess(), scheme));
     }
 
     /** Whether the program was started in a terminal that can show a full screen. */
@@ -106,6 +110,14 @@ public final class Display implements AutoCloseable {
         stale.set(true);
     }
 
+    /** The shell gets the terminal, and the program is stopped until the shell calls it back; then all is painted. */
+    public void standAside() throws IOException {
+        if (closed.get() || !(terminal instanceof BoardTerminal own)) return;
+        own.standAside();
+        StopSignal.stop();
+        resumed.set(true);
+    }
+
     @Override
     public void close() throws IOException {
         if (closed.getAndSet(true)) return;
@@ -153,7 +165,7 @@ public final class Display implements AutoCloseable {
         try {
             KeyStroke stroke = terminal.readInput();
             while (stroke.getKeyType() != KeyType.EOF) {
-                listener.accept(new Event.Pressed(KeyTranslation.toKey(stroke)));
+                listener.accept(KeyTranslation.toEvent(stroke));
                 stroke = terminal.readInput();
             }
         } catch (IOException cut) {

@@ -8,6 +8,9 @@ public sealed interface Event {
     /** A key was pressed. */
     record Pressed(Key key) implements Event {}
 
+    /** The finger or the mouse's first button went down on a cell, counted from 0. */
+    record Pointed(int column, int row) implements Event {}
+
     /** The window has another size now. */
     record Resized(Size size) implements Event {}
 

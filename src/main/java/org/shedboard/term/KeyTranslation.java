@@ -8,6 +8,12 @@ import org.shedboard.board.Key;
 final class KeyTranslation {
     private KeyTranslation() {}
 
+    static Event toEvent(KeyStroke stroke) {
+        return stroke instanceof BoardKeys.Touch touch
+                ? new Event.Pointed(touch.column, touch.row)
+                : new Event.Pressed(toKey(stroke));
+    }
+
     /** Modifiers of keys that are no letters are ignored: an arrow is an arrow. */
     static Key toKey(KeyStroke stroke) {
         if (stroke instanceof BoardKeys.PasteMark mark) return mark.isStart ? Key.PASTE_START : Key.PASTE_END;

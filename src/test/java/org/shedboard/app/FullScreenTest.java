@@ -2,19 +2,22 @@ package org.shedboard.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.testing.Tmux;
 
-/** How the full screen ends when it is not left by a key. */
+/** How the full screen takes the terminal and gives it back: left by a key, ended by a signal, stopped and called back. */
 @Tag("e2e")
 @Timeout(180)
 class FullScreenTest {
@@ -31,9 +34,9 @@ class FullScreenTest {
         Files.writeString(
                 home.resolve("start"),
                 "echo $$ > pid; exec " + java + " -XX:+UseSerialGC -cp '" + System.getProperty("java.class.path")
-                        + "' org.shedboard.app.Main --home . demo\n");
-        tmux.enter("cd " + home + "; clear; sh start; echo ended");
-        tmux.awaitText("Tussock Flat Machinery");
+                        + "' org.shedboard.app.Main --home . demo $MORE\n");
+        Files.writeString(home.resolve("wrapped"), "sh start\n");
+        tmux.enter("cd " + home + "; clear; stty -a > before");
     }
 
     @AfterEach
@@ -41,19 +44,115 @@ class FullScreenTest {
         if (tmux != null) tmux.close();
     }
 
+    @Test
+    void a_key_that_leaves_gives_the_terminal_back() throws Exception {
+        start("sh start; echo ended");
+        tmux.press("q");
+        tmux.awaitText("ended");
+        isGivenBack();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"TERM", "HUP"})
     void a_signal_closes_the_records_and_gives_the_terminal_back(String signal) throws Exception {
+        start("sh start; echo ended");
+        kill(signal);
+        tmux.awaitText("ended");
+        isGivenBack();
+        assertFalse(Files.exists(Homes.demonstration(home).resolve("owner")), "the records are still open");
+        assertFalse(Files.exists(new Log(home).file()), "something went wrong on the way");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TERM", "HUP"})
+    void a_signal_keeps_a_form_that_is_half_filled_in(String signal) throws Exception {
+        start("sh start; echo ended");
+        tmux.press("t");
+        tmux.awaitText("Take a machine in");
+        tmux.press("-l", "marrowby burr");
+        tmux.awaitText("▶ Marrowby, Dry Gully");
+        kill(signal);
+        tmux.awaitText("ended");
+        start("clear; sh start; echo ended");
+        tmux.awaitText("A machine was half taken in");
+        tmux.press("t");
+        tmux.awaitText("go on with it");
+        tmux.press("1");
+        tmux.awaitText("▶ Marrowby, Dry Gully");
+    }
+
+    @Test
+    void ctrl_z_gives_the_terminal_to_the_shell_and_fg_brings_all_of_the_screen_back() throws Exception {
+        start("set -m; sh wrapped; echo ended");
+        tmux.press("C-z");
+        tmux.awaitText("Stopped");
+        isGivenBack();
+        tmux.enter("clear; fg; echo over");
+        tmux.awaitText("Tussock Flat Machinery");
+        assertEquals("1", tmux.fact("alternate_on"));
+        assertEquals("1", tmux.fact("mouse_standard_flag"));
+        tmux.press("?");
+        tmux.awaitText("Take a machine in, or book one");
+        tmux.press("Escape");
+        tmux.awaitText("Needs you");
+        tmux.press("q");
+        tmux.awaitText("over");
+        isGivenBack();
+    }
+
+    @Test
+    void where_no_shell_could_call_it_back_ctrl_z_stops_nothing() throws Exception {
+        tmux.enter("exec sh start");
+        tmux.awaitText("Tussock Flat Machinery");
+        tmux.press("C-z");
+        tmux.press("?");
+        tmux.awaitText("Take a machine in, or book one");
+        assertEquals("1", tmux.fact("alternate_on"));
+    }
+
+    @Test
+    void the_mouse_selects_a_machine_and_is_left_to_the_terminal_where_asked_for() throws Exception {
+        start("sh start; echo ended");
+        assertEquals("1", tmux.fact("mouse_standard_flag"));
+        assertEquals("1", tmux.fact("mouse_sgr_flag"));
+        int row = tmux.screen().lines().toList().indexOf(pointed());
+        tmux.press("-l", "\033[<0;20;" + (row + 3) + "M\033[<0;20;" + (row + 3) + "m");
+        tmux.awaitWithout(pointed());
+        assertEquals(row + 2, tmux.screen().lines().toList().indexOf(pointed()));
+        tmux.press("q");
+        tmux.awaitText("ended");
+        start("clear; MORE=--no-mouse sh start; echo ended");
+        assertEquals("0", tmux.fact("mouse_standard_flag"));
+    }
+
+    private String pointed() throws IOException, InterruptedException {
+        return tmux.screen()
+                .lines()
+                .filter(line -> line.startsWith("▶"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void start(String command) throws IOException, InterruptedException {
+        tmux.enter(command);
+        tmux.awaitText("Tussock Flat Machinery");
+    }
+
+    private void kill(String signal) throws IOException, InterruptedException {
         String pid = Files.readString(home.resolve("pid")).strip();
         new ProcessBuilder("/bin/sh", "-c", "kill -" + signal + " " + pid)
                 .start()
                 .waitFor();
-        tmux.awaitText("ended");
+    }
+
+    private void isGivenBack() throws IOException, InterruptedException {
         assertEquals("0", tmux.fact("alternate_on"));
         assertEquals("1", tmux.fact("cursor_flag"));
-        tmux.enter("clear; stty -a | grep -o ' icanon'; stty -a | grep -o ' echo '");
-        tmux.awaitText(" icanon\n echo");
-        assertFalse(Files.exists(Homes.demonstration(home).resolve("owner")), "the records are still open");
-        assertFalse(Files.exists(new Log(home).file()), "something went wrong on the way");
+        assertEquals("0", tmux.fact("mouse_standard_flag"));
+        tmux.enter("clear; stty -a > after; echo looked at");
+        tmux.awaitText("looked at\n");
+        String before = Files.readString(home.resolve("before"));
+        assertTrue(before.contains("icanon"), before);
+        assertEquals(before, Files.readString(home.resolve("after")));
     }
 }

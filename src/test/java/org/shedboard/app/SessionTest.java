@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,10 +9,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
@@ -34,6 +38,7 @@ import org.shedboard.testing.TestTerminal;
 class SessionTest {
     private static final long PATIENCE_NANOSECONDS = TimeUnit.SECONDS.toNanos(30);
     private static final long BETWEEN_LOOKS_NANOSECONDS = TimeUnit.MILLISECONDS.toNanos(5);
+    private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rw-------");
     private static final LocalDateTime MORNING = LocalDateTime.of(2026, 5, 12, 9, 40);
 
     @TempDir
@@ -82,6 +87,57 @@ class SessionTest {
         await("1 Marrowby, Dr");
         terminal.type("1");
         await("▶   1 Marrowby, Dr");
+    }
+
+    @Test
+    void a_form_half_filled_in_when_the_line_is_cut_is_offered_at_the_next_start_and_gone_once_taken_in()
+            throws Exception {
+        await("Tussock Flat Machinery");
+        terminal.type("t");
+        await("Take a machine in");
+        terminal.type("marrowby burr");
+        await("▶ Marrowby, Dry Gully, Quarrick Burr 520");
+        terminal.press(KeyType.Enter);
+        await("Work for this machine");
+        terminal.type("m");
+        await("✓ Minor service");
+        terminal.press(KeyType.EOF);
+        running.join(TimeUnit.NANOSECONDS.toMillis(PATIENCE_NANOSECONDS));
+        Path kept = new DraftFile(Homes.demonstration(home)).file();
+        assertEquals(OWNER_ONLY, Files.getPosixFilePermissions(kept));
+        run();
+        await("A machine was half taken in when this ended last");
+        terminal.type("t1");
+        await("✓ Minor service");
+        terminal.press(KeyType.Enter);
+        await("Mud");
+        terminal.type("2");
+        await("as the day is posted:");
+        terminal.press(KeyType.Enter);
+        await("1 (Marrowby, Dry Gully) is taken in.");
+        leave();
+        assertFalse(Files.exists(kept), "the form is kept although the machine is here");
+    }
+
+    @Test
+    void keys_pressed_while_the_screen_is_not_painted_yet_all_count() {
+        await("Tussock Flat Machinery");
+        terminal.type("tmarrowby burr");
+        terminal.press(KeyType.Enter);
+        terminal.type("m");
+        terminal.press(KeyType.Enter);
+        await("▶Mud");
+    }
+
+    @Test
+    void a_storm_of_window_sizes_ends_in_the_last_one() {
+        await("Tussock Flat Machinery");
+        for (int i = 0; i < 200; i++) {
+            terminal.resize(20 + i % 150, 5 + i % 60);
+        }
+        terminal.resize(100, 30);
+        await("Tussock Flat Machinery");
+        await("Needs you");
     }
 
     private void takeIn() {
@@ -136,7 +192,9 @@ class SessionTest {
         terminal.resize(120, 36);
         await("Light hoist 900 kg");
         terminal.resize(60, 20);
-        await("The screen has 60 columns and 20 rows");
+        await("This screen needs 80 columns and 24 rows and has 60 and");
+        terminal.resize(50, 20);
+        await("The screen has 50 columns and 20 rows");
         terminal.resize(80, 24);
         await("Min/safe");
     }

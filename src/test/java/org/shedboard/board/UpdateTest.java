@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -48,6 +49,8 @@ class UpdateTest {
         Refusal refusal = new Refusal("not_held", List.of("12"));
         return List.of(
                 new Msg.Pressed(Key.OTHER, Instant.EPOCH),
+                new Msg.FormKept(Map.of("text.FIND", "marrowby")),
+                new Msg.Pointed(List.of(Key.DOWN), Instant.EPOCH),
                 new Msg.Seen(seen.outlook(), seen.tally()),
                 new Msg.HoursRead(seen.tally()),
                 new Msg.LookedBack(LookBack.of(seen.tally().ledger(), List.of())),

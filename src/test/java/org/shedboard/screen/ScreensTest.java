@@ -39,7 +39,8 @@ class ScreensTest {
             Set.of("board two-hours", "board five-days", "crew two-hours", "crew five-days");
 
     private static final Size WIDE = LARGER.get(0);
-    private static final List<Size> TOO_SMALL = List.of(new Size(79, 24), new Size(80, 23), new Size(20, 5));
+    private static final List<Size> TOO_SMALL = List.of(
+            new Size(79, 24), new Size(80, 23), new Size(60, 18), new Size(59, 18), new Size(60, 17), new Size(20, 5));
     private static final String SMALL = "too-small";
     private static final String ASCII = "ascii";
 

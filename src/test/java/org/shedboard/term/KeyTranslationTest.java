@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.board.Key;
 import org.shedboard.board.Key.Kind;
 
@@ -75,7 +76,7 @@ class KeyTranslationTest {
     }
 
     @ParameterizedTest(name = "ESC {0} does nothing, and nothing is left of it")
-    @CsvSource({"[15~", "[24~", "[I", "[O", "[99;7~", "[?62;c", "[<0;10;10M", "x", "OP", "[1;2R", "[[A"})
+    @CsvSource({"[15~", "[24~", "[I", "[O", "[99;7~", "[?62;c", "x", "OP", "[1;2R", "[[A"})
     void unknown_keys_do_nothing(String sequence) throws IOException {
         assertEquals(List.of(Key.OTHER, Key.of('y')), typed("\033" + sequence + "y"));
     }
@@ -108,14 +109,62 @@ class KeyTranslationTest {
     }
 
     private static List<Key> typed(String bytes) throws IOException {
+        return told(bytes).stream().map(event -> ((Event.Pressed) event).key()).toList();
+    }
+
+    private static List<Event> told(String bytes) throws IOException {
         InputDecoder decoder = new InputDecoder(new StringReader(bytes));
         decoder.addProfile(new BoardKeys());
-        List<Key> keys = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
         for (KeyStroke stroke = decoder.getNextCharacter(true);
                 stroke.getKeyType() != KeyType.EOF;
                 stroke = decoder.getNextCharacter(true)) {
-            keys.add(KeyTranslation.toKey(stroke));
+            events.add(KeyTranslation.toEvent(stroke));
         }
-        return keys;
+        return events;
+    }
+
+    @ParameterizedTest(name = "ESC [ < {0} points at column {1}, row {2}")
+    @CsvSource({"0;1;1M,0,0", "0;80;24M,79,23", "0;223;500M,222,499", "4;7;3M,6,2", "16;7;3M,6,2"})
+    void a_press_of_the_first_button_points_at_a_cell(String report, int column, int row) throws IOException {
+        assertEquals(List.of(new Event.Pointed(column, row)), told("\033[<" + report));
+    }
+
+    @Test
+    void the_wheel_is_the_arrows() throws IOException {
+        assertEquals(List.of(Key.UP, Key.DOWN, Key.DOWN), typed("\033[<64;5;5M\033[<65;5;5M\033[<69;5;5M"));
+    }
+
+    @ParameterizedTest(name = "ESC [ < {0} is nothing")
+    @ValueSource(
+            strings = {
+                "0;1;1m",
+                "1;1;1M",
+                "2;1;1M",
+                "32;4;4M",
+                "35;4;4M",
+                "66;1;1M",
+                "128;1;1M",
+                "0;0;1M",
+                "0;1M",
+                "M",
+                ";;M",
+                "0;1;1;1M",
+                "0;123456;1M",
+                "9999;1;1M"
+            })
+    void other_buttons_moves_releases_and_garbage_press_no_key(String report) throws IOException {
+        assertEquals(List.of(Key.OTHER, Key.of('x')), typed("\033[<" + report + "x"));
+    }
+
+    @Test
+    void keys_typed_between_presses_of_the_mouse_are_not_lost() throws IOException {
+        assertEquals(
+                List.of(
+                        new Event.Pressed(Key.of('a')),
+                        new Event.Pointed(1, 2),
+                        new Event.Pressed(Key.OTHER),
+                        new Event.Pressed(Key.of('b'))),
+                told("a\033[<0;2;3M\033[<0;2;3mb"));
     }
 }

@@ -19,7 +19,7 @@ final class TerminalProbe {
             return;
         }
         BlockingQueue<Event> events = new LinkedBlockingQueue<>();
-        try (Display display = Display.open(Scheme.DARK)) {
+        try (Display display = Display.open(Scheme.DARK, true)) {
             display.listen(events::add);
             String last = "none";
             while (!last.contains("CONTROL q")) {

@@ -27,7 +27,7 @@ class TerminalTest {
     void open() throws IOException, InterruptedException {
         tmux = new Tmux(80, 24);
         Files.writeString(folder.resolve("probe"), "exec " + java() + " " + TerminalProbe.class.getName() + "\n");
-        tmux.enter("cd " + folder + "; clear");
+        tmux.enter("cd " + folder + "; clear; stty -a > before");
     }
 
     @AfterEach
@@ -92,8 +92,9 @@ class TerminalTest {
     private void isGivenBack() throws IOException, InterruptedException {
         assertEquals("0", tmux.fact("alternate_on"));
         assertEquals("1", tmux.fact("cursor_flag"));
-        tmux.enter("clear; stty -a | grep -o ' icanon'; stty -a | grep -o ' echo '");
-        tmux.awaitText(" icanon\n echo");
+        tmux.enter("clear; stty -a > after; echo looked at");
+        tmux.awaitText("looked at\n");
+        assertEquals(Files.readString(folder.resolve("before")), Files.readString(folder.resolve("after")));
     }
 
     /** Stops the program that runs in the window, as a shell's job control would. */

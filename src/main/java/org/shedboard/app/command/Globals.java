@@ -14,6 +14,7 @@ import org.shedboard.look.Scheme;
  * @param ascii whether only plain ASCII may be shown
  * @param json whether to answer as JSON
  * @param scheme the colours that were asked for
+ * @param mouse whether pointing at the full screen may press its keys
  */
 public record Globals(
         Optional<Path> home,
@@ -21,12 +22,13 @@ public record Globals(
         Optional<LocalDateTime> at,
         boolean ascii,
         boolean json,
-        Optional<Scheme> scheme) {
+        Optional<Scheme> scheme,
+        boolean mouse) {
     public static final Globals USUAL =
-            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty());
+            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty(), true);
 
     /** The same about the demonstration. */
     public Globals ofDemonstration() {
-        return new Globals(home, true, at, ascii, json, scheme);
+        return new Globals(home, true, at, ascii, json, scheme, mouse);
     }
 }

@@ -109,8 +109,11 @@ final class Root {
     @Option(names = "--dark", descriptionKey = "option.all.dark", scope = ScopeType.INHERIT)
     private boolean dark;
 
+    @Option(names = "--no-mouse", descriptionKey = "option.all.no_mouse", scope = ScopeType.INHERIT)
+    private boolean noMouse;
+
     Globals globals() {
-        return new Globals(home, demo, at, ascii, json, scheme());
+        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse);
     }
 
     private Optional<Scheme> scheme() {
