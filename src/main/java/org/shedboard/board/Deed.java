@@ -89,6 +89,10 @@ public enum Deed {
     SEE_FURTHER,
     SEE_NOW,
     CREW_DAY,
+    YARD,
+    FILTER_YARD,
+    ORDER_YARD,
+    SHOW_WHOLE_YARD,
     CREW_MEMBER,
     HELP,
     QUIT

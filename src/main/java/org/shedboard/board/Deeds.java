@@ -94,7 +94,10 @@ final class Deeds {
             case CORRECT_MACHINE, CORRECT_OWNER, MERGE, FORGET_OWNER ->
                 new MachineKeys(board, (Screen.MachinePage) board.screen()).perform(deed);
             case SEE_EARLIER, SEE_LATER, SEE_CLOSER, SEE_FURTHER, SEE_NOW -> Turn.to(SightKeys.after(board, deed));
-            case CREW_DAY -> Turn.to(board.on(Screen.Crew.START));
+            case CREW_DAY -> Turn.to(crewDay());
+            case YARD -> Turn.to(YardKeys.open(board));
+            case FILTER_YARD, ORDER_YARD, SHOW_WHOLE_YARD ->
+                new YardKeys(board, (Screen.YardPage) board.screen()).perform(deed);
             case CREW_MEMBER -> Turn.to(board.asking(asks().crewMember(CrewKeys.chosen(board))));
             case NEXT -> next();
             case CREW -> Turn.to(board.asking(asks().crew()));
@@ -233,6 +236,11 @@ final class Deeds {
                 : Turn.to(board.asking(asks().whoseNext()));
     }
 
+    /** From the yard, which stands beside it, Escape leads back where it would have led from there. */
+    private Board crewDay() {
+        return board.screen() instanceof Screen.YardPage ? board.with(Screen.Crew.START) : board.on(Screen.Crew.START);
+    }
+
     private Turn checkHoist() {
         return board.expectDay().shop().hoists().isEmpty()
                 ? Turn.to(board.noting(Note.refused(Words.say("off.no_hoist"))))
@@ -242,6 +250,9 @@ final class Deeds {
     private Board moved(int by) {
         if (board.screen() instanceof Screen.Places places) {
             return movedOnPlaces(places, by);
+        }
+        if (board.screen() instanceof Screen.YardPage yard) {
+            return new YardKeys(board, yard).moved(by);
         }
         if (board.screen() instanceof Screen.Crew crew) {
             return CrewKeys.moved(board, crew.row() + by);

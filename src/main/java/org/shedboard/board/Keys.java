@@ -32,6 +32,9 @@ public final class Keys {
         if (screen instanceof Screen.Crew) {
             return CrewKeys.of(board);
         }
+        if (screen instanceof Screen.YardPage yard) {
+            return YardKeys.of(board, yard, visitKeys(Subject.of(board)));
+        }
         if (screen instanceof Screen.Sheet) {
             return sheet(board);
         }
@@ -125,7 +128,8 @@ public final class Keys {
         keys.add(Binding.on('v', Deed.WEEKS_AHEAD));
         keys.add(Binding.on('y', Deed.SCORECARD));
         keys.add(Binding.on('j', Deed.SUGGESTIONS));
-        keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
+        keys.add(Binding.on(Key.TAB, Deed.YARD));
+        keys.add(Binding.on(Key.BACK_TAB, Deed.CREW_DAY));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));

@@ -6,6 +6,7 @@ import org.shedboard.shop.Visit;
 /** A screen that can be asked for by its name, without the keys that lead to it; its title is {@code picture.NAME} in the bundle. */
 public enum NamedScreen {
     BOARD,
+    YARD,
     SHEET,
     NEXT,
     CREW,
@@ -47,6 +48,7 @@ public enum NamedScreen {
     public Turn open(Board board, String personId) {
         return switch (this) {
             case BOARD -> Turn.to(board);
+            case YARD -> perform(board, Deed.YARD);
             case SHEET -> perform(board, Deed.SHEET);
             case NEXT -> Turn.to(board.on(new Screen.Next(personId, Optional.empty())));
             case CREW -> perform(board, Deed.CREW_DAY);

@@ -40,6 +40,33 @@ public sealed interface Screen {
     }
 
     /**
+     * Everything that is here or due, a line each.
+     *
+     * @param filter what the machines shown have among their words
+     * @param isTyping whether what is pressed goes into the filter
+     * @param selected id of the visit the keys are about
+     */
+    record YardPage(Typing filter, boolean isTyping, YardOrder order, Optional<String> selected) implements Screen {
+        static final YardPage START = new YardPage(Typing.EMPTY, false, YardOrder.PLAN, Optional.empty());
+
+        YardPage filtered(Typing next) {
+            return new YardPage(next, isTyping, order, selected);
+        }
+
+        YardPage typing(boolean now) {
+            return new YardPage(filter, now, order, selected);
+        }
+
+        YardPage in(YardOrder next) {
+            return new YardPage(filter, isTyping, next, selected);
+        }
+
+        YardPage select(Optional<String> visitId) {
+            return new YardPage(filter, isTyping, order, visitId);
+        }
+    }
+
+    /**
      * Each person's day on the time axis of the bay board.
      *
      * @param row the person that is chosen, counted from the first

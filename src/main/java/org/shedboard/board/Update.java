@@ -117,6 +117,9 @@ public final class Update {
         if (heard.screen() instanceof Screen.TakeIn in) {
             return new TakeInKeys(heard, in.form()).press(key);
         }
+        if (heard.screen() instanceof Screen.YardPage yard && yard.isTyping()) {
+            return new YardKeys(heard, yard).press(key);
+        }
         if (heard.screen() instanceof Screen.Register register) {
             return new RegisterKeys(heard, register).press(key);
         }
@@ -137,6 +140,7 @@ public final class Update {
                 .map(Overlay.TypeIn.class::isInstance)
                 .orElse(board.screen() instanceof Screen.TakeIn
                         || board.screen() instanceof Screen.Register
+                        || board.screen() instanceof Screen.YardPage yard && yard.isTyping()
                         || board.screen() instanceof Screen.Setup);
     }
 

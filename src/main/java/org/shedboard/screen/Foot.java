@@ -61,6 +61,8 @@ final class Foot {
             canvas.text(line, Words.say(typed ? "ask.type_foot" : "ask.foot"), Style.QUIET);
         } else if (board.screen() instanceof Screen.TakeIn) {
             canvas.text(line, Words.say("form.foot"), Style.QUIET);
+        } else if (board.screen() instanceof Screen.YardPage yard && yard.isTyping()) {
+            canvas.text(line, Words.say("yard.foot"), Style.QUIET);
         } else if (board.screen() instanceof Screen.Register) {
             canvas.text(line, Words.say("register.foot"), Style.QUIET);
         } else if (board.screen() instanceof Screen.Setup) {

@@ -50,6 +50,8 @@ public final class View {
         Screen screen = board.screen();
         if (screen instanceof Screen.Places places) {
             new PlacesView(canvas, board, places).draw(page);
+        } else if (screen instanceof Screen.YardPage yard) {
+            new YardView(canvas, board, yard).draw(page);
         } else if (screen instanceof Screen.Crew crew) {
             new CrewView(canvas, board, crew).draw(page);
         } else if (screen instanceof Screen.Sheet sheet) {

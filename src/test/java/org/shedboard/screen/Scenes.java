@@ -86,6 +86,21 @@ final class Scenes {
         register();
         minutes();
         axis();
+        yard();
+    }
+
+    /** Everything here or due, in its orders and with a filter. */
+    private static void yard() {
+        add("yard", "morning", () -> demonstration().press(Key.TAB));
+        add("yard", "dirtiest-first", () -> demonstration().press(Key.TAB).type("ooo"));
+        add("yard", "words-typed", () -> demonstration().press(Key.TAB).type("/muddy yard"));
+        add(
+                "yard",
+                "nothing-has-the-words",
+                () -> demonstration().press(Key.TAB).type("/zebra").press(Key.ENTER));
+        add("yard", "closed", () -> closed().press(Key.TAB));
+        add("yard", "own-shop-empty", () -> ownShop().press(Key.TAB));
+        add("yard", "awkward-names", () -> awkward().press(Key.TAB));
     }
 
     /** The places and the crew, closer, further and later. */
@@ -95,13 +110,13 @@ final class Scenes {
         add("board", "tomorrow", () -> demonstration().type(">>>>>>>>>>>"));
         add("board", "late-by", () -> demonstration().later(180).type("+"));
         add("board", "earlier", () -> demonstration().later(600).type("+<<<<<<<"));
-        add("crew", "morning", () -> demonstration().press(Key.TAB));
-        add("crew", "two-hours", () -> demonstration().type("++").press(Key.TAB));
-        add("crew", "five-days", () -> demonstration().type("---").press(Key.TAB));
-        add("crew", "not-open", () -> Rehearsal.beforeOpening().press(Key.TAB));
-        add("crew", "over-the-shift", () -> demonstration().later(440).press(Key.TAB, Key.DOWN));
-        add("crew", "own-shop-empty", () -> ownShop().press(Key.TAB));
-        add("crew", "say-of-them", () -> demonstration().press(Key.TAB, Key.DOWN, Key.ENTER));
+        add("crew", "morning", () -> demonstration().press(Key.BACK_TAB));
+        add("crew", "two-hours", () -> demonstration().type("++").press(Key.BACK_TAB));
+        add("crew", "five-days", () -> demonstration().type("---").press(Key.BACK_TAB));
+        add("crew", "not-open", () -> Rehearsal.beforeOpening().press(Key.BACK_TAB));
+        add("crew", "over-the-shift", () -> demonstration().later(440).press(Key.BACK_TAB, Key.DOWN));
+        add("crew", "own-shop-empty", () -> ownShop().press(Key.BACK_TAB));
+        add("crew", "say-of-them", () -> demonstration().press(Key.BACK_TAB, Key.DOWN, Key.ENTER));
     }
 
     /** The demonstration with its one booking selected, wherever the plan has it. */

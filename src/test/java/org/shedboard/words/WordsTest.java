@@ -27,6 +27,7 @@ import org.shedboard.board.Overlay;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.board.UsualReason;
+import org.shedboard.board.YardOrder;
 import org.shedboard.board.Zoom;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
@@ -110,6 +111,7 @@ class WordsTest {
                 new Said("step", Step.values()),
                 new Said("placeKind", PlaceKind.values()),
                 new Said("skill", Skill.values()),
+                new Said("yardOrder", YardOrder.values()),
                 new Said("zoom", Zoom.values()),
                 new Said("payer", Payer.values()),
                 new Said("mark", Mark.values()),
