@@ -10,28 +10,34 @@ import java.util.Optional;
  * @param draft a machine half taken in when the form was left
  * @param lastKey when the last key was pressed
  * @param pasting whether what comes was pasted, not typed
+ * @param tagTyped the digits of a tag typed so far
  * @param sight which part of time the places and the crew are shown in
  */
-public record AtHand(int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, Sight sight) {
-    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, Sight.USUAL);
+public record AtHand(
+        int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, String tagTyped, Sight sight) {
+    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, "", Sight.USUAL);
 
     AtHand saving(int change) {
-        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, sight);
+        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, tagTyped, sight);
     }
 
     AtHand keeping(Optional<TakeInForm> form) {
-        return new AtHand(saving, form, lastKey, pasting, sight);
+        return new AtHand(saving, form, lastKey, pasting, tagTyped, sight);
     }
 
     AtHand pressedAt(Instant at) {
-        return new AtHand(saving, draft, at, pasting, sight);
+        return new AtHand(saving, draft, at, pasting, tagTyped, sight);
     }
 
     AtHand pasting(boolean now) {
-        return new AtHand(saving, draft, lastKey, now, sight);
+        return new AtHand(saving, draft, lastKey, now, tagTyped, sight);
     }
 
     AtHand seeing(Sight next) {
-        return new AtHand(saving, draft, lastKey, pasting, next);
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, next);
+    }
+
+    AtHand typingTag(String digits) {
+        return new AtHand(saving, draft, lastKey, pasting, digits, sight);
     }
 }

@@ -209,4 +209,8 @@ public record Board(Known known, Shown shown, AtHand atHand) {
     Board seeing(Sight next) {
         return with(atHand.seeing(next));
     }
+
+    Board typingTag(String digits) {
+        return with(atHand.typingTag(digits));
+    }
 }

@@ -143,7 +143,7 @@ final class Deeds {
         };
     }
 
-    private static int firstOpen(Visit visit) {
+    static int firstOpen(Visit visit) {
         List<Task> tasks = visit.tasks();
         for (int i = 0; i < tasks.size(); i++) {
             if (!tasks.get(i).isDone()) {
@@ -161,7 +161,10 @@ final class Deeds {
         Outlook outlook = board.expectOutlook();
         Person person = outlook.day().shop().expectPerson(screen.personId());
         return switch (deed) {
-            case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
+            case OTHER_PERSON -> Turn.to(board.asking(asks().whoseInstead(screen)));
+            case BESIDE -> Turn.to(board.asking(asks().whoJoins(screen)));
+            case OTHER_HALF -> Turn.to(board.with(screen.turned()));
+            case ALONE -> Turn.to(board.with(screen.alone()));
             case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
             case LEND -> Turn.to(board.asking(asks().whereToLend(person)));
             case FIT_PART ->
@@ -278,9 +281,7 @@ final class Deeds {
             return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
         }
         if (board.screen() instanceof Screen.Ring ring) {
-            int last = Math.max(0, ring.list().calls().size() - 1);
-            int row = Math.max(0, Math.min(last, ring.row() + by));
-            return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
+            return board.with(ring.to(ring.row() + by));
         }
         if (board.screen() instanceof Screen.Suggested suggested) {
             return board.with(suggested.to(suggested.row() + by));

@@ -242,10 +242,19 @@ public final class Keys {
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),
                 Binding.on(Key.ESCAPE, Deed.BACK)));
+        keys.addAll(keys.size() - 2, besideKeys(board, screen));
         if (openOnNext(board, screen).isPresent()) {
             keys.add(2, Binding.on('*', Deed.FIT_PART));
         }
         return keys;
+    }
+
+    /** Two at one terminal: the keys are about one of them at a time. */
+    private static List<Binding> besideKeys(Board board, Screen.Next screen) {
+        boolean isOneOfMore = board.expectDay().shop().people().size() > 1;
+        return screen.beside().isPresent()
+                ? List.of(Binding.on('/', Deed.OTHER_HALF), Binding.on(Key.ENTER, Deed.ALONE))
+                : List.of(Binding.when(isOneOfMore, '/', Deed.BESIDE, "off.nobody_else"));
     }
 
     /** The part of somebody's next task of which it is to be said which was fitted. */
@@ -301,7 +310,7 @@ public final class Keys {
 
     private static List<Binding> ring(Screen.Ring screen) {
         return List.of(
-                Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
+                Binding.when(screen.size() > 0, Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
                 Binding.on('+', Deed.MORE_WEEKS),
                 Binding.on('-', Deed.FEWER_WEEKS),
                 Binding.on(Key.UP, Deed.UP),

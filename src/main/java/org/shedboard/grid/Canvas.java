@@ -2,6 +2,7 @@ package org.shedboard.grid;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where a screen is drawn. All regions are in the columns and rows of the whole screen; what falls outside the clip
@@ -13,12 +14,27 @@ public final class Canvas {
     private final Region clip;
     private final char[] glyphs;
     private final Style[] styles;
+    private final Eye eye;
 
-    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles) {
+    /** Where the eye is wanted: at what is selected, or rather where something is typed. */
+    private static final class Eye {
+        private Optional<Cell> at = Optional.empty();
+        private boolean isTyping;
+
+        void look(Cell cell, boolean typing) {
+            if (typing || !isTyping) {
+                at = Optional.of(cell);
+                isTyping = typing;
+            }
+        }
+    }
+
+    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles, Eye eye) {
         this.size = size;
         this.clip = clip;
         this.glyphs = glyphs;
         this.styles = styles;
+        this.eye = eye;
     }
 
     /** A blank canvas in the normal style. */
@@ -27,12 +43,12 @@ public final class Canvas {
         Style[] styles = new Style[glyphs.length];
         Arrays.fill(glyphs, ' ');
         Arrays.fill(styles, Style.NORMAL);
-        return new Canvas(size, size.region(), glyphs, styles);
+        return new Canvas(size, size.region(), glyphs, styles, new Eye());
     }
 
     /** The same cells, of which only those in the region can be drawn on. */
     public Canvas within(Region region) {
-        return new Canvas(size, clip.intersect(region), glyphs, styles);
+        return new Canvas(size, clip.intersect(region), glyphs, styles, eye);
     }
 
     /** What can be drawn on. */
@@ -42,7 +58,18 @@ public final class Canvas {
 
     /** What was drawn so far. */
     public Grid grid() {
-        return new Grid(size, glyphs.clone(), styles.clone());
+        return new Grid(size, glyphs.clone(), styles.clone(), eye.at);
+    }
+
+    /** What is drawn from now on lies over all that was drawn so far, and has the eye wherever it wants it. */
+    public void over() {
+        eye.isTyping = false;
+    }
+
+    /** The eye is wanted at the region's first cell, where nothing points at it. */
+    public void look(Region region) {
+        Region seen = region.intersect(clip);
+        if (!seen.isEmpty()) eye.look(new Cell(seen.left(), seen.top()), false);
     }
 
     /** Draws a text in the region's first row, cut where it is too long; gives what is left to the right of it. */
@@ -247,6 +274,7 @@ public final class Canvas {
         blankOtherHalf(index, column);
         glyphs[index] = glyph;
         styles[index] = style;
+        if (glyph == Glyphs.POINTER || style == Style.CURSOR) eye.look(new Cell(column, row), style == Style.CURSOR);
     }
 
     /** What is left of a wide glyph when one of its cells is drawn over is a blank. */

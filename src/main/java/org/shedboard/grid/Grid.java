@@ -3,6 +3,7 @@ package org.shedboard.grid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A finished screen: rows and columns of cells, each with a glyph and a style. A wide glyph takes two cells, the second
@@ -15,15 +16,22 @@ public final class Grid {
     private final Size size;
     private final char[] glyphs;
     private final Style[] styles;
+    private final Optional<Cell> cursor;
 
-    Grid(Size size, char[] glyphs, Style[] styles) {
+    Grid(Size size, char[] glyphs, Style[] styles, Optional<Cell> cursor) {
         this.size = size;
         this.glyphs = glyphs;
         this.styles = styles;
+        this.cursor = cursor;
     }
 
     public Size size() {
         return size;
+    }
+
+    /** Where the cursor stands: at what is selected or typed; empty where nothing is. */
+    public Optional<Cell> cursor() {
+        return cursor;
     }
 
     /** The glyph of a cell; a blank for the tail of a wide one. */
@@ -47,7 +55,7 @@ public final class Grid {
         for (int i = 0; i < plain.length; i++) {
             plain[i] = glyphs[i] == TAIL ? TextWidth.UNKNOWN : Glyphs.ascii(glyphs[i]);
         }
-        return new Grid(size, plain, styles);
+        return new Grid(size, plain, styles, cursor);
     }
 
     /** The glyphs row by row, without blanks at the end. */
@@ -55,6 +63,18 @@ public final class Grid {
         List<String> lines = new ArrayList<>();
         for (int row = 0; row < size.rows(); row++) lines.add(glyphs(row).stripTrailing());
         return List.copyOf(lines);
+    }
+
+    /** The glyphs as lines to be read one after the other: without lines that frame or part, one blank line where there are several. */
+    public List<String> text() {
+        List<String> text = new ArrayList<>();
+        for (String line : lines()) {
+            String read = Glyphs.withoutLines(line).stripTrailing();
+            boolean isSecondBlank = read.isEmpty()
+                    && (text.isEmpty() || text.get(text.size() - 1).isEmpty());
+            if (!isSecondBlank) text.add(read);
+        }
+        return List.copyOf(text);
     }
 
     /** The style letters row by row, one a cell. */

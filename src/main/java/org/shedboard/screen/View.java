@@ -11,8 +11,8 @@ import org.shedboard.words.Words;
 
 /** Draws the board as it is. */
 public final class View {
-    /** Below this a foreman would see too little to decide anything. */
-    private static final Size LEAST = new Size(80, 24);
+    /** Below this not even one machine and the keys for it can be seen. */
+    private static final Size LEAST = new Size(60, 18);
 
     private View() {}
 
@@ -27,6 +27,7 @@ public final class View {
         Region above = page.above(foot.rows(page.width()));
         draw(canvas, above, board);
         foot.draw(canvas, page.bottom(foot.rows(page.width())));
+        canvas.over();
         board.overlay().ifPresent(overlay -> OverlayView.draw(canvas, above, overlay));
         return canvas.grid();
     }
@@ -57,7 +58,7 @@ public final class View {
         } else if (screen instanceof Screen.Sheet sheet) {
             new SheetView(canvas, board, sheet).draw(page);
         } else if (screen instanceof Screen.Next next) {
-            new NextView(canvas, board, next).draw(page);
+            NextPairView.draw(canvas, page, board, next);
         } else if (screen instanceof Screen.Hours hours) {
             new HoursView(canvas, board, hours).draw(page);
         } else if (screen instanceof Screen.Closing closing) {

@@ -87,6 +87,8 @@ final class Scenes {
         minutes();
         axis();
         yard();
+        add("next", "two-people", () -> demonstration().type("n2/1"));
+        add("next", "two-people-first-has-keys", () -> demonstration().type("n2/1/"));
     }
 
     /** Everything here or due, in its orders and with a filter. */
@@ -603,19 +605,27 @@ final class Scenes {
     private static void ring() {
         add("ring", "this-week", () -> demonstration().type("d"));
         add("ring", "four-weeks", () -> down(demonstration().type("d+++"), 30));
+        add("ring", "today-found", () -> demonstration().type("d").press(Key.DOWN));
+        add("ring", "today-what-they-said", () -> demonstration().type("d").press(Key.ENTER));
+        add("ring", "today-late", () -> demonstration().later(300).type("d"));
         add("ring", "nobody", () -> ownShop().type("d"));
-        add("ring", "what-they-said", () -> demonstration().type("d").press(Key.DOWN, Key.ENTER));
-        add(
-                "ring",
-                "when-again",
-                () -> demonstration().type("d").press(Key.ENTER).type("2+0").press(Key.ENTER));
-        add("ring", "rung", () -> demonstration().type("d").press(Key.ENTER).type("1"));
+        add("ring", "what-they-said", () -> services().press(Key.DOWN, Key.ENTER));
+        add("ring", "when-again", () -> services().press(Key.ENTER).type("2+0").press(Key.ENTER));
+        add("ring", "rung", () -> services().press(Key.ENTER).type("1"));
         add(
                 "take-in",
                 "service-due",
                 () -> demonstration().type("tfallowmere heeler").press(Key.ENTER));
         add("take-in", "meter", Scenes::atMeter);
         add("take-in", "meter-goes-back", () -> atMeter().type("12").press(Key.control('s')));
+    }
+
+    /** On the first of the services that are due. */
+    private static Rehearsal services() {
+        Rehearsal rehearsal = demonstration().type("d");
+        return down(
+                rehearsal,
+                ((Screen.Ring) rehearsal.board().screen()).round().calls().size());
     }
 
     private static Rehearsal atMeter() {

@@ -33,6 +33,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Notices;
+import org.shedboard.day.Round;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
@@ -111,6 +112,7 @@ class WordsTest {
                 new Said("step", Step.values()),
                 new Said("placeKind", PlaceKind.values()),
                 new Said("skill", Skill.values()),
+                new Said("roundWhy", Round.Why.values()),
                 new Said("yardOrder", YardOrder.values()),
                 new Said("zoom", Zoom.values()),
                 new Said("payer", Payer.values()),
