@@ -101,6 +101,7 @@ class UpdateTest {
         boards.add(shell.board().on(new Screen.Suggested(List.of(), 0)));
         boards.add(shell.board().on(new Screen.Shelf(0)));
         boards.add(shell.board().on(Screen.Crew.START));
+        boards.add(shell.board().on(new Screen.Next("P1", Optional.empty()).joinedBy("P2")));
         boards.add(shell.board().on(Screen.YardPage.START));
         boards.add(shell.board().on(Screen.YardPage.START.filtered(Typing.of("zebra"))));
         FakeShell plug = FakeShell.onThePlug();
