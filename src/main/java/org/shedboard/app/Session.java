@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.shedboard.board.Board;
 import org.shedboard.board.Effect;
@@ -39,6 +40,9 @@ final class Session {
 
         record Ended() implements Happening {}
     }
+
+    /** So often the board is told that time went by where nothing else happens. */
+    private static final Duration STEP = Duration.ofSeconds(5);
 
     private final Display display;
     private final Bench bench;
@@ -100,10 +104,12 @@ final class Session {
         try {
             paint();
             while (!over) {
-                handle(queue.take());
+                Happening next = queue.poll(STEP.toMillis(), TimeUnit.MILLISECONDS);
+                if (next != null) handle(next);
                 while (!over && !queue.isEmpty()) {
                     handle(queue.take());
                 }
+                if (!over) update(new Msg.TimeWent(keyClock.get()));
                 if (!over) paint();
             }
         } catch (InterruptedException stopped) {

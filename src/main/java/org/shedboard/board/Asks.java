@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
 import org.shedboard.board.Overlay.Choice;
 import org.shedboard.board.Overlay.Purpose;
 import org.shedboard.board.Overlay.Reply;
@@ -320,16 +322,31 @@ final class Asks {
     }
 
     Overlay whoseNext() {
+        return whoseNext(Words.say("ask.whose_next"), Set.of(), id -> new Screen.Next(id, Optional.empty()));
+    }
+
+    /** Whose instead of this person's; not that of who stands beside. */
+    Overlay whoseInstead(Screen.Next now) {
+        Set<String> beside = now.beside().map(other -> Set.of(other.personId())).orElse(Set.of());
+        return whoseNext(Words.say("ask.whose_next"), beside, now::of);
+    }
+
+    Overlay whoJoins(Screen.Next now) {
+        return whoseNext(Words.say("ask.who_joins"), Set.of(now.personId()), now::joinedBy);
+    }
+
+    private Overlay whoseNext(String title, Set<String> without, Function<String, Screen> screen) {
         List<Choice> choices = new ArrayList<>();
         for (Person person : day.shop().people()) {
-            Screen next = new Screen.Next(person.id(), Optional.empty());
-            choices.add(new Choice(
-                    KEYS.charAt(choices.size()),
-                    label(person, Optional.empty()),
-                    Optional.empty(),
-                    new Reply.Show(next)));
+            if (!without.contains(person.id())) {
+                choices.add(new Choice(
+                        KEYS.charAt(choices.size()),
+                        label(person, Optional.empty()),
+                        Optional.empty(),
+                        new Reply.Show(screen.apply(person.id()))));
+            }
         }
-        return new Overlay.Choose(Words.say("ask.whose_next"), choices, 0);
+        return new Overlay.Choose(title, choices, 0);
     }
 
     private static Reply carry(Act act) {

@@ -10,34 +10,45 @@ import java.util.Optional;
  * @param draft a machine half taken in when the form was left
  * @param lastKey when the last key was pressed
  * @param pasting whether what comes was pasted, not typed
+ * @param tagTyped the digits of a tag typed so far
  * @param sight which part of time the places and the crew are shown in
  * @param doings what was done here and can be taken back
  */
 public record AtHand(
-        int saving, Optional<TakeInForm> draft, Instant lastKey, boolean pasting, Sight sight, Doings doings) {
-    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, Sight.USUAL, Doings.NONE);
+        int saving,
+        Optional<TakeInForm> draft,
+        Instant lastKey,
+        boolean pasting,
+        String tagTyped,
+        Sight sight,
+        Doings doings) {
+    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, "", Sight.USUAL, Doings.NONE);
 
     AtHand saving(int change) {
-        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, sight, doings);
+        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, tagTyped, sight, doings);
     }
 
     AtHand keeping(Optional<TakeInForm> form) {
-        return new AtHand(saving, form, lastKey, pasting, sight, doings);
+        return new AtHand(saving, form, lastKey, pasting, tagTyped, sight, doings);
     }
 
     AtHand pressedAt(Instant at) {
-        return new AtHand(saving, draft, at, pasting, sight, doings);
+        return new AtHand(saving, draft, at, pasting, tagTyped, sight, doings);
     }
 
     AtHand pasting(boolean now) {
-        return new AtHand(saving, draft, lastKey, now, sight, doings);
+        return new AtHand(saving, draft, lastKey, now, tagTyped, sight, doings);
     }
 
     AtHand seeing(Sight next) {
-        return new AtHand(saving, draft, lastKey, pasting, next, doings);
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, next, doings);
+    }
+
+    AtHand typingTag(String digits) {
+        return new AtHand(saving, draft, lastKey, pasting, digits, sight, doings);
     }
 
     AtHand remembering(Doings next) {
-        return new AtHand(saving, draft, lastKey, pasting, sight, next);
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, sight, next);
     }
 }

@@ -218,4 +218,8 @@ public record Board(Known known, Shown shown, AtHand atHand) {
     Board remembering(Doings next) {
         return with(atHand.remembering(next));
     }
+
+    Board typingTag(String digits) {
+        return with(atHand.typingTag(digits));
+    }
 }

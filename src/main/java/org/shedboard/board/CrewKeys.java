@@ -21,6 +21,7 @@ final class CrewKeys {
         keys.add(Binding.on('?', Deed.HELP));
         keys.add(Binding.on(Key.ESCAPE, Deed.BACK));
         keys.add(Binding.on(Key.TAB, Deed.BACK));
+        keys.add(Binding.on(Key.BACK_TAB, Deed.YARD));
         return keys;
     }
 

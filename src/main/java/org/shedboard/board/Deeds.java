@@ -105,7 +105,10 @@ final class Deeds {
                     DROP,
                     PUT_BACK,
                     LIFT -> new HandKeys(board).perform(deed);
-            case CREW_DAY -> Turn.to(board.on(Screen.Crew.START));
+            case CREW_DAY -> Turn.to(crewDay());
+            case YARD -> Turn.to(YardKeys.open(board));
+            case FILTER_YARD, ORDER_YARD, SHOW_WHOLE_YARD ->
+                new YardKeys(board, (Screen.YardPage) board.screen()).perform(deed);
             case CREW_MEMBER -> Turn.to(board.asking(asks().crewMember(CrewKeys.chosen(board))));
             case TAKE_BACK -> new TakeBackKeys(board).ask();
             case NEXT -> next();
@@ -168,7 +171,7 @@ final class Deeds {
         };
     }
 
-    private static int firstOpen(Visit visit) {
+    static int firstOpen(Visit visit) {
         List<Task> tasks = visit.tasks();
         for (int i = 0; i < tasks.size(); i++) {
             if (!tasks.get(i).isDone()) {
@@ -186,7 +189,10 @@ final class Deeds {
         Outlook outlook = board.expectOutlook();
         Person person = outlook.day().shop().expectPerson(screen.personId());
         return switch (deed) {
-            case OTHER_PERSON -> Turn.to(board.asking(asks().whoseNext()));
+            case OTHER_PERSON -> Turn.to(board.asking(asks().whoseInstead(screen)));
+            case BESIDE -> Turn.to(board.asking(asks().whoJoins(screen)));
+            case OTHER_HALF -> Turn.to(board.with(screen.turned()));
+            case ALONE -> Turn.to(board.with(screen.alone()));
             case OTHER_WORK -> Turn.to(board.asking(asks().otherWork(person.id())));
             case LEND -> Turn.to(board.asking(asks().whereToLend(person)));
             case FIT_PART ->
@@ -261,6 +267,11 @@ final class Deeds {
                 : Turn.to(board.asking(asks().whoseNext()));
     }
 
+    /** From the yard, which stands beside it, Escape leads back where it would have led from there. */
+    private Board crewDay() {
+        return board.screen() instanceof Screen.YardPage ? board.with(Screen.Crew.START) : board.on(Screen.Crew.START);
+    }
+
     private Turn checkHoist() {
         return board.expectDay().shop().hoists().isEmpty()
                 ? Turn.to(board.noting(Note.refused(Words.say("off.no_hoist"))))
@@ -270,6 +281,9 @@ final class Deeds {
     private Board moved(int by) {
         if (board.screen() instanceof Screen.Places places) {
             return movedOnPlaces(places, by);
+        }
+        if (board.screen() instanceof Screen.YardPage yard) {
+            return new YardKeys(board, yard).moved(by);
         }
         if (board.screen() instanceof Screen.Crew crew) {
             return CrewKeys.moved(board, crew.row() + by);
@@ -301,9 +315,7 @@ final class Deeds {
             return board.with(new Screen.Closing(Math.max(0, Math.min(last, closing.row() + by))));
         }
         if (board.screen() instanceof Screen.Ring ring) {
-            int last = Math.max(0, ring.list().calls().size() - 1);
-            int row = Math.max(0, Math.min(last, ring.row() + by));
-            return board.with(new Screen.Ring(ring.list(), ring.weeks(), row));
+            return board.with(ring.to(ring.row() + by));
         }
         if (board.screen() instanceof Screen.Suggested suggested) {
             return board.with(suggested.to(suggested.row() + by));

@@ -46,7 +46,9 @@ final class Fixes {
 
     /** An offer comes up where nobody is being asked something else; on other screens it waits among what needs the foreman. */
     static Board answered(Board board, FixOffer.Answer answer) {
-        boolean isWelcome = board.screen() instanceof Screen.Next || board.screen() instanceof Screen.Sheet;
+        boolean isWelcome = board.screen() instanceof Screen.Next
+                || board.screen() instanceof Screen.Sheet
+                || board.screen() instanceof Screen.Ring;
         if (!isWelcome || board.overlay().isPresent()) {
             return board;
         }

@@ -35,6 +35,9 @@ public final class Keys {
         if (screen instanceof Screen.Crew) {
             return CrewKeys.of(board);
         }
+        if (screen instanceof Screen.YardPage yard) {
+            return YardKeys.of(board, yard, visitKeys(Subject.of(board)));
+        }
         if (screen instanceof Screen.Sheet) {
             return sheet(board);
         }
@@ -136,9 +139,10 @@ public final class Keys {
         keys.add(Binding.when(subject.isPresent(), 'y', Deed.WHY_PLANNED, "off.nothing_selected"));
         keys.add(Binding.when(isRunning(day), '=', Deed.WHAT_IF, whyNotRunning(day)));
         keys.add(Binding.on('j', Deed.SCORECARD));
-        keys.add(Binding.on(Key.TAB, Deed.CREW_DAY));
         keys.add(TakeBackKeys.binding(board));
         keys.addAll(HandKeys.pickUp(board));
+        keys.add(Binding.on(Key.TAB, Deed.YARD));
+        keys.add(Binding.on(Key.BACK_TAB, Deed.CREW_DAY));
         keys.addAll(SightKeys.of(board));
         keys.add(Binding.on(Key.UP, Deed.UP));
         keys.add(Binding.on(Key.DOWN, Deed.DOWN));
@@ -254,10 +258,19 @@ public final class Keys {
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),
                 Binding.on(Key.ESCAPE, Deed.BACK)));
+        keys.addAll(keys.size() - 2, besideKeys(board, screen));
         if (openOnNext(board, screen).isPresent()) {
             keys.add(2, Binding.on('*', Deed.FIT_PART));
         }
         return keys;
+    }
+
+    /** Two at one terminal: the keys are about one of them at a time. */
+    private static List<Binding> besideKeys(Board board, Screen.Next screen) {
+        boolean isOneOfMore = board.expectDay().shop().people().size() > 1;
+        return screen.beside().isPresent()
+                ? List.of(Binding.on('/', Deed.OTHER_HALF), Binding.on(Key.ENTER, Deed.ALONE))
+                : List.of(Binding.when(isOneOfMore, '/', Deed.BESIDE, "off.nobody_else"));
     }
 
     /** The part of somebody's next task of which it is to be said which was fitted. */
@@ -313,7 +326,7 @@ public final class Keys {
 
     private static List<Binding> ring(Screen.Ring screen) {
         return List.of(
-                Binding.when(screen.chosen().isPresent(), Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
+                Binding.when(screen.size() > 0, Key.ENTER, Deed.NOTE_CALL, "off.nobody_to_ring"),
                 Binding.on('+', Deed.MORE_WEEKS),
                 Binding.on('-', Deed.FEWER_WEEKS),
                 Binding.on(Key.UP, Deed.UP),

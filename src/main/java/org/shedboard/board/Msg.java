@@ -47,6 +47,13 @@ public sealed interface Msg {
         }
     }
 
+    /**
+     * Time went by.
+     *
+     * @param at on the clock that keys are timed by
+     */
+    record TimeWent(Instant at) implements Msg {}
+
     /** The day was read, after a change or because a minute went by. */
     record Seen(Outlook outlook, SpanTally tally) implements Msg {}
 

@@ -6,6 +6,7 @@ import org.shedboard.shop.Visit;
 /** A screen that can be asked for by its name, without the keys that lead to it; its title is {@code picture.NAME} in the bundle. */
 public enum NamedScreen {
     BOARD,
+    YARD,
     SHEET,
     IN_HAND,
     NEXT,
@@ -54,6 +55,7 @@ public enum NamedScreen {
     public Turn open(Board board, String personId) {
         return switch (this) {
             case BOARD -> Turn.to(board);
+            case YARD -> perform(board, Deed.YARD);
             case SHEET -> perform(board, Deed.SHEET);
             case IN_HAND -> perform(board, Deed.MOVE_LATER);
             case NEXT -> Turn.to(board.on(new Screen.Next(personId, Optional.empty())));

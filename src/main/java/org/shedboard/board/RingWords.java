@@ -19,6 +19,11 @@ public final class RingWords {
         return weeks == 1 ? Words.say("ring.title.one") : Words.say("ring.title.more", weeks);
     }
 
+    /** What the list is of. */
+    public static String due(int weeks) {
+        return weeks == 1 ? Words.say("round.due.one") : Words.say("round.due.more", weeks);
+    }
+
     /** How many there are and what they would bring; a sentence of its own where there are none. */
     public static String total(RingList list) {
         return list.calls().isEmpty()

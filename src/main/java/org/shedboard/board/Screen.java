@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.day.Comparison;
 import org.shedboard.day.RingList;
+import org.shedboard.day.Round;
 import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhyPlanned;
 import org.shedboard.day.WhySoLong;
@@ -32,13 +33,39 @@ public sealed interface Screen {
      * The bay board.
      *
      * @param selected id of the visit the keys are about
-     * @param tagTyped the digits of a tag typed so far
      */
-    record Places(Optional<String> selected, String tagTyped) implements Screen {
-        public static final Places START = new Places(Optional.empty(), "");
+    record Places(Optional<String> selected) implements Screen {
+        public static final Places START = new Places(Optional.empty());
 
         Places select(String visitId) {
-            return new Places(Optional.of(visitId), "");
+            return new Places(Optional.of(visitId));
+        }
+    }
+
+    /**
+     * Everything that is here or due, a line each.
+     *
+     * @param filter what the machines shown have among their words
+     * @param isTyping whether what is pressed goes into the filter
+     * @param selected id of the visit the keys are about
+     */
+    record YardPage(Typing filter, boolean isTyping, YardOrder order, Optional<String> selected) implements Screen {
+        static final YardPage START = new YardPage(Typing.EMPTY, false, YardOrder.PLAN, Optional.empty());
+
+        YardPage filtered(Typing next) {
+            return new YardPage(next, isTyping, order, selected);
+        }
+
+        YardPage typing(boolean now) {
+            return new YardPage(filter, now, order, selected);
+        }
+
+        YardPage in(YardOrder next) {
+            return new YardPage(filter, isTyping, next, selected);
+        }
+
+        YardPage select(Optional<String> visitId) {
+            return new YardPage(filter, isTyping, order, visitId);
         }
     }
 
@@ -63,27 +90,57 @@ public sealed interface Screen {
     record Sheet(String visitId, int task, int scroll) implements Screen {}
 
     /**
-     * One person's next machine.
+     * One person's next machine; or those of two who stand at one terminal, of whom the keys are about the one named first here.
      *
      * @param pointBack id of a point that is looked at again
      * @param isMarked whether the point got a finding that is on its way into the records; looking at another one ends that
+     * @param beside the other of two people; empty where one is alone
+     * @param isSecond whether the other one stands before this one on the screen
      */
-    record Next(String personId, Optional<String> pointBack, boolean isMarked) implements Screen {
+    record Next(String personId, Optional<String> pointBack, boolean isMarked, Optional<Next> beside, boolean isSecond)
+            implements Screen {
         public Next(String personId, Optional<String> pointBack) {
-            this(personId, pointBack, false);
+            this(personId, pointBack, false, Optional.empty(), false);
         }
 
         Next again(String pointId) {
-            return new Next(personId, Optional.of(pointId));
+            return new Next(personId, Optional.of(pointId), false, beside, isSecond);
         }
 
         Next marked() {
-            return new Next(personId, pointBack, true);
+            return new Next(personId, pointBack, true, beside, isSecond);
         }
 
-        /** To the next point, if this one was marked and nobody has gone to another since. */
-        Next onward() {
-            return isMarked ? new Next(personId, Optional.empty()) : this;
+        /** To the next point, if this one was marked by that person and they have not gone to another since. */
+        Next onward(String by) {
+            boolean isDone = isMarked && personId.equals(by);
+            return new Next(
+                    personId,
+                    isDone ? Optional.empty() : pointBack,
+                    isMarked && !isDone,
+                    beside.map(other -> other.onward(by)),
+                    isSecond);
+        }
+
+        /** Somebody else's instead of this person's; who stands beside stays. */
+        Next of(String otherId) {
+            return new Next(otherId, Optional.empty(), false, beside, isSecond);
+        }
+
+        /** Somebody comes to stand beside this person, and has the keys. */
+        Next joinedBy(String otherId) {
+            return new Next(otherId, Optional.empty(), false, Optional.of(alone()), true);
+        }
+
+        /** The other one has the keys. */
+        Next turned() {
+            return beside.map(other ->
+                            new Next(other.personId, other.pointBack, other.isMarked, Optional.of(alone()), !isSecond))
+                    .orElse(this);
+        }
+
+        Next alone() {
+            return new Next(personId, pointBack, isMarked, Optional.empty(), false);
         }
     }
 
@@ -152,15 +209,38 @@ public sealed interface Screen {
     record Closing(int row) implements Screen {}
 
     /**
-     * Whom to ring about services that are due.
+     * Whom to ring: who has to hear something today, then whose services are due.
      *
-     * @param weeks how far ahead
-     * @param row the one that is chosen
+     * @param weeks how far ahead services are looked for
+     * @param row the one that is chosen, counted through today's calls and then the services
      */
-    record Ring(RingList list, int weeks, int row) implements Screen {
-        /** The machine to ring about; empty where there is none. */
+    record Ring(Round round, RingList list, int weeks, int row) implements Screen {
+        /** How many there are to ring. */
+        int size() {
+            return round.calls().size() + list.calls().size();
+        }
+
+        /** With a row chosen; the nearest there is. */
+        Ring to(int wanted) {
+            return new Ring(round, list, weeks, Math.max(0, Math.min(size() - 1, wanted)));
+        }
+
+        /** Which of the services is chosen, counted from the first; less than none on a call of today. */
+        public int serviceRow() {
+            return row - round.calls().size();
+        }
+
+        /** The machine whose service is due; empty where another call or none is chosen. */
         public Optional<RingList.Call> chosen() {
-            return row < list.calls().size() ? Optional.of(list.calls().get(row)) : Optional.empty();
+            int index = serviceRow();
+            return index >= 0 && index < list.calls().size()
+                    ? Optional.of(list.calls().get(index))
+                    : Optional.empty();
+        }
+
+        /** The machine whose owner has to hear something today; empty where another call or none is chosen. */
+        public Optional<Round.Call> chosenToday() {
+            return row < round.calls().size() ? Optional.of(round.calls().get(row)) : Optional.empty();
         }
     }
 

@@ -22,6 +22,9 @@ record Subject(Outlook outlook, Visit visit, Optional<Task> picked) {
         if (board.screen() instanceof Screen.Places places) {
             return selected(outlook, places).map(visit -> new Subject(outlook, visit, Optional.empty()));
         }
+        if (board.screen() instanceof Screen.YardPage yard) {
+            return YardKeys.chosen(outlook, yard).map(visit -> new Subject(outlook, visit, Optional.empty()));
+        }
         if (board.screen() instanceof Screen.Sheet sheet) {
             return outlook.day().findVisit(sheet.visitId()).map(visit -> of(outlook, visit, sheet.task()));
         }

@@ -1,6 +1,7 @@
 package org.shedboard.board;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,9 @@ import org.shedboard.words.Words;
 public final class Update {
     /** On the screen for wet hands, a second press this soon after another is a bounce. */
     private static final Duration BOUNCE = Duration.ofMillis(300);
+
+    /** So long after the last key somebody's next machine is shown. */
+    private static final Duration NEXT_STAYS = Duration.ofMinutes(1);
 
     /** What is said of a PIN that can be typed once more. */
     private static final Set<String> PIN_REFUSALS = Set.of("pin_wrong", "pin_wrong_wait", "pin_wait", "pin_form");
@@ -96,6 +100,9 @@ public final class Update {
         if (msg instanceof Msg.WentWrong wrong) {
             return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));
         }
+        if (msg instanceof Msg.TimeWent went) {
+            return Turn.to(restored(board, went.at()));
+        }
         if (msg instanceof Msg.NoShop) {
             return Turn.to(board.onlyOn(new Screen.FirstRun()));
         }
@@ -167,6 +174,9 @@ public final class Update {
         if (heard.screen() instanceof Screen.TakeIn in) {
             return new TakeInKeys(heard, in.form()).press(key);
         }
+        if (heard.screen() instanceof Screen.YardPage yard && yard.isTyping()) {
+            return new YardKeys(heard, yard).press(key);
+        }
         if (heard.screen() instanceof Screen.Register register) {
             return new RegisterKeys(heard, register).press(key);
         }
@@ -174,6 +184,28 @@ public final class Update {
             return setup(heard, setup.form(), key);
         }
         return byBinding(heard, key);
+    }
+
+    /** Somebody's next machine gives way to the board for the next who looks, unless something is being typed there. */
+    private static Board restored(Board board, Instant now) {
+        boolean isLeft = board.screen() instanceof Screen.Next
+                && !isHalfTyped(board)
+                && Duration.between(board.lastKey(), now).compareTo(NEXT_STAYS) >= 0;
+        return isLeft ? board.onlyOn(placesBehind(board)) : board;
+    }
+
+    private static boolean isHalfTyped(Board board) {
+        return board.overlay()
+                .filter(over ->
+                        over instanceof Overlay.TypeIn in && !in.typing().isBlank())
+                .isPresent();
+    }
+
+    private static Screen placesBehind(Board board) {
+        return board.behind().stream()
+                .filter(Screen.Places.class::isInstance)
+                .findFirst()
+                .orElse(Screen.Places.START);
     }
 
     /** Whether a line of text is being typed, in which the same letter may come twice at once. */
@@ -187,13 +219,18 @@ public final class Update {
                 .map(Overlay.TypeIn.class::isInstance)
                 .orElse(board.screen() instanceof Screen.TakeIn
                         || board.screen() instanceof Screen.Register
+                        || board.screen() instanceof Screen.YardPage yard && yard.isTyping()
                         || board.screen() instanceof Screen.Setup);
     }
 
     private static Turn byBinding(Board board, Key key) {
-        if (board.screen() instanceof Screen.Places places && key.isCharacter() && Character.isDigit(key.character())) {
-            return Turn.to(TagTyping.typed(board, places, key.character()));
+        if (TagTyping.isMeant(board, key)) {
+            return TagTyping.typed(board, key.character());
         }
+        return bound(board.typingTag(""), key);
+    }
+
+    private static Turn bound(Board board, Key key) {
         Optional<Binding> meant = Keys.of(board).stream()
                 .filter(binding -> binding.isMeantBy(key))
                 .findFirst();
@@ -334,7 +371,7 @@ public final class Update {
             return Turn.to(next.onlyOn(Screen.Places.START));
         }
         if (saved.act() instanceof Act.Tick tick && board.screen() instanceof Screen.Next screen) {
-            Board onward = next.with(screen.onward());
+            Board onward = next.with(screen.onward(tick.personId()));
             return board.overlay().isPresent() ? Turn.to(onward) : Fixes.offered(onward, tick);
         }
         return Turn.to(next);

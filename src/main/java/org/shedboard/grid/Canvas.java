@@ -3,6 +3,7 @@ package org.shedboard.grid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where a screen is drawn. All regions are in the columns and rows of the whole screen; what falls outside the clip
@@ -15,13 +16,28 @@ public final class Canvas {
     private final char[] glyphs;
     private final Style[] styles;
     private final List<Spot> spots;
+    private final Eye eye;
 
-    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles, List<Spot> spots) {
+    /** Where the eye is wanted: at what is selected, or rather where something is typed. */
+    private static final class Eye {
+        private Optional<Cell> at = Optional.empty();
+        private boolean isTyping;
+
+        void look(Cell cell, boolean typing) {
+            if (typing || !isTyping) {
+                at = Optional.of(cell);
+                isTyping = typing;
+            }
+        }
+    }
+
+    private Canvas(Size size, Region clip, char[] glyphs, Style[] styles, List<Spot> spots, Eye eye) {
         this.size = size;
         this.clip = clip;
         this.glyphs = glyphs;
         this.styles = styles;
         this.spots = spots;
+        this.eye = eye;
     }
 
     /** A blank canvas in the normal style. */
@@ -30,12 +46,12 @@ public final class Canvas {
         Style[] styles = new Style[glyphs.length];
         Arrays.fill(glyphs, ' ');
         Arrays.fill(styles, Style.NORMAL);
-        return new Canvas(size, size.region(), glyphs, styles, new ArrayList<>());
+        return new Canvas(size, size.region(), glyphs, styles, new ArrayList<>(), new Eye());
     }
 
     /** The same cells, of which only those in the region can be drawn on. */
     public Canvas within(Region region) {
-        return new Canvas(size, clip.intersect(region), glyphs, styles, spots);
+        return new Canvas(size, clip.intersect(region), glyphs, styles, spots, eye);
     }
 
     /** What can be drawn on. */
@@ -45,7 +61,7 @@ public final class Canvas {
 
     /** What was drawn so far. */
     public Grid grid() {
-        return new Grid(size, glyphs.clone(), styles.clone(), spots);
+        return new Grid(size, glyphs.clone(), styles.clone(), spots, eye.at);
     }
 
     /** From now on whoever points at the region means this; it draws nothing. */
@@ -54,9 +70,16 @@ public final class Canvas {
         if (!inside.isEmpty()) spots.add(new Spot(inside, meaning));
     }
 
-    /** Takes all spots away: what is drawn next covers what they belong to. */
-    public void withoutSpots() {
+    /** What is drawn from now on lies over all that was drawn so far, and has the eye wherever it wants it; nobody points past it. */
+    public void over() {
+        eye.isTyping = false;
         spots.clear();
+    }
+
+    /** The eye is wanted at the region's first cell, where nothing points at it. */
+    public void look(Region region) {
+        Region seen = region.intersect(clip);
+        if (!seen.isEmpty()) eye.look(new Cell(seen.left(), seen.top()), false);
     }
 
     /** Draws a text in the region's first row, cut where it is too long; gives what is left to the right of it. */
@@ -261,6 +284,7 @@ public final class Canvas {
         blankOtherHalf(index, column);
         glyphs[index] = glyph;
         styles[index] = style;
+        if (glyph == Glyphs.POINTER || style == Style.CURSOR) eye.look(new Cell(column, row), style == Style.CURSOR);
     }
 
     /** What is left of a wide glyph when one of its cells is drawn over is a blank. */

@@ -64,6 +64,14 @@ public final class Glyphs {
 
     private Glyphs() {}
 
+    /** A text with blanks for all lines that frame or part something. */
+    static String withoutLines(String text) {
+        StringBuilder rest = new StringBuilder();
+        text.chars()
+                .forEach(glyph -> rest.append(LINE_ARMS.indexOf(glyph) < 0 && glyph != DASHED ? (char) glyph : ' '));
+        return rest.toString();
+    }
+
     /** The line glyph that has the arms of both, so that borders which touch are joined. */
     static char joined(char under, char over) {
         int first = LINE_ARMS.indexOf(under);

@@ -18,16 +18,23 @@ public final class Grid {
     private final char[] glyphs;
     private final Style[] styles;
     private final List<Spot> spots;
+    private final Optional<Cell> cursor;
 
-    Grid(Size size, char[] glyphs, Style[] styles, List<Spot> spots) {
+    Grid(Size size, char[] glyphs, Style[] styles, List<Spot> spots, Optional<Cell> cursor) {
         this.size = size;
         this.glyphs = glyphs;
         this.styles = styles;
         this.spots = List.copyOf(spots);
+        this.cursor = cursor;
     }
 
     public Size size() {
         return size;
+    }
+
+    /** Where the cursor stands: at what is selected or typed; empty where nothing is. */
+    public Optional<Cell> cursor() {
+        return cursor;
     }
 
     /** The glyph of a cell; a blank for the tail of a wide one. */
@@ -60,7 +67,7 @@ public final class Grid {
         for (int i = 0; i < plain.length; i++) {
             plain[i] = glyphs[i] == TAIL ? TextWidth.UNKNOWN : Glyphs.ascii(glyphs[i]);
         }
-        return new Grid(size, plain, styles, spots);
+        return new Grid(size, plain, styles, spots, cursor);
     }
 
     /** The glyphs row by row, without blanks at the end. */
@@ -68,6 +75,18 @@ public final class Grid {
         List<String> lines = new ArrayList<>();
         for (int row = 0; row < size.rows(); row++) lines.add(glyphs(row).stripTrailing());
         return List.copyOf(lines);
+    }
+
+    /** The glyphs as lines to be read one after the other: without lines that frame or part, one blank line where there are several. */
+    public List<String> text() {
+        List<String> text = new ArrayList<>();
+        for (String line : lines()) {
+            String read = Glyphs.withoutLines(line).stripTrailing();
+            boolean isSecondBlank = read.isEmpty()
+                    && (text.isEmpty() || text.get(text.size() - 1).isEmpty());
+            if (!isSecondBlank) text.add(read);
+        }
+        return List.copyOf(text);
     }
 
     /** The style letters row by row, one a cell. */

@@ -3,6 +3,7 @@ package org.shedboard.grid;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How many columns a text takes on the screen, and the text as it can be shown. The wide ranges are those of Unicode's
@@ -29,6 +30,10 @@ public final class TextWidth {
         0x3041, 0x3247, 0x3250, 0x4DBF, 0x4E00, 0xA4CF, 0xA960, 0xA97C, 0xAC00, 0xD7A3, 0xF900, 0xFAFF,
         0xFE10, 0xFE19, 0xFE30, 0xFE6B, 0xFF01, 0xFF60, 0xFFE0, 0xFFE6
     };
+
+    /** What numbers count; a line never ends between the two. */
+    private static final Set<String> UNITS = Set.of(
+            "h", "min", "m", "s", "kg", "g", "km", "mm", "cm", "l", "ml", "kPa", "V", "Nm", "hours", "minutes", "days");
 
     private TextWidth() {}
 
@@ -87,9 +92,23 @@ public final class TextWidth {
 
     /** The last place up to {@code end} where a line may end: at a blank, else in the midst of the word. */
     private static int lastBreak(String line, int from, int end) {
-        if (line.charAt(end) == ' ') return end;
-        int blank = line.lastIndexOf(' ', end - 1);
+        int blank = line.lastIndexOf(' ', end);
+        while (blank > from && isInsideQuantity(line, blank)) blank = line.lastIndexOf(' ', blank - 1);
         return blank > from ? blank : end;
+    }
+
+    /** Whether a number and its unit stand on both sides of a blank, as in {@code 25 min} and twice in {@code 1 h 25}. */
+    private static boolean isInsideQuantity(String line, int blank) {
+        if (blank == 0 || blank + 1 >= line.length()) return false;
+        char before = line.charAt(blank - 1);
+        if (Character.isDigit(before)) return UNITS.contains(wordFrom(line, blank + 1));
+        return before == 'h' && blank > 2 && line.charAt(blank - 2) == ' ' && Character.isDigit(line.charAt(blank + 1));
+    }
+
+    private static String wordFrom(String line, int from) {
+        int end = from;
+        while (end < line.length() && Character.isLetter(line.charAt(end))) end++;
+        return line.substring(from, end);
     }
 
     /** Where a shown text must end so that what starts at {@code from} takes no more than so many columns. */

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  *
  * @param letters a bit for each letter and digit that occurs; all others share one
  */
-record Spelling(String text, long letters) {
+public record Spelling(String text, long letters) {
     private static final int DIGITS = 26;
     private static final int OTHERS = 36;
     private static final int LAST_PLAIN = 128;
@@ -70,7 +70,8 @@ record Spelling(String text, long letters) {
         return words;
     }
 
-    static String folded(String text) {
+    /** Small letters without their accents. */
+    public static String folded(String text) {
         return isPlain(text)
                 ? text.toLowerCase(Locale.ROOT)
                 : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))

@@ -27,6 +27,9 @@ final class Foot {
     /** Rows of a note; longer ones are cut. */
     private static final int MOST_NOTE = 3;
 
+    /** From this width on all keys of the screen for wet hands have room in two rows. */
+    private static final int WIDE_FOR_NEXT = 80;
+
     private final Board board;
 
     Foot(Board board) {
@@ -35,7 +38,13 @@ final class Foot {
 
     /** The screen for wet hands shows all its keys, since nobody leafs through help there. */
     int rows(int width) {
-        return note(width).size() + (board.screen() instanceof Screen.Next ? 2 : 1);
+        return note(width).size() + (board.screen() instanceof Screen.Next next ? rowsOfKeys(next, width) : 1);
+    }
+
+    /** With two people there are more keys, and less room beside them where one stands above the other. */
+    private static int rowsOfKeys(Screen.Next next, int width) {
+        int wide = next.beside().isPresent() ? NextPairView.SIDE_BY_SIDE : WIDE_FOR_NEXT;
+        return width < wide ? 3 : 2;
     }
 
     void draw(Canvas canvas, Region foot) {
@@ -66,6 +75,8 @@ final class Foot {
             sentence(canvas, line, Words.say(typed ? "ask.type_foot" : "ask.foot"));
         } else if (board.screen() instanceof Screen.TakeIn) {
             sentence(canvas, line, Words.say("form.foot"));
+        } else if (board.screen() instanceof Screen.YardPage yard && yard.isTyping()) {
+            sentence(canvas, line, Words.say("yard.foot"));
         } else if (board.screen() instanceof Screen.Register) {
             sentence(canvas, line, Words.say("register.foot"));
         } else if (board.screen() instanceof Screen.Setup) {

@@ -43,6 +43,13 @@ final class NextView {
     /** What machine it is needs so many columns beside its tag; else it stands below. */
     private static final int ABOUT = 20;
 
+    /** From this height on a blank row parts the title from the rest. */
+    private static final int ROOMY = 16;
+    /** From these heights on there is room for what is written large, without and with a point to inspect below it. */
+    private static final int LARGE = 11;
+
+    private static final int LARGE_WITH_POINT = 17;
+
     /** Whoever has nothing to do for so long asks for something. */
     private static final int IDLE_MINUTES = 10;
 
@@ -63,11 +70,21 @@ final class NextView {
     }
 
     void draw(Region page) {
+        Header.draw(canvas, page.row(0), board, title());
+        drawBelow(page.below(page.height() >= ROOMY ? 2 : 1));
+    }
+
+    /** Whose it is, and whether they are on it. */
+    String title() {
         Optional<NextTask> next = NextTask.of(outlook, person);
         boolean running = next.filter(NextTask::isRunning).isPresent();
-        String title = Words.say(running ? "next.on_it" : "next.your_next", person.name());
-        Header.draw(canvas, page.row(0), board, next.isEmpty() ? person.name() : title);
-        Region body = page.below(2).inside(2, 0);
+        return next.isEmpty() ? person.name() : Words.say(running ? "next.on_it" : "next.your_next", person.name());
+    }
+
+    /** All but the title. */
+    void drawBelow(Region page) {
+        Optional<NextTask> next = NextTask.of(outlook, person);
+        Region body = page.inside(2, 0);
         Optional<Activity.OtherWork> other = otherWork();
         if (other.isPresent()) {
             canvas.text(
@@ -100,11 +117,13 @@ final class NextView {
         String tag = PlaceStatus.tagOf(next.visit());
         String name =
                 next.visit().tag().isPresent() ? tag : day.ownerOf(next.visit()).name();
-        Region rest = canvas.big(body.top(BigLetters.ROWS), name, Style.STRONG).rightOf(BESIDE);
+        boolean isLarge = body.height() >= (isWithPoint(next) ? LARGE_WITH_POINT : LARGE);
+        int rows = isLarge ? BigLetters.ROWS : 1;
+        Region rest = canvas.big(body.top(rows), name, Style.STRONG).rightOf(BESIDE);
         if (next.placeId().isPresent()) {
             rest = canvas.big(rest, next.placeId().get(), Style.NORMAL).rightOf(BESIDE);
         }
-        Region below = body.below(BigLetters.ROWS + 1);
+        Region below = body.below(isLarge ? rows + 1 : rows);
         if (rest.width() >= ABOUT && rest.height() > 1) {
             about(rest, next);
         } else {
@@ -112,10 +131,15 @@ final class NextView {
         }
         below = what(below, next);
         below = parts(below, next);
-        if (next.isRunning() && !PointsDue.of(day, next.visit(), next.task()).isEmpty()) {
-            below = point(below.below(1), next);
+        int gap = isLarge ? 1 : 0;
+        if (isWithPoint(next)) {
+            below = point(below.below(gap), next);
         }
-        after(below.below(1));
+        after(below.below(gap));
+    }
+
+    private boolean isWithPoint(NextTask next) {
+        return next.isRunning() && !PointsDue.of(day, next.visit(), next.task()).isEmpty();
     }
 
     private Region about(Region region, NextTask next) {
@@ -184,6 +208,7 @@ final class NextView {
                     : line(region, Words.say("next.points_done", count), Style.GOOD);
         }
         Point point = now.get().point();
+        canvas.look(region);
         Region rest = canvas.paragraph(
                 region, Words.say("next.point", now.get().number(), now.get().count(), point.name()), Style.SELECTED);
         rest = line(rest, Words.say("next.point_where", point.where()), Style.NORMAL);

@@ -34,8 +34,8 @@ public final class View {
         } else {
             draw(canvas, above, board);
         }
-        board.overlay().ifPresent(overlay -> ask(canvas, above, overlay));
         foot.draw(canvas, page.bottom(foot.rows(page.width())));
+        board.overlay().ifPresent(overlay -> ask(canvas, above, overlay));
         return canvas.grid();
     }
 
@@ -50,7 +50,7 @@ public final class View {
 
     /** What a question stands on cannot be pointed at. */
     private static void ask(Canvas canvas, Region page, Overlay overlay) {
-        canvas.withoutSpots();
+        canvas.over();
         OverlayView.draw(canvas, page, overlay);
     }
 
@@ -75,12 +75,14 @@ public final class View {
             new PlacesView(canvas, board, places).draw(page);
         } else if (screen instanceof Screen.InHand held) {
             new HandView(canvas, board, held).draw(page);
+        } else if (screen instanceof Screen.YardPage yard) {
+            new YardView(canvas, board, yard).draw(page);
         } else if (screen instanceof Screen.Crew crew) {
             new CrewView(canvas, board, crew).draw(page);
         } else if (screen instanceof Screen.Sheet sheet) {
             new SheetView(canvas, board, sheet).draw(page);
         } else if (screen instanceof Screen.Next next) {
-            new NextView(canvas, board, next).draw(page);
+            NextPairView.draw(canvas, page, board, next);
         } else if (screen instanceof Screen.Hours hours) {
             new HoursView(canvas, board, hours).draw(page);
         } else if (screen instanceof Screen.Closing closing) {

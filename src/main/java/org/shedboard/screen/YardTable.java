@@ -52,7 +52,7 @@ final class YardTable {
     }
 
     void entry(Region row, Visit visit, boolean selected) {
-        Style style = selected ? Style.SELECTED : styleOf(visit);
+        Style style = selected ? Style.SELECTED : styleOf(outlook, visit);
         if (selected) {
             canvas.fill(row, style);
             canvas.fill(row.left(1), Glyphs.POINTER, style);
@@ -60,7 +60,7 @@ final class YardTable {
         canvas.entry(row.left(WIDEST).inside(1, 0), columns, texts(visit), style);
     }
 
-    private Style styleOf(Visit visit) {
+    static Style styleOf(Outlook outlook, Visit visit) {
         if (new YardEntry(outlook, visit).isLate()) {
             return Style.LATE;
         }

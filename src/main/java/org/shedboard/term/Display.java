@@ -1,5 +1,6 @@
 package org.shedboard.term;
 
+import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
@@ -102,6 +103,10 @@ public final class Display implements AutoCloseable {
         if (resumed.getAndSet(false)) resume();
         Size size = size();
         for (int row = 0; row < size.rows(); row++) paint(grid, row, size.columns());
+        screen.setCursorPosition(grid.cursor()
+                .filter(cell -> size.region().contains(cell.column(), cell.row()))
+                .map(cell -> new TerminalPosition(cell.column(), cell.row()))
+                .orElse(null));
         screen.refresh(stale.getAndSet(false) ? RefreshType.COMPLETE : RefreshType.DELTA);
     }
 

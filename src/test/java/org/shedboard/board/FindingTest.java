@@ -48,16 +48,16 @@ class FindingTest {
     @Test
     void typing_a_tag_on_the_board_selects_its_machine_digit_by_digit() {
         shell.types("1");
-        assertEquals("1", places().tagTyped());
+        assertEquals("1", shell.board().atHand().tagTyped());
         shell.types("2");
-        assertEquals("12", places().tagTyped());
+        assertEquals("12", shell.board().atHand().tagTyped());
         assertEquals(Optional.of(shell.visitOf("M6").id()), places().selected());
     }
 
     @Test
     void digits_that_make_no_tag_begin_a_new_number() {
         shell.types("12").types("9");
-        assertEquals("9", places().tagTyped());
+        assertEquals("9", shell.board().atHand().tagTyped());
         assertEquals(Optional.of(shell.visitOf("M2").id()), places().selected());
     }
 

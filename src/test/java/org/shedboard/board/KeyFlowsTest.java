@@ -153,8 +153,7 @@ class KeyFlowsTest {
         assertEquals("oil-mower", visit.lines().get(0).workId());
         assertTrue(visit.promise().orElseThrow().at().isAfter(shell.now()));
         assertEquals("Nettlecroft, Rushy Bottom", visit.promise().orElseThrow().to());
-        assertEquals(
-                new Screen.Places(Optional.of(visit.id()), ""), shell.board().screen());
+        assertEquals(new Screen.Places(Optional.of(visit.id())), shell.board().screen());
         assertEquals(Optional.empty(), shell.board().draft());
     }
 

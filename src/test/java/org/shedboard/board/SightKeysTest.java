@@ -67,8 +67,8 @@ class SightKeysTest {
     }
 
     @Test
-    void tab_goes_to_the_crew_and_back_on_the_same_axis() {
-        shell.types("-").press(Key.TAB);
+    void back_tab_goes_to_the_crew_and_tab_back_on_the_same_axis() {
+        shell.types("-").press(Key.BACK_TAB);
         assertTrue(shell.board().screen() instanceof Screen.Crew);
         shell.types("-").press(Key.TAB);
         assertTrue(shell.board().screen() instanceof Screen.Places);
@@ -78,13 +78,13 @@ class SightKeysTest {
     @Test
     void n_on_the_crew_shows_the_chosen_persons_next_machine() {
         String second = shell.day().shop().people().get(1).id();
-        shell.press(Key.TAB, Key.DOWN).types("n");
+        shell.press(Key.BACK_TAB, Key.DOWN).types("n");
         assertEquals(second, ((Screen.Next) shell.board().screen()).personId());
     }
 
     @Test
     void the_arrows_on_the_crew_stop_at_the_first_and_the_last() {
-        shell.press(Key.TAB, Key.UP);
+        shell.press(Key.BACK_TAB, Key.UP);
         assertEquals(new Screen.Crew(0), shell.board().screen());
         int last = shell.day().shop().people().size() - 1;
         for (int i = 0; i <= last + 2; i++) {
@@ -95,14 +95,14 @@ class SightKeysTest {
 
     @Test
     void enter_on_the_crew_asks_what_there_is_to_say_of_the_chosen_person() {
-        shell.press(Key.TAB, Key.DOWN, Key.ENTER);
+        shell.press(Key.BACK_TAB, Key.DOWN, Key.ENTER);
         Overlay.Choose ask = (Overlay.Choose) shell.board().overlay().orElseThrow();
         assertEquals(shell.day().shop().people().get(1).name(), ask.title());
     }
 
     @Test
     void before_the_day_is_opened_enter_on_the_crew_says_so() {
-        FakeShell unopened = FakeShell.unopened().press(Key.TAB, Key.ENTER);
+        FakeShell unopened = FakeShell.unopened().press(Key.BACK_TAB, Key.ENTER);
         assertTrue(unopened.board().overlay().isEmpty());
         assertEquals(
                 Words.say("off.day_not_open"),

@@ -67,6 +67,7 @@ class UpdateTest {
                 new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
                 new Msg.Written("The report is there."),
                 new Msg.WentWrong("The disk is full."),
+                new Msg.TimeWent(Instant.EPOCH),
                 new Msg.NoShop());
     }
 
@@ -114,6 +115,9 @@ class UpdateTest {
         boards.add(new HandKeys(FakeShell.demonstration().board())
                 .perform(Deed.PICK_UP)
                 .board());
+        boards.add(shell.board().on(new Screen.Next("P1", Optional.empty()).joinedBy("P2")));
+        boards.add(shell.board().on(Screen.YardPage.START));
+        boards.add(shell.board().on(Screen.YardPage.START.filtered(Typing.of("zebra"))));
         FakeShell plug = FakeShell.onThePlug();
         boards.add(plug.board().on(new Screen.Sheet(plug.visitOf("M54").id(), 0, 0)));
         boards.add(plug.board().on(new Screen.Next("P1", Optional.empty())));

@@ -93,6 +93,9 @@ final class Scenes {
         axis();
         takingBack();
         byHand();
+        yard();
+        add("next", "two-people", () -> demonstration().type("n2/1"));
+        add("next", "two-people-first-has-keys", () -> demonstration().type("n2/1/"));
     }
 
     /** Tobin is on tag 7. */
@@ -138,6 +141,20 @@ final class Scenes {
         return rehearsal;
     }
 
+    /** Everything here or due, in its orders and with a filter. */
+    private static void yard() {
+        add("yard", "morning", () -> demonstration().press(Key.TAB));
+        add("yard", "dirtiest-first", () -> demonstration().press(Key.TAB).type("ooo"));
+        add("yard", "words-typed", () -> demonstration().press(Key.TAB).type("/muddy yard"));
+        add(
+                "yard",
+                "nothing-has-the-words",
+                () -> demonstration().press(Key.TAB).type("/zebra").press(Key.ENTER));
+        add("yard", "closed", () -> closed().press(Key.TAB));
+        add("yard", "own-shop-empty", () -> ownShop().press(Key.TAB));
+        add("yard", "awkward-names", () -> awkward().press(Key.TAB));
+    }
+
     /** The places and the crew, closer, further and later. */
     private static void axis() {
         add("board", "two-hours", () -> demonstration().type("++"));
@@ -145,13 +162,13 @@ final class Scenes {
         add("board", "tomorrow", () -> demonstration().type(">>>>>>>>>>>"));
         add("board", "late-by", () -> demonstration().later(180).type("+"));
         add("board", "earlier", () -> demonstration().later(600).type("+<<<<<<<"));
-        add("crew", "morning", () -> demonstration().press(Key.TAB));
-        add("crew", "two-hours", () -> demonstration().type("++").press(Key.TAB));
-        add("crew", "five-days", () -> demonstration().type("---").press(Key.TAB));
-        add("crew", "not-open", () -> Rehearsal.beforeOpening().press(Key.TAB));
-        add("crew", "over-the-shift", () -> demonstration().later(440).press(Key.TAB, Key.DOWN));
-        add("crew", "own-shop-empty", () -> ownShop().press(Key.TAB));
-        add("crew", "say-of-them", () -> demonstration().press(Key.TAB, Key.DOWN, Key.ENTER));
+        add("crew", "morning", () -> demonstration().press(Key.BACK_TAB));
+        add("crew", "two-hours", () -> demonstration().type("++").press(Key.BACK_TAB));
+        add("crew", "five-days", () -> demonstration().type("---").press(Key.BACK_TAB));
+        add("crew", "not-open", () -> Rehearsal.beforeOpening().press(Key.BACK_TAB));
+        add("crew", "over-the-shift", () -> demonstration().later(440).press(Key.BACK_TAB, Key.DOWN));
+        add("crew", "own-shop-empty", () -> ownShop().press(Key.BACK_TAB));
+        add("crew", "say-of-them", () -> demonstration().press(Key.BACK_TAB, Key.DOWN, Key.ENTER));
     }
 
     /** The demonstration with its one booking selected, wherever the plan has it. */
@@ -681,19 +698,27 @@ final class Scenes {
     private static void ring() {
         add("ring", "this-week", () -> demonstration().type("d"));
         add("ring", "four-weeks", () -> down(demonstration().type("d+++"), 30));
+        add("ring", "today-found", () -> demonstration().type("d").press(Key.DOWN));
+        add("ring", "today-what-they-said", () -> demonstration().type("d").press(Key.ENTER));
+        add("ring", "today-late", () -> demonstration().later(300).type("d"));
         add("ring", "nobody", () -> ownShop().type("d"));
-        add("ring", "what-they-said", () -> demonstration().type("d").press(Key.DOWN, Key.ENTER));
-        add(
-                "ring",
-                "when-again",
-                () -> demonstration().type("d").press(Key.ENTER).type("2+0").press(Key.ENTER));
-        add("ring", "rung", () -> demonstration().type("d").press(Key.ENTER).type("1"));
+        add("ring", "what-they-said", () -> services().press(Key.DOWN, Key.ENTER));
+        add("ring", "when-again", () -> services().press(Key.ENTER).type("2+0").press(Key.ENTER));
+        add("ring", "rung", () -> services().press(Key.ENTER).type("1"));
         add(
                 "take-in",
                 "service-due",
                 () -> demonstration().type("tfallowmere heeler").press(Key.ENTER));
         add("take-in", "meter", Scenes::atMeter);
         add("take-in", "meter-goes-back", () -> atMeter().type("12").press(Key.control('s')));
+    }
+
+    /** On the first of the services that are due. */
+    private static Rehearsal services() {
+        Rehearsal rehearsal = demonstration().type("d");
+        return down(
+                rehearsal,
+                ((Screen.Ring) rehearsal.board().screen()).round().calls().size());
     }
 
     private static Rehearsal atMeter() {

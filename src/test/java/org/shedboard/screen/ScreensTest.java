@@ -32,12 +32,17 @@ class ScreensTest {
             "scorecard drawn",
             "in-hand moved",
             "in-hand breaks-a-promise",
-            "in-hand refused");
+            "in-hand refused",
+            "next two-people");
 
     /** Scenes of the time axis, which shows more of the same at each size. */
     private static final Set<String> EVERY_SIZE =
             Set.of("board two-hours", "board five-days", "crew two-hours", "crew five-days");
 
+    /** Screens that work on the smallest window too. */
+    private static final Set<String> SMALLEST_TOO = Set.of("next", "sheet");
+
+    private static final Size SMALLEST = new Size(60, 18);
     private static final Size WIDE = LARGER.get(0);
     private static final List<Size> TOO_SMALL = List.of(
             new Size(79, 24), new Size(80, 23), new Size(60, 18), new Size(59, 18), new Size(60, 17), new Size(20, 5));
@@ -108,7 +113,9 @@ class ScreensTest {
         for (int length : new int[] {0, 1, 2, 3, 10, 24, 80, 300}) {
             sizes.addAll(List.of(new Size(length, 0), new Size(0, length), new Size(length, 1), new Size(1, length)));
         }
-        Stream.of("79x24", "80x23", "81x24", "80x25", "119x35", "100x33", "100x34", "300x100", "300x24", "80x100")
+        Stream.of(
+                        "59x18", "60x17", "60x18", "61x19", "79x24", "80x23", "81x24", "80x25", "119x35", "100x33",
+                        "100x34", "300x100", "300x24", "80x100")
                 .map(text -> text.split("x"))
                 .forEach(parts -> sizes.add(new Size(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]))));
         return sizes;
@@ -133,6 +140,9 @@ class ScreensTest {
 
     private static List<Size> sizesOf(Scenes.Scene scene) {
         List<Size> sizes = new ArrayList<>(List.of(USUAL));
+        if (ordinary().contains(scene) && SMALLEST_TOO.contains(scene.screen())) {
+            sizes.add(SMALLEST);
+        }
         if (ordinary().contains(scene) || EVERY_SIZE.contains(scene.toString())) {
             sizes.addAll(LARGER);
         } else if (BETTER_WIDE.contains(scene.toString())) {

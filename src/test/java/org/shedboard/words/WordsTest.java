@@ -27,12 +27,14 @@ import org.shedboard.board.Overlay;
 import org.shedboard.board.SetupForm;
 import org.shedboard.board.TakeInForm;
 import org.shedboard.board.UsualReason;
+import org.shedboard.board.YardOrder;
 import org.shedboard.board.Zoom;
 import org.shedboard.day.Act;
 import org.shedboard.day.Concern;
 import org.shedboard.day.DoorNote;
 import org.shedboard.day.Lasting;
 import org.shedboard.day.Notices;
+import org.shedboard.day.Round;
 import org.shedboard.day.Snag;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
@@ -112,6 +114,8 @@ class WordsTest {
                 new Said("step", Step.values()),
                 new Said("placeKind", PlaceKind.values()),
                 new Said("skill", Skill.values()),
+                new Said("roundWhy", Round.Why.values()),
+                new Said("yardOrder", YardOrder.values()),
                 new Said("zoom", Zoom.values()),
                 new Said("payer", Payer.values()),
                 new Said("mark", Mark.values()),

@@ -74,6 +74,7 @@ import picocli.CommandLine.ScopeType;
             ScorecardCommand.class,
             CalendarCommand.class,
             PictureCommand.class,
+            ShowCommand.class,
             RegisterCommands.Find.class,
             RegisterCommands.Page.class,
             RegisterCommands.CorrectMachine.class,
