@@ -30,7 +30,7 @@ final class TrialKeys {
         boolean canKeep =
                 trial.comparison().isPresent() && !trial.whatIf().acts().isEmpty();
         boolean isFree = board.saving() == 0;
-        String why = canKeep ? "off.still_saving" : "off.nothing_to_keep";
+        String why = canKeep ? "off.being_saved" : "off.nothing_to_keep";
         keys.add(Binding.when(
                 canKeep && isFree, Key.ENTER, trial.whatIf().isOffer() ? Deed.POST_OFFER : Deed.KEEP, why));
         if (!trial.whatIf().isOffer()) {

@@ -34,8 +34,8 @@ public final class View {
         } else {
             draw(canvas, above, board);
         }
-        foot.draw(canvas, page.bottom(foot.rows(page.width())));
         board.overlay().ifPresent(overlay -> ask(canvas, above, overlay));
+        foot.draw(canvas, page.bottom(foot.rows(page.width())));
         return canvas.grid();
     }
 

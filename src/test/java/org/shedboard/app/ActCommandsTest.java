@@ -349,4 +349,38 @@ class ActCommandsTest {
         assertTrue(said.complaints().get(1).contains("--help"), said.err());
         assertEquals("", said.out());
     }
+
+    private JsonNode next(String tag) {
+        return visit(tag).get("next");
+    }
+
+    @Test
+    void a_task_is_pinned_to_a_person_and_a_time_and_lifted_again() {
+        assertEquals("Jory", next("12").get("person").asString());
+        done("insist", "12", "drive it in", "--person", "Wren", "--start", "14:00");
+        assertEquals("Wren", next("12").get("person").asString());
+        assertTrue(
+                next("12").get("from").asString().startsWith("2026-05-12T14:00"),
+                next("12").toString());
+        done("lift", "12", "drive it in");
+        refused(
+                "12 (Drummock, Saltbush Rise): nothing is insisted on for \"Drive it in\".",
+                "lift",
+                "12",
+                "drive it in");
+    }
+
+    @Test
+    void what_is_insisted_on_has_to_be_said_of_a_task_there_is() {
+        refused(
+                "There is no task \"gearbox\" on 12 (Drummock, Saltbush Rise).",
+                "insist",
+                "12",
+                "gearbox",
+                "--start",
+                "14:00");
+        Said nothing = room.demo("insist", "12", "drive it in");
+        assertTrue(nothing.err().contains("--place, --start, --person"), nothing.err());
+        assertEquals(2, nothing.status());
+    }
 }

@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.shedboard.app.CommandRoom.Said;
+import org.shedboard.board.NamedScreen;
 
 /** Screens had as plain lines by a command. */
 class ShowCommandTest {
@@ -60,5 +64,12 @@ class ShowCommandTest {
     void next_is_the_persons_and_a_sheet_the_visits() {
         assertTrue(shown("show", "next", "--person", "Wren").get(0).contains("Wren"));
         assertTrue(shown("show", "sheet", "--tag", "9").get(0).contains("Marrowby"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(NamedScreen.class)
+    void every_screen_can_be_had_as_lines(NamedScreen screen) {
+        String name = screen.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        assertFalse(shown("show", name).isEmpty());
     }
 }

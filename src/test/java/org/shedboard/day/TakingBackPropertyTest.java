@@ -28,8 +28,8 @@ import org.shedboard.shop.VisitState;
 
 /** Whatever was done on the demonstration day: taken back, the day is as it was; done again, it is as the act left it. */
 class TakingBackPropertyTest {
-    private static final int SEQUENCES = 3 * Integer.getInteger("proof.scale", 1);
-    private static final int ACTS = 50;
+    private static final int SEQUENCES = 4 * Integer.getInteger("proof.scale", 1);
+    private static final int ACTS = 120;
 
     static IntStream seeds() {
         return IntStream.rangeClosed(1, SEQUENCES);

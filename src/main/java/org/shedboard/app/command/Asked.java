@@ -3,7 +3,9 @@ package org.shedboard.app.command;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -85,6 +87,26 @@ final class Asked {
                     text, found.stream().map(visit -> Names.of(day, visit)).toList());
         }
         return found.stream().findFirst().orElseThrow(() -> unknown("visit_unknown", text));
+    }
+
+    /** The task with this id, or the only name of a task of the visit with these words in it; the first such task that is not done. */
+    Task task(Visit visit, String text) {
+        List<Task> found = visit.tasks().stream()
+                .filter(task -> task.id().equalsIgnoreCase(text))
+                .toList();
+        if (found.isEmpty()) {
+            String words = text.toLowerCase(Locale.ROOT);
+            found = visit.tasks().stream()
+                    .filter(task -> task.name().toLowerCase(Locale.ROOT).contains(words))
+                    .toList();
+        }
+        List<String> names = found.stream().map(Task::name).distinct().toList();
+        if (names.size() > 1) {
+            throw ambiguous(text, names);
+        }
+        return found.stream()
+                .min(Comparator.comparing(Task::isDone))
+                .orElseThrow(() -> new CannotDo("task_unknown", text, Names.of(day, visit)));
     }
 
     private Optional<Visit> byTag(String text) {

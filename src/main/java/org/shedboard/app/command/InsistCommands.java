@@ -6,6 +6,7 @@ import org.shedboard.day.Act;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.TaskPin;
+import org.shedboard.shop.Visit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,22 +26,25 @@ final class InsistCommands {
         @Option(names = "--place", paramLabel = "PLACE")
         private Optional<String> place;
 
-        @Option(names = "--at", paramLabel = "TIME")
-        private Optional<String> at;
+        @Option(names = "--start", paramLabel = "TIME")
+        private Optional<String> start;
 
         @Option(names = "--person", paramLabel = "NAME")
         private Optional<String> person;
 
         @Override
         public Reply reply(Seen seen) {
-            if (place.isEmpty() && at.isEmpty() && person.isEmpty()) {
+            if (place.isEmpty() && start.isEmpty() && person.isEmpty()) {
                 throw new WrongUse("command.insist_on_what");
             }
             Asked asked = new Asked(seen);
             Optional<String> placeId = place.map(asked::place).map(Place::id);
-            Optional<Instant> start = at.map(asked::time);
+            Optional<Instant> at = start.map(asked::time);
             Optional<String> personId = person.map(asked::person).map(Person::id);
-            return Reply.Carry.of(new Act.PinTask(asked.visit(tag).id(), task, new TaskPin(placeId, start, personId)));
+            Visit visit = asked.visit(tag);
+            TaskPin pin = new TaskPin(placeId, at, personId);
+            return Reply.Carry.of(
+                    new Act.PinTask(visit.id(), asked.task(visit, task).id(), pin));
         }
     }
 
@@ -54,7 +58,10 @@ final class InsistCommands {
 
         @Override
         public Reply reply(Seen seen) {
-            return Reply.Carry.of(new Act.LiftPin(new Asked(seen).visit(tag).id(), task));
+            Asked asked = new Asked(seen);
+            Visit visit = asked.visit(tag);
+            return Reply.Carry.of(
+                    new Act.LiftPin(visit.id(), asked.task(visit, task).id()));
         }
     }
 }

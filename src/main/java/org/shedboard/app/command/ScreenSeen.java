@@ -53,6 +53,9 @@ final class ScreenSeen {
         if (effect instanceof Effect.ReadHistory read) {
             return told(board, new Msg.HistoryRead(seen.history(read.machineId())));
         }
+        if (effect instanceof Effect.TryOut tried) {
+            return told(board, new Msg.Tried(tried.whatIf(), tried.whatIf().on(seen.outlook())));
+        }
         throw new IllegalArgumentException("nothing is read for " + effect);
     }
 
