@@ -72,7 +72,8 @@ class ArchitectureTest {
                         "pack.search",
                         "pack.fault",
                         "pack.chance",
-                        "pack.story"));
+                        "pack.story",
+                        "words"));
         map.put("tally", List.of("shop", "estimate", "hours", "register", "pack", "day", "words"));
         map.put("report", List.of("fit", "shop", "estimate", "register", "day", "words"));
         List<String> board = new ArrayList<>(map.get("day"));
