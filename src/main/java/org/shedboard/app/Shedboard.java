@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,9 +15,12 @@ import org.shedboard.app.command.SearchLimit;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.WrongUse;
 import org.shedboard.day.Day;
+import org.shedboard.files.Reading;
+import org.shedboard.files.WordsFile;
 import org.shedboard.look.Scheme;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.term.TerminalKind;
+import org.shedboard.words.OwnWords;
 import org.shedboard.words.Words;
 
 /** The program, from its arguments to its exit status. Commands and what reads them are loaded only when there are arguments. */
@@ -38,6 +42,7 @@ final class Shedboard {
 
     private int run(List<String> arguments) {
         try {
+            speak();
             return arguments.isEmpty() ? start() : new Commands(this).run(arguments);
         } catch (CannotDo cannot) {
             return end(COULD_NOT, List.of(cannot.getMessage()));
@@ -64,6 +69,18 @@ final class Shedboard {
 
     void with(Globals read) {
         globals = read;
+        speak();
+    }
+
+    /** Says from here on what the home has texts of its own for. */
+    private void speak() {
+        Path file = home().resolve(WordsFile.NAME);
+        Words.speak(Files.exists(file) ? own(file) : OwnWords.none());
+    }
+
+    private OwnWords own(Path file) {
+        Reading<OwnWords> reading = WordsFile.read(Input.text(file, around.in()));
+        return reading.value().orElseThrow(() -> new BadFile(reading.faults()));
     }
 
     Globals globals() {

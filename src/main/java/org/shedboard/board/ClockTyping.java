@@ -6,11 +6,11 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.shedboard.day.Refusal;
+import org.shedboard.words.When;
 
 /**
  * Reads times on the shop's clock for a date, as people type them: {@code 10:15-10:50}, each as {@link Times} has it.
@@ -19,7 +19,6 @@ import org.shedboard.day.Refusal;
  * that it repeats is asked for with {@code first} or {@code second} after it.
  */
 public final class ClockTyping {
-    private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final String FIRST = "first";
     private static final String SECOND = "second";
 
@@ -47,7 +46,7 @@ public final class ClockTyping {
     private static String typed(Instant at, ZoneId zone) {
         LocalDateTime local = LocalDateTime.ofInstant(at, zone);
         List<ZoneOffset> offsets = offsets(local, zone);
-        String time = TYPED.format(local);
+        String time = When.CLOCK.say(local);
         if (offsets.size() < 2) {
             return time;
         }
@@ -103,10 +102,10 @@ public final class ClockTyping {
         LocalDateTime local = date.atTime(time.get());
         List<ZoneOffset> offsets = offsets(local, zone);
         if (offsets.isEmpty()) {
-            return Read.fault("form.time_skipped", TYPED.format(local));
+            return Read.fault("form.time_skipped", When.CLOCK.say(local));
         }
         if (offsets.size() == 2 && !isFirst && !isSecond) {
-            return Read.fault("form.time_twice", TYPED.format(local));
+            return Read.fault("form.time_twice", When.CLOCK.say(local));
         }
         return Read.of(local.toInstant(offsets.get(isSecond ? offsets.size() - 1 : 0)));
     }

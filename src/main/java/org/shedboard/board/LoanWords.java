@@ -2,10 +2,10 @@ package org.shedboard.board;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
 import org.shedboard.register.Loan;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** What is said of a machine of ours that was lent: on the screen and by the commands alike. */
@@ -21,7 +21,6 @@ public final class LoanWords {
     }
 
     private static String when(Day day, Instant at) {
-        return Clocks.sayDate(LocalDate.ofInstant(at, day.zone())) + " "
-                + day.timeOf(at).truncatedTo(ChronoUnit.MINUTES);
+        return Clocks.sayDate(LocalDate.ofInstant(at, day.zone())) + " " + When.CLOCK.say(day.timeOf(at));
     }
 }

@@ -1,6 +1,5 @@
 package org.shedboard.board;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.shedboard.day.WhyPlanned;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.forecast.Suggestion;
 import org.shedboard.learn.Scorecard;
+import org.shedboard.words.When;
 
 /** Which screen is shown, and what is selected or typed on it. */
 public sealed interface Screen {
@@ -175,7 +175,7 @@ public sealed interface Screen {
         /** The first of the days it shows. */
         public LocalDate from() {
             return switch (page) {
-                case WEEK -> date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+                case WEEK -> date.with(TemporalAdjusters.previousOrSame(When.firstOfWeek()));
                 case MONTH -> date.withDayOfMonth(1);
                 case PEOPLE, MACHINES, ROWS -> date;
             };

@@ -23,6 +23,7 @@ import org.shedboard.shop.Promise;
 import org.shedboard.shop.Stay;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.words.When;
 
 /** What happens at the door: machines come and go, and owners are told a time. */
 final class DoorActs {
@@ -370,7 +371,8 @@ final class DoorActs {
             return Optional.of(Refusal.of("person_unknown", by));
         }
         return at.isBefore(now)
-                ? Optional.of(Refusal.of("promise_is_over", draft.day().timeOf(at)))
+                ? Optional.of(
+                        Refusal.of("promise_is_over", When.CLOCK.say(draft.day().timeOf(at))))
                 : Optional.empty();
     }
 }

@@ -16,6 +16,7 @@ import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.words.When;
 
 /** What is found out about a machine while it is here: findings, reasons to hold it, more work. */
 final class MachineActs {
@@ -70,8 +71,9 @@ final class MachineActs {
             return new Outcome.Refused(Refusal.of("nothing_to_hold", Names.of(draft.day(), visit)));
         }
         if (act.until().filter(until -> !until.isAfter(now)).isPresent()) {
-            return new Outcome.Refused(
-                    Refusal.of("until_is_over", draft.day().timeOf(act.until().get())));
+            return new Outcome.Refused(Refusal.of(
+                    "until_is_over",
+                    When.CLOCK.say(draft.day().timeOf(act.until().get()))));
         }
         for (Task task : visit.tasks()) {
             if (task.progress().isRunning()) {

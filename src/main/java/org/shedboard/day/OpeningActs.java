@@ -10,6 +10,7 @@ import org.shedboard.shop.Attendance;
 import org.shedboard.shop.HoistCheck;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Place;
+import org.shedboard.words.When;
 
 /** Opening and closing the day, and what changes of its opening in between. */
 final class OpeningActs {
@@ -124,7 +125,7 @@ final class OpeningActs {
                 .map(Attendance::from)
                 .orElse(now);
         if (!act.until().isAfter(now)) {
-            return new Outcome.Refused(Refusal.of("until_is_over", day.timeOf(act.until())));
+            return new Outcome.Refused(Refusal.of("until_is_over", When.CLOCK.say(day.timeOf(act.until()))));
         }
         Attendance attendance = new Attendance(act.personId(), from, act.until(), Optional.empty());
         draft.put(opening.with(attendance));

@@ -16,12 +16,11 @@ import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.shop.PlaceKind;
 import org.shedboard.shop.Skill;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The weeks ahead: a row for each working day, a bar for each kind of place or each skill, and the chosen day in sentences below. */
 final class AheadView {
-    /** Columns of the date, with the pointer before it. */
-    private static final int DATE = 12;
 
     /** Hours booked of hours open, as wide as a shop with ten people needs it: {@code 85.0/85.0}. */
     private static final int BOTH_HOURS = 9;
@@ -34,6 +33,8 @@ final class AheadView {
     private final Canvas canvas;
     private final Board board;
     private final Screen.Ahead screen;
+    /** Columns of the date, with the pointer before it and a blank behind. */
+    private final int date = 2 + TimeRoom.of(When.WEEKDAY_DATE);
 
     private static final int MOST_LINES = 4;
 
@@ -95,7 +96,7 @@ final class AheadView {
     }
 
     private void heading(Region row, List<Part> parts) {
-        canvas.text(row.rightOf(1).left(DATE - 1), Words.say("ahead.day"), Style.QUIET);
+        canvas.text(row.rightOf(1).left(date - 1), Words.say("ahead.day"), Style.QUIET);
         for (int i = 0; i < parts.size(); i++) {
             canvas.text(cell(row, i, parts.size()), parts.get(i).name(), Style.QUIET);
         }
@@ -107,7 +108,7 @@ final class AheadView {
             canvas.fill(row, style);
             canvas.fill(row.left(1), Glyphs.POINTER, style);
         }
-        canvas.text(row.rightOf(1).left(DATE - 1), Clocks.sayDate(day.date()), style);
+        canvas.text(row.rightOf(1).left(date - 1), Clocks.sayDate(day.date()), style);
         List<Part> parts = parts(day);
         for (int i = 0; i < parts.size(); i++) {
             part(cell(row, i, parts.size()), parts.get(i), style);
@@ -115,9 +116,9 @@ final class AheadView {
     }
 
     /** The columns share what the date leaves, with a blank between each two. */
-    private static Region cell(Region row, int index, int count) {
-        int width = Math.max(0, row.width() - DATE) / count;
-        return row.rightOf(DATE + index * width).left(Math.max(0, width - 1));
+    private Region cell(Region row, int index, int count) {
+        int width = Math.max(0, row.width() - date) / count;
+        return row.rightOf(date + index * width).left(Math.max(0, width - 1));
     }
 
     private void part(Region cell, Part part, Style style) {

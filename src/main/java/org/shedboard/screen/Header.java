@@ -1,8 +1,6 @@
 package org.shedboard.screen;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.shedboard.board.Board;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Day;
@@ -10,12 +8,11 @@ import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The first line of a screen: the shop, the date and the time. */
 final class Header {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-
     /** Blank columns between the title and the date. */
     private static final int GAP = 2;
     /** Blank columns between the title and what is added to it. */
@@ -33,7 +30,7 @@ final class Header {
         canvas.fill(row, Style.TITLE);
         String time = Words.say(
                 "board.date",
-                DATE.format(day.date()),
+                When.WEEKDAY_DATE.say(day.date()),
                 Clocks.sayTime(day, board.expectOutlook().at()));
         Region rest = canvas.textRight(row.inside(1, 0), time, Style.TITLE);
         Region left = canvas.text(rest.leftOf(GAP), title, Style.TITLE).rightOf(BEFORE_MORE);
@@ -44,6 +41,6 @@ final class Header {
     }
 
     static String date(Day day) {
-        return DATE.format(day.date());
+        return When.WEEKDAY_DATE.say(day.date());
     }
 }

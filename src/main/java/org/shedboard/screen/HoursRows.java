@@ -11,11 +11,11 @@ import org.shedboard.tally.HoursRow;
 import org.shedboard.tally.SpanTally;
 import org.shedboard.tally.Stamps;
 import org.shedboard.tally.TallyWords;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The rows that the hours of a day are counted from, with what was put right and by whom. */
 final class HoursRows {
-    private static final int TIME = 12;
     private static final int NAME = 10;
 
     private final Canvas canvas;
@@ -43,8 +43,8 @@ final class HoursRows {
     private static List<Column> columns() {
         return List.of(
                 Column.left(Words.say("tally.people"), NAME),
-                Column.left(Words.say("rows.from"), TIME),
-                Column.left(Words.say("rows.to"), TIME),
+                Column.left(Words.say("rows.from"), TimeRoom.of(When.DATE_CLOCK)),
+                Column.left(Words.say("rows.to"), TimeRoom.of(When.DATE_CLOCK)),
                 Column.left(Words.say("rows.what"), 0));
     }
 

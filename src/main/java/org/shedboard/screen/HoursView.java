@@ -1,9 +1,7 @@
 package org.shedboard.screen;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.shedboard.board.Board;
 import org.shedboard.board.Screen;
@@ -13,16 +11,13 @@ import org.shedboard.grid.Style;
 import org.shedboard.hours.DecimalHours;
 import org.shedboard.tally.SpanTally;
 import org.shedboard.tally.Stamps;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The hours of a day or a week: its people, its machines, or day by day. */
 final class HoursView {
     /** Beyond this width the eye would lose the line between a name and its hours. */
     private static final int WIDEST = 118;
-
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-
-    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
 
     private final Canvas canvas;
     private final Board board;
@@ -66,8 +61,8 @@ final class HoursView {
     }
 
     private String title() {
-        String from = DATE.format(screen.from());
-        String last = DATE.format(screen.until().minusDays(1));
+        String from = When.WEEKDAY_DATE.say(screen.from());
+        String last = When.WEEKDAY_DATE.say(screen.until().minusDays(1));
         return switch (screen.page()) {
             case PEOPLE, MACHINES, ROWS -> Words.say("tally.title", from);
             case MONTH -> Words.say("back.title", from, last);
@@ -76,11 +71,11 @@ final class HoursView {
     }
 
     static String date(LocalDate date) {
-        return DATE.format(date);
+        return When.WEEKDAY_DATE.say(date);
     }
 
     static String weekday(LocalDate date) {
-        return WEEKDAY.format(date);
+        return When.WEEKDAY_NUMBER.say(date);
     }
 
     static String hours(int minutes) {

@@ -1,10 +1,8 @@
 package org.shedboard.screen;
 
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shedboard.board.NumberWords;
@@ -20,12 +18,11 @@ import org.shedboard.shop.Line;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Mark;
 import org.shedboard.shop.Owner;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** What the page of a machine says, part by part: on the screen and by the command alike. */
 public final class MachineSections {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-
     private final Day day;
     private final Machine machine;
     private final Optional<History> history;
@@ -182,7 +179,7 @@ public final class MachineSections {
     }
 
     private String date(Instant at) {
-        return DATE.format(at.atZone(day.zone()));
+        return When.FULL_DATE.say(at.atZone(day.zone()));
     }
 
     /** What there is of these, side by side. */

@@ -17,6 +17,7 @@ import org.shedboard.grid.Style;
 import org.shedboard.shop.Depth;
 import org.shedboard.shop.Intake;
 import org.shedboard.shop.Mud;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** Where the minutes of a visit come from: what one says to the owner, the parts, other mud and depth, and visits like it. */
@@ -141,7 +142,7 @@ final class MinutesView {
         }
         List<Column> columns = List.of(
                 Column.left(Words.say("estimate.nearest"), 0),
-                Column.left("", 11),
+                Column.left("", TimeRoom.of(When.FULL_DATE)),
                 Column.left("", 6),
                 Column.left("", 9),
                 Column.right(Words.say("estimate.catalogue"), 6),

@@ -17,6 +17,7 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.register.NextDue;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** Whom to ring: who has to hear something today, then services due, a line a machine, and all that is known of the chosen one below. */
@@ -123,7 +124,7 @@ final class RingView {
         columns.add(Column.left(Words.say("ring.due"), 13));
         if (width >= WIDE) {
             columns.add(Column.left(Words.say("ring.by"), width >= WIDEST ? 31 : 9));
-            columns.add(Column.right(Words.say("ring.when"), 11));
+            columns.add(Column.right(Words.say("ring.when"), TimeRoom.of(When.FULL_DATE)));
         }
         columns.add(Column.right(Words.say("ring.late"), 12));
         columns.add(Column.right(Words.say("ring.work_minutes"), 4));

@@ -5,17 +5,15 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import org.shedboard.day.Day;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /**
@@ -24,12 +22,8 @@ import org.shedboard.words.Words;
  * @param date the day whose midnight is minute 0
  */
 record TimeScale(TimeAxis axis, LocalDate date, ZoneId zone, int now) {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH", Locale.ROOT);
-    private static final DateTimeFormatter PART = DateTimeFormatter.ofPattern(":mm", Locale.ROOT);
     /** The date, the fullest that fits. */
-    private static final List<DateTimeFormatter> DATES = Stream.of("EEE d MMM", "EEE d", "EEE")
-            .map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH))
-            .toList();
+    private static final List<When> DATES = List.of(When.WEEKDAY_DATE, When.WEEKDAY_NUMBER, When.WEEKDAY);
 
     private static final int HOUR_MINUTES = 60;
     private static final int DAY_MINUTES = 24 * HOUR_MINUTES;
@@ -100,8 +94,8 @@ record TimeScale(TimeAxis axis, LocalDate date, ZoneId zone, int now) {
 
     private void date(Canvas canvas, Region row, BitSet taken, LocalDate each, int column) {
         int room = axis.columnOf(midnight(each.plusDays(1))) - column;
-        for (DateTimeFormatter format : DATES) {
-            String text = format.format(each);
+        for (When format : DATES) {
+            String text = format.say(each);
             // the month is left away before the hours are
             int most = format == DATES.get(0) ? room / 2 : room - 1;
             if (TextWidth.of(text) <= most && isFree(taken, column, text)) {
@@ -115,7 +109,7 @@ record TimeScale(TimeAxis axis, LocalDate date, ZoneId zone, int now) {
         for (LocalDate each = firstDate(); midnight(each) < axis.to(); each = each.plusDays(1)) {
             for (int minute = 0; minute < DAY_MINUTES; minute += step()) {
                 LocalTime time = LocalTime.ofSecondOfDay(60L * minute);
-                String text = (minute % HOUR_MINUTES == 0 ? HOUR : PART).format(time);
+                String text = (minute % HOUR_MINUTES == 0 ? When.HOUR : When.PART).say(time);
                 int column =
                         axis.columnOf(minuteOf(each.atTime(time).atZone(zone).toInstant()));
                 if (column >= 0 && isFree(taken, column, text)) {

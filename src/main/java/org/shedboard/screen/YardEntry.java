@@ -1,5 +1,6 @@
 package org.shedboard.screen;
 
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.shedboard.shop.Stay;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** What the yard table says of one machine, each column as it is read. */
@@ -117,9 +119,10 @@ public final class YardEntry {
         return chance.isPresent() ? chance.getAsInt() + "%" : "";
     }
 
+    /** The time today; of any other day there is room for the weekday. */
     private String arrival() {
-        String said = Clocks.sayTime(day, visit.intake().arrives());
-        return said.length() > 5 ? said.substring(0, 3) : said;
+        ZonedDateTime arrives = visit.intake().arrives().atZone(day.zone());
+        return (arrives.toLocalDate().equals(day.date()) ? When.CLOCK : When.WEEKDAY).say(arrives);
     }
 
     /** When and by whom the plan has its first task that is not done. */

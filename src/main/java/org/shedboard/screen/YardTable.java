@@ -9,6 +9,7 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.shop.Visit;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The machines here and expected, a line each: what they are, how long they take, when they are ready, what was promised. */
@@ -22,6 +23,8 @@ final class YardTable {
     private final Outlook outlook;
     private final List<Column> columns;
     private final boolean wide;
+    /** Columns of what a machine waits for before the time: {@code booked 10:30}. */
+    private static final int BEFORE_NEXT = 7;
 
     YardTable(Canvas canvas, Outlook outlook, int width) {
         this.canvas = canvas;
@@ -40,9 +43,9 @@ final class YardTable {
         all.add(Column.left(Words.say("board.mud"), 5));
         all.add(Column.left(Words.say("board.depth"), wide ? 9 : 4));
         all.add(Column.right(Words.say(wide ? "board.likely" : "board.minutes"), wide ? 11 : 8));
-        all.add(Column.left(Words.say("board.next"), 12));
-        all.add(Column.right(Words.say("board.ready"), 9));
-        all.add(Column.right(Words.say("board.promise"), 9));
+        all.add(Column.left(Words.say("board.next"), BEFORE_NEXT + TimeRoom.of(When.CLOCK)));
+        all.add(Column.right(Words.say("board.ready"), TimeRoom.of(When.WEEKDAY_CLOCK)));
+        all.add(Column.right(Words.say("board.promise"), TimeRoom.of(When.WEEKDAY_CLOCK)));
         all.add(Column.right(Words.say("board.chance"), 6));
         return all;
     }

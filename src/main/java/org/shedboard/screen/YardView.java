@@ -15,6 +15,7 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.Region;
 import org.shedboard.grid.Style;
 import org.shedboard.shop.Visit;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** Everything that is here or due, a line each, and all that matters of the chosen one below. */
@@ -100,7 +101,7 @@ final class YardView {
         all.add(Column.left(Words.say("board.mud"), 5));
         all.add(Column.left(Words.say("board.depth"), 4));
         all.add(Column.right(Words.say("board.minutes"), 8));
-        all.add(Column.right(Words.say("board.promise"), 9));
+        all.add(Column.right(Words.say("board.promise"), TimeRoom.of(When.WEEKDAY_CLOCK)));
         all.add(Column.right(Words.say("board.chance"), 6));
         if (width >= ROOMY) {
             all.add(Column.left(Words.say("yard.state"), 11));

@@ -3,28 +3,23 @@ package org.shedboard.tally;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import org.shedboard.words.When;
 
 /** How a moment is written where several days are looked at. */
 public final class Stamps {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
-
     private Stamps() {}
 
     /** The time, with its date where that is not the day looked at. */
     public static String of(Ledger ledger, Instant at) {
         boolean oneDay = ledger.from().plusDays(1).equals(ledger.until());
         boolean isOfIt = oneDay && ledger.dateOf(at).equals(ledger.from());
-        return (isOfIt ? TIME : OTHER_DAY)
-                .format(at.atZone(ledger.books().shop().zone()));
+        return (isOfIt ? When.CLOCK : When.DATE_CLOCK)
+                .say(at.atZone(ledger.books().shop().zone()));
     }
 
     /** The time alone. */
     public static String time(Ledger ledger, Instant at) {
-        return TIME.format(at.atZone(ledger.books().shop().zone()));
+        return When.CLOCK.say(at.atZone(ledger.books().shop().zone()));
     }
 
     /** The ISO 8601 week a day is of: {@code 2026-W20}. */
@@ -39,10 +34,10 @@ public final class Stamps {
 
     /** The date as short as a week needs it. */
     public static String weekday(LocalDate date) {
-        return WEEKDAY.format(date);
+        return When.WEEKDAY_NUMBER.say(date);
     }
 
     public static String date(LocalDate date) {
-        return DATE.format(date);
+        return When.WEEKDAY_FULL_DATE.say(date);
     }
 }

@@ -1,5 +1,6 @@
 package org.shedboard.words;
 
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -10,16 +11,37 @@ import java.util.regex.Pattern;
 public final class Words {
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.shedboard.words.words", Locale.ROOT);
 
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+    static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+    /** What a shop says in place of the bundle's texts. */
+    private static volatile OwnWords own = OwnWords.none();
 
     private Words() {}
 
+    /** From now on says a shop's own texts where it has some. */
+    public static void speak(OwnWords words) {
+        own = words;
+    }
+
     /** The text of this name; an unknown name is a fault of the program. */
     public static String say(String name, Object... values) {
-        return PLACE.matcher(BUNDLE.getString(name)).replaceAll(place -> {
+        return PLACE.matcher(text(name)).replaceAll(place -> {
             int index = Integer.parseInt(place.group(1));
             return Matcher.quoteReplacement(index < values.length ? String.valueOf(values[index]) : place.group());
         });
+    }
+
+    static DateTimeFormatter form(When form) {
+        return own.form(form);
+    }
+
+    private static String text(String name) {
+        return own.find(name).orElseGet(() -> usual(name));
+    }
+
+    /** The bundle's own text of this name, with its places. */
+    static String usual(String name) {
+        return BUNDLE.getString(name);
     }
 
     public static String say(String name, List<String> values) {
@@ -35,7 +57,7 @@ public final class Words {
         return BUNDLE.containsKey(name);
     }
 
-    private static String nameOf(Enum<?> constant) {
+    static String nameOf(Enum<?> constant) {
         String type = constant.getDeclaringClass().getSimpleName();
         return type.substring(0, 1).toLowerCase(Locale.ROOT) + type.substring(1) + "." + constant.name();
     }

@@ -117,6 +117,7 @@ class WordsTest {
                 new Said("roundWhy", Round.Why.values()),
                 new Said("yardOrder", YardOrder.values()),
                 new Said("zoom", Zoom.values()),
+                new Said("when", When.values()),
                 new Said("payer", Payer.values()),
                 new Said("mark", Mark.values()),
                 new Said("visitState", VisitState.values()),

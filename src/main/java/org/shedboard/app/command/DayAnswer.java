@@ -1,9 +1,7 @@
 package org.shedboard.app.command;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.shedboard.board.Errands;
 import org.shedboard.board.Yard;
@@ -19,12 +17,11 @@ import org.shedboard.screen.PlaceStatus;
 import org.shedboard.screen.YardEntry;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Visit;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /** The whole day said: what needs the foreman, each place, the yard in planned order, the hours. */
 public final class DayAnswer {
-    static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
     private final Seen seen;
     private final Outlook outlook;
     private final Day day;
@@ -44,7 +41,7 @@ public final class DayAnswer {
         lines.add(Words.say(
                 "command.day.title",
                 day.shop().name(),
-                DATE.format(day.date()),
+                When.WEEKDAY_FULL_DATE.say(day.date()),
                 Clocks.sayTime(day, seen.now()),
                 state()));
         seen.knockOff().ifPresent(chance -> lines.add(knockOff(chance)));

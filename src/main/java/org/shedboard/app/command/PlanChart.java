@@ -2,12 +2,10 @@ package org.shedboard.app.command;
 
 import java.time.DateTimeException;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,6 +13,7 @@ import org.shedboard.grid.Glyphs;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
+import org.shedboard.words.When;
 
 /**
  * A plan drawn: a line for each person and each place, time from left to right. Minutes in which nobody works are left out of it,
@@ -183,7 +182,7 @@ final class PlanChart {
     }
 
     private static String clock(ZonedDateTime zero, int minute) {
-        return DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ROOT).format(zero.plusMinutes(minute));
+        return When.WEEKDAY_CLOCK.say(zero.plusMinutes(minute));
     }
 
     private static Optional<ZonedDateTime> moment(String text) {

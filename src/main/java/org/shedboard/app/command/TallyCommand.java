@@ -1,6 +1,5 @@
 package org.shedboard.app.command;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
@@ -11,6 +10,7 @@ import java.util.stream.Stream;
 import org.shedboard.files.TallySheet;
 import org.shedboard.files.TallyTable;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.words.When;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -106,8 +106,8 @@ final class TallyCommand implements Wish.OnTheDay {
             return List.of(span.between.from, span.between.to.plusDays(1));
         }
         if (span.week.isPresent()) {
-            LocalDate monday = span.week.get().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-            return List.of(monday, monday.plusWeeks(1));
+            LocalDate first = span.week.get().with(TemporalAdjusters.previousOrSame(When.firstOfWeek()));
+            return List.of(first, first.plusWeeks(1));
         }
         if (span.month.isPresent()) {
             LocalDate first = month(span.month.get()).atDay(1);
