@@ -13,6 +13,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.SearchLimit;
 import org.shedboard.board.Effect;
@@ -43,14 +44,14 @@ import org.shedboard.words.Words;
  */
 final class Bench {
     private static final int CHANCE_TO_PROMISE = 80;
-    private static final long LOOK_EVERY_MILLIS = 1_000;
+    private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
     /** So long a day that is tried is packed; nobody waits longer to see what it comes to. */
     private static final SearchLimit A_TRIAL = SearchLimit.ofTime(Duration.ofSeconds(3));
 
     private static final String TERMINAL = "board";
 
     private final Path home;
-    private final Optional<LocalDateTime> at;
+    private final Means means;
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
     private final Thread thread = new Thread(this::work, "bench");
@@ -62,12 +63,25 @@ final class Bench {
     private Instant minuteSeen = Instant.EPOCH;
     private volatile boolean over;
 
-    /** @param processors how many the machine has */
-    Bench(Path home, Optional<LocalDateTime> at, int processors, Consumer<Msg> tell) {
+    /**
+     * What it works with.
+     *
+     * @param opening opens the shop in a home
+     * @param lookEvery how often it looks whether anything has changed
+     * @param processors how many the machine has
+     */
+    record Means(Function<Path, Workshop> opening, Duration lookEvery, int processors) {
+        /** @param at the moment to see a demonstration from */
+        static Means usual(Optional<LocalDateTime> at, int processors) {
+            return new Means(home -> Workshop.open(home, TERMINAL, at), LOOK_EVERY, processors);
+        }
+    }
+
+    Bench(Path home, Means means, Consumer<Msg> tell) {
         this.home = home;
-        this.at = at;
+        this.means = means;
         this.tell = tell;
-        this.search = new BackgroundSearch(processors, tell);
+        this.search = new BackgroundSearch(means.processors(), tell);
         this.betterPlans = new BetterPlans(search);
         this.watch = new DayWatch(tell);
     }
@@ -112,7 +126,7 @@ final class Bench {
 
     private void enter(Path shopHome) {
         workshop.ifPresent(Workshop::close);
-        workshop = Optional.of(Workshop.open(shopHome, TERMINAL, at));
+        workshop = Optional.of(means.opening().apply(shopHome));
         draft = Optional.of(new DraftFile(shopHome));
         look();
         tell.accept(new Msg.FormKept(draft.get().read()));
@@ -261,7 +275,7 @@ final class Bench {
     private void workUntilOver() {
         while (!over) {
             try {
-                Optional.ofNullable(jobs.poll(LOOK_EVERY_MILLIS, TimeUnit.MILLISECONDS))
+                Optional.ofNullable(jobs.poll(means.lookEvery().toMillis(), TimeUnit.MILLISECONDS))
                         .ifPresentOrElse(this::run, () -> run(this::lookIfMoved));
             } catch (InterruptedException stopped) {
                 over = true;

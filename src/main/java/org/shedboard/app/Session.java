@@ -20,6 +20,7 @@ import org.shedboard.board.Msg;
 import org.shedboard.board.Turn;
 import org.shedboard.board.Update;
 import org.shedboard.grid.Grid;
+import org.shedboard.grid.Spot;
 import org.shedboard.screen.Press;
 import org.shedboard.screen.View;
 import org.shedboard.term.Display;
@@ -54,10 +55,8 @@ final class Session {
     /** The form as it stands in the file. */
     private Map<String, String> kept = Map.of();
 
-    private Optional<Painted> painted = Optional.empty();
-
-    /** A board and what it looked like when it was painted last. */
-    private record Painted(Board board, Grid grid) {}
+    /** What was painted last, before it was written in plain letters. */
+    private Optional<Grid> painted = Optional.empty();
 
     /**
      * @param home where the shop is, or will be
@@ -71,7 +70,7 @@ final class Session {
             Optional<LocalDateTime> at,
             boolean ascii,
             int processors) {
-        this(display, home, demonstration, at, ascii, processors, Session::monotonic);
+        this(display, home, demonstration, Bench.Means.usual(at, processors), ascii, Session::monotonic);
     }
 
     /**
@@ -81,15 +80,14 @@ final class Session {
             Display display,
             Path home,
             boolean demonstration,
-            Optional<LocalDateTime> at,
+            Bench.Means means,
             boolean ascii,
-            int processors,
             Supplier<Instant> keyClock) {
         this.display = display;
         this.keyClock = keyClock;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
-        this.bench = new Bench(home, at, processors, msg -> queue.add(new Happening.Told(msg)));
+        this.bench = new Bench(home, means, msg -> queue.add(new Happening.Told(msg)));
         if (demonstration) {
             bench.openDemonstration();
         } else {
@@ -153,17 +151,19 @@ final class Session {
         }
     }
 
-    /** What was pointed at is what was seen: on a board that is no longer the painted one nobody knows what was meant. */
+    /** What was pointed at is what was seen: on a board that has moved on since, it counts where the same row still stands there. */
     private void point(Event.Pointed pointed) {
-        boolean isSeen = painted.filter(last -> last.board() == board).isPresent();
-        if (!isSeen || !painted.get().grid().size().region().contains(pointed.column(), pointed.row())) {
+        if (painted.isEmpty() || !painted.get().size().region().contains(pointed.column(), pointed.row())) {
             return;
         }
-        painted.get()
-                .grid()
-                .meaningAt(pointed.column(), pointed.row())
-                .map(Press.class::cast)
-                .ifPresent(press -> update(new Msg.Pointed(press.keys(), keyClock.get())));
+        Grid seen = painted.get();
+        Grid now = View.of(board, seen.size());
+        Optional<Spot.Meaning> meant = seen.meaningAt(pointed.column(), pointed.row());
+        boolean stillStands = seen.lines().get(pointed.row()).equals(now.lines().get(pointed.row()))
+                && meant.equals(now.meaningAt(pointed.column(), pointed.row()));
+        if (stillStands) {
+            meant.map(Press.class::cast).ifPresent(press -> update(new Msg.Pointed(press.keys(), keyClock.get())));
+        }
     }
 
     /** A moment on a clock that only goes forward, for telling a bounce from a second press. */
@@ -196,7 +196,7 @@ final class Session {
         if (!over) {
             Grid grid = View.of(board, display.size());
             display.show(ascii ? grid.toAscii() : grid);
-            painted = Optional.of(new Painted(board, grid));
+            painted = Optional.of(grid);
         }
     }
 

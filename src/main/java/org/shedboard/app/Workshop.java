@@ -11,6 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
@@ -79,9 +80,14 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
     static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
+        return open(home, terminal, reader -> clockOf(reader, at));
+    }
+
+    /** @param clock in the zone of the shop */
+    static Workshop open(Path home, String terminal, Function<Reader, Clock> clock) {
         Store store = Store.open(home);
         try {
-            return new Workshop(home, store, terminal, store.read(reader -> clockOf(reader, at)));
+            return new Workshop(home, store, terminal, store.read(clock));
         } catch (RuntimeException failure) {
             store.close();
             throw failure;

@@ -221,9 +221,8 @@ class SessionTest {
                 display,
                 home,
                 true,
-                Optional.of(MORNING),
+                Bench.Means.usual(Optional.of(MORNING), 2),
                 false,
-                2,
                 () -> Instant.EPOCH.plusSeconds(presses.incrementAndGet()));
         running = new Thread(() -> run(session), "session under test");
         running.start();

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Assumptions;
  * waited for, and when it does not come the last screen is shown.
  */
 public final class Tmux implements AutoCloseable {
-    private static final long PATIENCE_NANOSECONDS = TimeUnit.SECONDS.toNanos(30);
+    /** A start takes two seconds, and far longer where many others are at work on the machine. */
+    private static final long PATIENCE_NANOSECONDS = TimeUnit.SECONDS.toNanos(60);
 
     private final String server = "shedboard-" + UUID.randomUUID();
 
@@ -88,7 +89,8 @@ public final class Tmux implements AutoCloseable {
         }
     }
 
-    private String await(Predicate<String> expected, String description) throws IOException, InterruptedException {
+    /** Waits until the window shows what is expected; gives the screen. */
+    public String await(Predicate<String> expected, String description) throws IOException, InterruptedException {
         long end = System.nanoTime() + PATIENCE_NANOSECONDS;
         String screen = screen();
         while (!expected.test(screen)) {
