@@ -224,11 +224,17 @@ final class Asks {
     }
 
     /** Where a hand is wanted: every machine that is here and not done, those in hand first. */
-    Overlay whereToLend(Person person) {
-        ChoiceList choices = new ChoiceList();
-        outlook.queue().stream()
+    /** The machines that somebody can lend a hand on, those in hand first. */
+    static List<Visit> machinesToLendOn(Outlook outlook) {
+        return outlook.queue().stream()
                 .filter(visit -> visit.state().isHere())
                 .sorted(Comparator.comparing(visit -> visit.state() != VisitState.IN_HAND))
+                .toList();
+    }
+
+    Overlay whereToLend(Person person) {
+        ChoiceList choices = new ChoiceList();
+        machinesToLendOn(outlook)
                 .forEach(visit -> choices.carry(Names.of(day, visit), new Act.Lend(person.id(), visit.id())));
         return choices.titled(Words.say("ask.where_to_lend", person.name()));
     }
@@ -280,7 +286,7 @@ final class Asks {
                                 '2', Words.say("ask.other"), Optional.empty(), new Reply.Ask(otherWork(person.id()))),
                         new Choice(
                                 '3', Words.say("ask.leaves"), Optional.empty(), carry(new Act.Stop(person.id(), true))),
-                        new Choice('4', Words.say("ask.lends"), Optional.empty(), new Reply.Ask(whereToLend(person))),
+                        new Choice('4', Words.say("ask.lends"), whyNotLend(), new Reply.Ask(whereToLend(person))),
                         new Choice(
                                 '5', Words.say("ask.is_back"), Optional.empty(), carry(new Act.BringBack(person.id()))),
                         new Choice(
@@ -289,6 +295,10 @@ final class Asks {
                                 Optional.empty(),
                                 new Reply.Ask(whichErrand(person)))),
                 0);
+    }
+
+    private Optional<String> whyNotLend() {
+        return machinesToLendOn(outlook).isEmpty() ? Optional.of(Words.say("off.nothing_here")) : Optional.empty();
     }
 
     private Overlay until(Person person) {

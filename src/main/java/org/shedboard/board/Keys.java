@@ -253,7 +253,7 @@ public final class Keys {
                 Binding.when(running, '7', Deed.POINT_BACK, "off.start_first"),
                 Binding.when(task.isPresent(), '8', Deed.IN_THE_WAY, "off.no_task"),
                 Binding.on('9', Deed.OTHER_WORK),
-                Binding.on('+', Deed.LEND),
+                Binding.when(!Asks.machinesToLendOn(outlook).isEmpty(), '+', Deed.LEND, "off.nothing_here"),
                 Binding.when(isLent(outlook.day(), screen.personId()), '-', Deed.BRING_BACK, "off.not_lent"),
                 Binding.on('.', Deed.OTHER_PERSON),
                 Binding.on('0', Deed.BACK),

@@ -26,6 +26,8 @@ final class TrialKeys {
     }
 
     static List<Binding> of(Board board, Screen.Trial trial) {
+        Day day = board.expectDay();
+        List<Visit> open = board.expectOutlook().queue();
         List<Binding> keys = new ArrayList<>();
         boolean canKeep =
                 trial.comparison().isPresent() && !trial.whatIf().acts().isEmpty();
@@ -36,9 +38,9 @@ final class TrialKeys {
         if (!trial.whatIf().isOffer()) {
             keys.add(Binding.on('t', Deed.TAKE_IN));
             keys.add(Binding.on('w', Deed.CREW));
-            keys.add(Binding.on('k', Deed.CHECK_HOIST));
-            keys.add(Binding.on('p', Deed.TRY_PROMISE));
-            keys.add(Binding.on('d', Deed.TRY_WASHED));
+            keys.add(Binding.when(!day.shop().hoists().isEmpty(), 'k', Deed.CHECK_HOIST, "off.no_hoist"));
+            keys.add(Binding.when(!open.isEmpty(), 'p', Deed.TRY_PROMISE, "off.nothing_open"));
+            keys.add(Binding.when(!unbegun(open).isEmpty(), 'd', Deed.TRY_WASHED, "off.all_begun"));
             keys.add(Binding.when(!trial.whatIf().acts().isEmpty(), Key.BACKSPACE, Deed.TRY_LESS, "off.nothing_tried"));
         }
         keys.add(Binding.on(Key.UP, Deed.UP));
@@ -77,7 +79,7 @@ final class TrialKeys {
 
     private Overlay whoseWashed() {
         ChoiceList choices = new ChoiceList();
-        openVisits().stream().filter(visit -> !visit.hasBegun()).forEach(visit -> {
+        unbegun(openVisits()).forEach(visit -> {
             Owner owner = day().ownerOf(visit);
             String label = owner.washDownFirst() ? "ask.try_unwashed" : "ask.try_washed";
             choices.add(
@@ -86,6 +88,10 @@ final class TrialKeys {
                     new Reply.Carry(new Act.SetWashDown(owner.id(), !owner.washDownFirst())));
         });
         return choices.titled(Words.say("ask.try_which_washed"));
+    }
+
+    private static List<Visit> unbegun(List<Visit> visits) {
+        return visits.stream().filter(visit -> !visit.hasBegun()).toList();
     }
 
     private List<Visit> openVisits() {

@@ -2,6 +2,7 @@ package org.shedboard.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.shedboard.ahead.DayAhead;
 import org.shedboard.ahead.Weeks;
 import org.shedboard.board.AheadWords;
@@ -22,7 +23,7 @@ import org.shedboard.words.Words;
 /** The weeks ahead: a row for each working day, a bar for each kind of place or each skill, and the chosen day in sentences below. */
 final class AheadView {
 
-    /** Hours booked of hours open, as wide as a shop with ten people needs it: {@code 85.0/85.0}. */
+    /** Hours booked of hours open, at least as wide as a shop with ten people needs it: {@code 85.0/85.0}. */
     private static final int BOTH_HOURS = 9;
 
     private static final int HOURS = 4;
@@ -39,7 +40,15 @@ final class AheadView {
     private static final int MOST_LINES = 4;
 
     /** What one column shows of a day, in minutes. */
-    private record Part(String name, int booked, int due, int open, boolean isFull) {}
+    private record Part(String name, int booked, int due, int open, boolean isFull) {
+        String hours() {
+            return booked == 0 ? "-" : Figures.hours(booked);
+        }
+
+        String both() {
+            return hours() + "/" + Figures.hours(open);
+        }
+    }
 
     AheadView(Canvas canvas, Board board, Screen.Ahead screen) {
         this.canvas = canvas;
@@ -122,15 +131,23 @@ final class AheadView {
     }
 
     private void part(Region cell, Part part, Style style) {
-        boolean both = cell.width() >= BOTH_HOURS + 1 + SHORTEST_BAR;
-        String booked = part.booked() == 0 ? "-" : Figures.hours(part.booked());
-        String hours = booked + (both ? "/" + Figures.hours(part.open()) : "");
-        int width = both ? BOTH_HOURS : HOURS;
+        int widest = widest(Part::both, BOTH_HOURS);
+        boolean both = cell.width() >= widest + 1 + SHORTEST_BAR;
+        String hours = both ? part.both() : part.hours();
+        int width = both ? widest : widest(Part::hours, HOURS);
         canvas.textRight(cell.right(width), hours, part.isFull() ? Style.STRONG : style);
         if (part.isFull()) {
             canvas.fill(cell.right(Math.max(width, hours.length()) + 1).left(1), '!', Style.STRONG);
         }
         bar(cell.leftOf(width + 1), part);
+    }
+
+    /** Columns that the longest of these takes on any of the days: no number is cut, and all bars are of one length. */
+    private int widest(Function<Part, String> said, int least) {
+        return screen.weeks().days().stream()
+                .flatMap(day -> parts(day).stream())
+                .mapToInt(part -> said.apply(part).length())
+                .reduce(least, Math::max);
     }
 
     private void bar(Region region, Part part) {

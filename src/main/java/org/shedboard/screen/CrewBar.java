@@ -81,7 +81,9 @@ final class CrewBar {
             int to = day.minuteOf(errand.until());
             if (to > axis.from() && from < axis.to()) {
                 canvas.fill(
-                        axis.between(row, from, to), Words.say(errand.kind()).charAt(0), Style.NORMAL);
+                        axis.between(row, from, to),
+                        Words.say("otherWork." + errand.kind()).charAt(0),
+                        Style.NORMAL);
             }
         }
     }

@@ -78,7 +78,7 @@ record CrewStatus(List<String> parts, Style style) {
     /** What is no work on a machine. */
     private static Optional<String> besides(Activity activity) {
         if (activity instanceof Activity.OtherWork other) {
-            return Optional.of(Words.say(other.kind()));
+            return Optional.of(Words.say("otherWork." + other.kind()));
         }
         return activity instanceof Activity.Break rest
                 ? Optional.of(Words.say("break." + rest.kind()))

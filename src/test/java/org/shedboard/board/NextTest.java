@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.shedboard.day.Act;
 
 /** Somebody's next machine: left by itself, and for two at one terminal. */
 class NextTest {
@@ -109,5 +112,22 @@ class NextTest {
         Screen.Next after = both.onward("P3");
         assertEquals(Optional.of("plug"), after.pointBack());
         assertEquals(Optional.empty(), after.beside().orElseThrow().pointBack());
+    }
+
+    @Test
+    void nobody_lends_a_hand_where_no_machine_is_here() {
+        FakeShell empty = FakeShell.unopened().types("n1+");
+        assertTrue(empty.board().overlay().isEmpty());
+        empty.assertRefused("No machine is here.");
+    }
+
+    @Test
+    void in_the_crew_nobody_lends_a_hand_either_where_no_machine_is_here() {
+        FakeShell empty = FakeShell.unopened();
+        Instant now = empty.now();
+        empty.does(new Act.OpenDay("P1", List.of(new Act.OpenDay.Here("P1", now, now.plusSeconds(3600))), List.of()));
+        empty.types("w").press(Key.ENTER);
+        Overlay.Choose asked = (Overlay.Choose) empty.board().overlay().orElseThrow();
+        assertEquals(Optional.of("No machine is here."), asked.choices().get(3).off());
     }
 }

@@ -162,4 +162,18 @@ class TrialKeysTest {
         FakeShell unopened = FakeShell.unopened().types("=");
         unopened.assertRefused(Words.say("off.day_not_open"));
     }
+
+    @Test
+    void where_no_machine_is_there_is_none_to_try_anything_with() {
+        FakeShell empty = FakeShell.unopened();
+        empty.does(new Act.OpenDay(
+                "P1",
+                List.of(new Act.OpenDay.Here("P1", empty.now(), empty.now().plusSeconds(3600))),
+                List.of()));
+        empty.types("=p");
+        empty.assertRefused(Words.say("off.nothing_open"));
+        empty.types("d");
+        empty.assertRefused(Words.say("off.all_begun"));
+        assertTrue(empty.board().overlay().isEmpty());
+    }
 }

@@ -56,6 +56,7 @@ final class Rehearsal {
     private static final LocalDate DATE = LocalDate.of(2026, 5, 12);
     private static final LocalTime DAYBREAK = LocalTime.of(6, 30);
     private static final int CHANCE_TO_PROMISE = 80;
+    private static final int SELDOM = 12;
     private static final Catalogue CATALOGUE = Seed.catalogue();
     private static final Setup SETUP = Seed.shop(CATALOGUE);
     private static final Beginning BEGINNING = Beginning.of(CATALOGUE, SETUP, DATE);
@@ -68,6 +69,10 @@ final class Rehearsal {
     private Board board = Board.starting(ZONE);
     private boolean saves = true;
     private boolean packs = true;
+    /** How sure knock-off is, and the best quote, are worked out once in so many times: nothing else takes so long. */
+    private int slowOnceIn = 1;
+
+    private int slowAsked;
     private int presses;
 
     private Rehearsal() {}
@@ -94,6 +99,16 @@ final class Rehearsal {
         Rehearsal rehearsal = new Rehearsal();
         rehearsal.day = Optional.of(BEFORE_OPENING);
         rehearsal.now = DATE.atTime(DAYBREAK).atZone(ZONE).toInstant();
+        return rehearsal.seen();
+    }
+
+    /** Any other day at this moment. */
+    static Rehearsal of(Day any, Instant now) {
+        Rehearsal rehearsal = new Rehearsal();
+        rehearsal.board = Board.starting(any.zone());
+        rehearsal.day = Optional.of(any);
+        rehearsal.now = now;
+        rehearsal.slowOnceIn = SELDOM;
         return rehearsal.seen();
     }
 
@@ -186,30 +201,37 @@ final class Rehearsal {
         return seen().told(new Msg.DriftsSeen(experience.drifts()));
     }
 
-    /** It is so much later, and the board has seen it. */
+    /** It is so much later, and the board has seen it; at midnight it is the next day. */
     Rehearsal later(int minutes) {
         now = now.plusSeconds(60L * minutes);
+        while (!LocalDate.ofInstant(now, day().zone()).equals(day().date())) {
+            day = Optional.of(dayAfter(day()));
+        }
         return seen();
     }
 
     /** It is the next morning, and nobody has closed the day before. */
     Rehearsal nextMorning() {
-        Day before = day();
-        LocalDate date = before.date().plusDays(1);
-        day = Optional.of(new Day(
+        day = Optional.of(dayAfter(day()));
+        now = day().date().atTime(6, 50).atZone(day().zone()).toInstant();
+        return seen();
+    }
+
+    /** What the records have of the day after. */
+    private static Day dayAfter(Day before) {
+        boolean isLeftOpen = before.isOpened() && !before.isClosed();
+        return new Day(
                 before.books(),
-                date,
+                before.date().plusDays(1),
                 Optional.empty(),
                 before.visits().stream()
                         .filter(visit -> visit.state().isOpen() || visit.state().isHere())
                         .toList(),
                 before.entries().stream().filter(ClockEntry::isOpen).toList(),
                 before.errands(),
-                Optional.of(before.date()),
+                isLeftOpen ? Optional.of(before.date()) : before.unclosed(),
                 before.posted(),
-                before.nextNumber()));
-        now = date.atTime(6, 50).atZone(before.zone()).toInstant();
-        return seen();
+                before.nextNumber());
     }
 
     /** The shop plans by another catalogue, against which its past is measured anew. */
@@ -240,7 +262,12 @@ final class Rehearsal {
     private Rehearsal seen() {
         Outlook outlook = Outlook.of(day(), now);
         told(new Msg.Seen(outlook, SpanTally.of(Ledger.of(day(), now))));
-        return told(new Msg.KnockOffSeen(KnockOffChance.of(outlook)));
+        return isTimeForSlow() ? told(new Msg.KnockOffSeen(KnockOffChance.of(outlook))) : this;
+    }
+
+    private boolean isTimeForSlow() {
+        slowAsked++;
+        return slowAsked % slowOnceIn == 0;
     }
 
     private void perform(Effect effect) {
@@ -258,7 +285,7 @@ final class Rehearsal {
         } else if (effect instanceof Effect.AskQuote ask) {
             Quoting quoting = Quoting.of(day(), ask.wanted(), CHANCE_TO_PROMISE, now);
             told(new Msg.Quoted(quoting.atOnce(), ask.round()));
-            if (packs) {
+            if (packs && isTimeForSlow()) {
                 told(new Msg.Quoted(quoting.whole(Packer::pack), ask.round()));
             }
         } else if (effect instanceof Effect.ReadHours read) {
