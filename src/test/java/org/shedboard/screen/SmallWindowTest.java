@@ -33,6 +33,22 @@ class SmallWindowTest {
         shows("? help");
     }
 
+    @Test
+    void the_keys_are_told_whole() {
+        rehearsal.type("?");
+        shows("t      take in");
+        shows("Take a machine in, or book one; hear a");
+        shows("time to promise.");
+        rehearsal.press(Key.DOWN);
+        shows("Enter");
+    }
+
+    @Test
+    void why_a_machine_is_planned_so_is_told() {
+        rehearsal.type("y");
+        shows("What would change it");
+    }
+
     private void shows(String text) {
         List<String> lines = rehearsal.drawn(SMALL).lines();
         assertTrue(
