@@ -1,5 +1,6 @@
 package org.shedboard.screen;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -15,13 +16,10 @@ import org.shedboard.words.Words;
 
 /** The keys of a screen, what each does, and why one is off just now. */
 final class HelpView {
-    /** Columns of the shortest key column, and the blank behind the longest key. */
+    /** Columns of the key column, more where a key is longer. */
     private static final int KEY = 7;
 
     private static final int NAME = 14;
-    /** Rows at the foot that stand on every page, with a blank one above them. */
-    private static final int CAUTIONS = 4;
-
     /** Moving up and down, and this page: who reads it knows them, and a low screen has no row for them. */
     private static final Set<Deed> TELLS_ITSELF = EnumSet.of(Deed.UP, Deed.DOWN, Deed.HELP);
 
@@ -30,11 +28,30 @@ final class HelpView {
     static void draw(Canvas canvas, Region page, Screen.Help help) {
         canvas.fill(page.row(0), Style.TITLE);
         canvas.text(page.row(0).inside(1, 0), Words.say("help.title"), Style.TITLE);
-        list(canvas, page.below(1).above(CAUTIONS).inside(1, 0), help);
-        Region foot = page.bottom(CAUTIONS - 1).inside(1, 0);
-        canvas.text(foot.row(0), PlacesView.legend(), Style.QUIET);
-        canvas.text(foot.row(1), Words.say("help.caution"), Style.CAUTION);
-        canvas.text(foot.row(2), Words.say("help.tag"), Style.QUIET);
+        List<Line> foot = foot(page.width() - 2);
+        list(canvas, page.below(1).above(foot.size() + 1).inside(1, 0), help);
+        for (int row = 0; row < foot.size(); row++) {
+            Region line = page.bottom(foot.size()).row(row).inside(1, 0);
+            canvas.text(line, foot.get(row).text(), foot.get(row).style());
+        }
+    }
+
+    /** A line at the foot. */
+    private record Line(String text, Style style) {}
+
+    /** What stands on every page; where the bay board has no room, its glyphs need not be told. */
+    private static List<Line> foot(int width) {
+        List<Line> lines = new ArrayList<>();
+        if (TextWidth.of(PlacesView.legend()) <= width) {
+            lines.add(new Line(PlacesView.legend(), Style.QUIET));
+        }
+        for (String line : TextWidth.wrap(Words.say("help.caution"), Math.max(1, width))) {
+            lines.add(new Line(line, Style.CAUTION));
+        }
+        for (String line : TextWidth.wrap(Words.say("help.tag"), Math.max(1, width))) {
+            lines.add(new Line(line, Style.QUIET));
+        }
+        return lines;
     }
 
     /** Moved up no further than until the last key is seen; the last row says how many are below it. */
