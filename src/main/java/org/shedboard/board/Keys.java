@@ -120,14 +120,11 @@ public final class Keys {
         Optional<Subject> subject = Subject.of(board);
         Day day = board.expectDay();
         keys.add(Binding.on('t', Deed.TAKE_IN));
-        if (!day.isOpened()) {
-            keys.add(Binding.on('o', Deed.OPEN_DAY));
-        }
+        keys.add(Binding.when(!day.isOpened(), 'o', Deed.OPEN_DAY, "off.is_open"));
         keys.add(Binding.when(subject.isPresent(), Key.ENTER, Deed.SHEET, "off.nothing_selected"));
         keys.add(Binding.on('n', Deed.NEXT));
-        if (board.better().isPresent() && !day.isClosed()) {
-            keys.add(Binding.on('b', Deed.OFFER));
-        }
+        String noOffer = day.isClosed() ? "off.day_closed" : "off.no_better";
+        keys.add(Binding.when(board.better().isPresent() && !day.isClosed(), 'b', Deed.OFFER, noOffer));
         keys.addAll(visitKeys(subject));
         keys.add(Binding.when(isRunning(day), 'w', Deed.CREW, whyNotRunning(day)));
         keys.add(Binding.when(isRunning(day), 'k', Deed.CHECK_HOIST, whyNotRunning(day)));

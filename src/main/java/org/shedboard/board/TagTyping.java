@@ -40,12 +40,12 @@ final class TagTyping {
         String tag = before.length() < DIGITS && find(longer).isPresent() ? longer : "" + digit;
         Board typed = board.typingTag(tag);
         return find(tag)
-                .map(visit -> led(typed.noting(Note.done(found(tag, visit))), visit))
+                .map(visit -> led(typed.noting(Note.done(found(visit))), visit))
                 .orElseGet(() -> Turn.to(typed.noting(Note.refused(Words.say("tag.nobody", tag)))));
     }
 
-    private String found(String tag, Visit visit) {
-        return Words.say("tag.found", tag, Names.of(board.expectDay(), visit));
+    private String found(Visit visit) {
+        return Words.say("tag.found", Names.of(board.expectDay(), visit));
     }
 
     /** Where machines are listed it is chosen; a page about one machine is then about this one; from elsewhere its sheet opens. */

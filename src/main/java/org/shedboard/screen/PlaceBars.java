@@ -34,6 +34,7 @@ final class PlaceBars {
     void draw(Region rows, String placeId) {
         Region row = rows.row(0);
         List<BarLabels.Bar> labels = new ArrayList<>();
+        List<BarPeople.Under> people = new ArrayList<>();
         for (StoodStay stay : StoodStay.in(outlook, placeId)) {
             if (stay.to() > axis.from() && stay.from() < axis.to()) {
                 labels.add(stood(row, stay));
@@ -46,15 +47,17 @@ final class PlaceBars {
                 StayBar bar = new StayBar(outlook, axis, stay, isHeld(stay));
                 bar.draw(canvas, row);
                 pointing.visit(bar.columns(rows), stay.job());
-                if (rows.height() > 1) {
-                    bar.people(canvas, rows.row(1));
-                }
+                people.add(new BarPeople.Under(bar.columns(row), bar.people()));
                 labels.add(bar.label(bar.columns(row)));
             }
         }
         int now = outlook.problem().now();
         canvas.fill(axis.columnAt(row, now), Glyphs.VERTICAL, Style.NOW);
         new BarLabels(canvas, axis.columns(row), axis.columnAt(row, now)).draw(labels);
+        if (rows.height() > 1) {
+            Region under = rows.row(1);
+            new BarPeople(canvas, axis.columns(under), axis.columnAt(under, now)).draw(people);
+        }
     }
 
     private boolean isHeld(Plan.StayPlace stay) {

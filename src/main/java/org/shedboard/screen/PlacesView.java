@@ -252,6 +252,21 @@ final class PlacesView {
             table.entry(rows.row(row), listed.get(first + row), first + row == index);
             pointing.visit(rows.row(row), listed.get(first + row).id());
         }
+        if (rows.height() > listed.size() + 1) {
+            canvas.text(rows.bottom(1).inside(1, 0), legend(), Style.QUIET);
+        }
+    }
+
+    /** What the glyphs on the time axis mean. */
+    static String legend() {
+        return Words.say(
+                "board.legend",
+                Glyphs.DARK,
+                Glyphs.LIGHT,
+                StayBar.FINISHED,
+                Glyphs.TICK,
+                Glyphs.HORIZONTAL,
+                Glyphs.DOT);
     }
 
     static String nameOf(Day day, String personId) {

@@ -1,7 +1,6 @@
 package org.shedboard.screen;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.shedboard.day.Clocks;
 import org.shedboard.day.Outlook;
 import org.shedboard.grid.Canvas;
@@ -84,15 +83,14 @@ final class StayBar {
         return List.of(Words.say("bar.held", why, until), why, name);
     }
 
-    /** Who works on it from now on, under the bar. */
-    void people(Canvas canvas, Region row) {
-        String names = tasks.stream()
+    /** Who works on it from now on. */
+    List<String> people() {
+        return tasks.stream()
                 .filter(time -> !outlook.taskOf(time).isDone())
                 .flatMap(time -> time.people().stream())
                 .distinct()
                 .map(id -> PlacesView.nameOf(outlook.day(), id))
-                .collect(Collectors.joining(" "));
-        canvas.text(columns(row).leftOf(1), names, Style.QUIET);
+                .toList();
     }
 
     private char glyph(int minute) {

@@ -29,7 +29,7 @@ public final class View {
         Region page = size.region();
         Foot foot = new Foot(board);
         Region above = page.above(foot.rows(page.width()));
-        if (isLess(size, WHOLE_SHOP) && !isOfOne(board.screen())) {
+        if (isLess(size, WHOLE_SHOP) && !isSmall(board.screen())) {
             canvas.paragraph(above, Words.say("board.too_small_for_all", size.columns(), size.rows()), Style.STRONG);
         } else {
             draw(canvas, above, board);
@@ -43,9 +43,12 @@ public final class View {
         return size.columns() < than.columns() || size.rows() < than.rows();
     }
 
-    /** Whether the screen is about one person or one machine. */
-    private static boolean isOfOne(Screen screen) {
-        return screen instanceof Screen.Next || screen instanceof Screen.Sheet;
+    /** Whether the screen is about one person or one machine, or tells the keys. */
+    private static boolean isSmall(Screen screen) {
+        return screen instanceof Screen.Next
+                || screen instanceof Screen.Sheet
+                || screen instanceof Screen.Why
+                || screen instanceof Screen.Help;
     }
 
     /** What a question stands on cannot be pointed at. */

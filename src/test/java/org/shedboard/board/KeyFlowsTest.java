@@ -810,7 +810,8 @@ class KeyFlowsTest {
 
     @Test
     void a_better_plan_is_offered_and_posted_by_b() {
-        assertTrue(Keys.of(shell.board()).stream().noneMatch(binding -> binding.deed() == Deed.OFFER));
+        shell.types("b");
+        shell.assertRefused(Words.say("off.no_better"));
         for (String person : List.of("P1", "P2", "P3")) {
             shell.does(new Act.Stop(person, true));
         }

@@ -40,7 +40,7 @@ class TagTypingTest {
                     .board();
         }
         assertEquals(twelve().id(), ((Screen.Sheet) board.screen()).visitId());
-        assertTrue(board.note().orElseThrow().sentence().startsWith("Tag 12: "));
+        assertTrue(board.note().orElseThrow().sentence().startsWith("Tag 12 ("));
     }
 
     @Test

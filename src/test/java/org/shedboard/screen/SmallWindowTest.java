@@ -33,6 +33,20 @@ class SmallWindowTest {
         shows("? help");
     }
 
+    @Test
+    void the_keys_are_told_whole() {
+        rehearsal.type("?");
+        shows("take in       Take a machine in, or book one;");
+        shows("hear a time to promise.");
+        shows("Ctrl-L paints anew.");
+    }
+
+    @Test
+    void why_a_machine_is_planned_so_is_told() {
+        rehearsal.type("y");
+        shows("Why then");
+    }
+
     private void shows(String text) {
         List<String> lines = rehearsal.drawn(SMALL).lines();
         assertTrue(
