@@ -27,6 +27,7 @@ import org.shedboard.words.Words;
 final class HandView {
     private static final int LABEL = 12;
     private static final long MINUTES_AN_HOUR = 60;
+    private static final long DAY_MINUTES = 24 * MINUTES_AN_HOUR;
     /** So many hours are said in hours. */
     private static final long LEAST_HOURS = 3;
 
@@ -110,8 +111,11 @@ final class HandView {
                 promises);
     }
 
-    /** Long times in hours: a minute more or less of them tells nobody anything. */
+    /** Long times in hours: a minute more or less of them tells nobody anything; a missed promise weighs more than any hours do. */
     private static String amount(long minutes) {
+        if (minutes > DAY_MINUTES) {
+            return Words.say("hand.over_a_day");
+        }
         return minutes < LEAST_HOURS * MINUTES_AN_HOUR
                 ? Words.say("hand.minutes", minutes)
                 : Words.say("hand.hours", minutes / MINUTES_AN_HOUR);

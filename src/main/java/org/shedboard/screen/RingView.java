@@ -66,6 +66,7 @@ final class RingView {
             Region line = rows.row(i - first);
             Style style =
                     i == screen.row() ? Style.SELECTED : styleOf(calls.get(i).why());
+            Press.row(canvas, line, i, screen.row());
             mark(line, i == screen.row(), style);
             canvas.entry(line.rightOf(MARK), todaysColumns(region.width()), todaysRow(calls.get(i)), style);
         }

@@ -102,6 +102,10 @@ final class TrialView {
         for (int index = 0; index < Math.min(shown, rows.size() - first); index++) {
             Comparison.Row row = rows.get(first + index);
             boolean selected = first + index == screen.row();
+            if (!selected) {
+                // pointing again would be Enter, which keeps the trial
+                Press.row(canvas, region.row(index + 1), first + index, screen.row());
+            }
             List<String> texts = List.of(
                     selected ? String.valueOf(Glyphs.POINTER) : "",
                     words.nameOf(row.visit()),

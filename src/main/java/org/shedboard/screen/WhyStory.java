@@ -84,7 +84,7 @@ public final class WhyStory {
         Visit visit = day.expectVisit(link.job());
         String task = visit.findTask(link.task()).map(Task::name).orElse(link.task());
         return visit.id().equals(why.visit().id())
-                ? task
+                ? Words.say("why.own", task)
                 : Words.say("why.of", task, new WhyLine(outlook, visit).tag(link.job()));
     }
 

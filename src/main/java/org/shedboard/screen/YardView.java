@@ -87,6 +87,7 @@ final class YardView {
         int index = YardKeys.chosen(outlook, screen).map(listed::indexOf).orElse(0);
         int first = Math.max(0, index - rows.height() + 1);
         for (int row = 0; row < rows.height() && first + row < listed.size(); row++) {
+            Press.row(canvas, rows.row(row), first + row, index);
             entry(rows.row(row), columns, listed.get(first + row), first + row == index);
         }
     }
