@@ -125,7 +125,7 @@ class PictureCommandTest {
         Said said = room.demo("picture", "bord", file.toString());
         assertEquals(2, said.status());
         String sentence = said.complaints().get(0);
-        assertTrue(sentence.contains("\"bord\" is not one of board, sheet, next, take-in, opening, "), sentence);
+        assertTrue(sentence.contains("\"bord\" is not one of board, yard, sheet, in-hand, next, crew, "), sentence);
         assertEquals(
                 List.of("\"shedboard picture --help\" says how it is used."),
                 said.complaints().subList(1, 2));

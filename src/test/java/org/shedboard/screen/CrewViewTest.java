@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.shedboard.board.Key;
 import org.shedboard.day.Act;
 import org.shedboard.grid.Size;
 import org.shedboard.hours.Activity;
@@ -20,7 +21,7 @@ class CrewViewTest {
     private final Person person = rehearsal.day().shop().people().get(0);
 
     private String row() {
-        List<String> lines = rehearsal.type("w").drawn(WIDE).lines();
+        List<String> lines = rehearsal.press(Key.BACK_TAB).drawn(WIDE).lines();
         return lines.stream()
                 .filter(line -> line.contains(person.name()))
                 .findFirst()
