@@ -3,9 +3,12 @@ package org.shedboard.day;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.shedboard.estimate.Estimate;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.chance.Chances;
@@ -23,8 +26,20 @@ import org.shedboard.shop.Visit;
  * @param at the moment it is seen from
  * @param problem what the plan is made for
  * @param likely the same with the likely minutes of every task, around which its days turn out
+ * @param left likely and safe minutes of what is left to do, by the id of the visit; of those alone that have something left
  */
-public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan plan, Chances chances) {
+public record Outlook(
+        Day day,
+        Instant at,
+        Problem problem,
+        Problem likely,
+        Map<String, Estimate.Range> left,
+        Plan plan,
+        Chances chances) {
+    public Outlook {
+        left = Map.copyOf(left);
+    }
+
     /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
     private static final int DRAWS = 1000;
 
@@ -39,7 +54,8 @@ public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan
 
     static Outlook of(Day day, Instant now, Packing packing, Plan plan) {
         Problem likely = packing.likely();
-        return new Outlook(day, now, packing.packed(), likely, plan, Chances.of(likely, plan, DRAWS, SEED));
+        return new Outlook(
+                day, now, packing.packed(), likely, packing.left(), plan, Chances.of(likely, plan, DRAWS, SEED));
     }
 
     /** What another plan of the same problem changes of this one. */
@@ -62,7 +78,12 @@ public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan
 
     /** The same day by another plan; the chances are those of the plan it was made with. */
     public Outlook with(Plan other) {
-        return new Outlook(day, at, problem, likely, other, chances);
+        return new Outlook(day, at, problem, likely, left, other, chances);
+    }
+
+    /** Likely and safe minutes of what is left to do on a visit; empty when nothing is. */
+    public Optional<Estimate.Range> rangeLeft(String visitId) {
+        return Optional.ofNullable(left.get(visitId));
     }
 
     /** When the visit's last task is complete by the plan; empty when it is not in it. */
@@ -166,9 +187,11 @@ public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan
 
     /** Open visits in the order in which the plan works on them; what is not in the plan comes last. */
     public List<Visit> queue() {
+        Map<String, Integer> next = nextMinutes();
         return day.visits().stream()
                 .filter(visit -> visit.state().isOpen())
-                .sorted(Comparator.comparingInt(this::nextMinute).thenComparing(Visit::id))
+                .sorted(Comparator.comparingInt((Visit visit) -> next.getOrDefault(visit.id(), Integer.MAX_VALUE))
+                        .thenComparing(Visit::id))
                 .toList();
     }
 
@@ -187,11 +210,14 @@ public record Outlook(Day day, Instant at, Problem problem, Problem likely, Plan
                 .orElse(List.of());
     }
 
-    private int nextMinute(Visit visit) {
-        return plan.tasks().stream()
-                .filter(time -> time.job().equals(visit.id()) && !taskOf(time).isDone())
-                .mapToInt(this::handsFrom)
-                .min()
-                .orElse(Integer.MAX_VALUE);
+    /** When hands are on each visit of the plan next; gone through once, since this is asked at every key. */
+    private Map<String, Integer> nextMinutes() {
+        Map<String, Integer> next = new HashMap<>();
+        for (Plan.TaskTime time : plan.tasks()) {
+            if (!taskOf(time).isDone()) {
+                next.merge(time.job(), handsFrom(time), Math::min);
+            }
+        }
+        return next;
     }
 }

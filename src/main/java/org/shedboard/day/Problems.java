@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.shedboard.estimate.Estimate;
 import org.shedboard.forecast.Foresight;
 import org.shedboard.forecast.VisitForecast;
 import org.shedboard.pack.Costs;
@@ -141,7 +142,8 @@ final class Problems {
     private Packing packing() {
         int percent = day.books().foresight().packedPercent();
         Problem packed = problem(percent);
-        return new Packing(packed, percent == Foresight.LEAST_PERCENT ? packed : problem(Foresight.LEAST_PERCENT));
+        return new Packing(
+                packed, percent == Foresight.LEAST_PERCENT ? packed : problem(Foresight.LEAST_PERCENT), left());
     }
 
     /** @param percent the minutes of a task are those that so many in a hundred such tasks stay within */
@@ -221,7 +223,23 @@ final class Problems {
     }
 
     private Minutes minutesOf(Visit visit, int percent) {
-        return new Minutes(forecasts.computeIfAbsent(visit.id(), id -> day.forecastOf(visit)), percent);
+        return new Minutes(forecastOf(visit), percent);
+    }
+
+    private VisitForecast forecastOf(Visit visit) {
+        return forecasts.computeIfAbsent(visit.id(), id -> day.forecastOf(visit));
+    }
+
+    private Map<String, Estimate.Range> left() {
+        Map<String, Estimate.Range> ranges = new LinkedHashMap<>();
+        for (Visit visit : day.visits()) {
+            List<Task> left =
+                    visit.tasks().stream().filter(task -> !task.isDone()).toList();
+            if (visit.state().isOpen() && !left.isEmpty()) {
+                ranges.put(visit.id(), forecastOf(visit).rangeOf(left));
+            }
+        }
+        return ranges;
     }
 
     private Problem.Stay stay(Visit visit, Stay stay, Minutes minutes) {

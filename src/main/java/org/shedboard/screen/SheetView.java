@@ -18,7 +18,6 @@ import org.shedboard.day.PointsDue;
 import org.shedboard.day.Riding;
 import org.shedboard.day.WashDowns;
 import org.shedboard.day.Wear;
-import org.shedboard.estimate.Estimate;
 import org.shedboard.estimate.Point;
 import org.shedboard.grid.Canvas;
 import org.shedboard.grid.Column;
@@ -170,15 +169,12 @@ final class SheetView {
     }
 
     private Region promise(Region region) {
-        List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
-        Estimate.Range range = day.forecastOf(visit).rangeOf(left);
         List<String> parts = new ArrayList<>();
         parts.add(visit.promise().map(this::said).orElse(Words.say("sheet.no_promise")));
         outlook.chanceOfPromise(visit).ifPresent(chance -> parts.add(Words.say("sheet.chance", chance)));
         outlook.readyAt(visit.id()).ifPresent(at -> parts.add(Words.say("sheet.ready", time(at))));
-        if (!left.isEmpty()) {
-            parts.add(Words.say("sheet.likely", range.likely(), range.safe()));
-        }
+        outlook.rangeLeft(visit.id())
+                .ifPresent(range -> parts.add(Words.say("sheet.likely", range.likely(), range.safe())));
         Region rest = flow(region, parts, Style.STRONG);
         Optional<String> why = WhyLine.of(outlook, visit);
         if (why.isPresent()) {

@@ -2,7 +2,6 @@ package org.shedboard.screen;
 
 import java.time.ZonedDateTime;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.shedboard.day.Clocks;
@@ -13,7 +12,6 @@ import org.shedboard.estimate.Estimate;
 import org.shedboard.pack.Plan;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Stay;
-import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 import org.shedboard.words.When;
@@ -86,10 +84,7 @@ public final class YardEntry {
 
     /** Likely and safe minutes of what is left to do; empty when nothing is. */
     public Optional<Estimate.Range> rangeLeft() {
-        List<Task> left = visit.tasks().stream().filter(task -> !task.isDone()).toList();
-        return left.isEmpty()
-                ? Optional.empty()
-                : Optional.of(day.forecastOf(visit).rangeOf(left));
+        return outlook.rangeLeft(visit.id());
     }
 
     /** Where it stands, or what it waits for and until when. */
