@@ -19,7 +19,7 @@ import org.shedboard.words.Words;
 
 /** Whatever is pressed on the demonstration day: nothing breaks, and the plan on the board obeys every rule. */
 class RandomKeysTest {
-    private static final int SEQUENCES = 5 * Integer.getInteger("proof.scale", 1);
+    private static final int SEQUENCES = 2 * Integer.getInteger("proof.scale", 1);
     private static final int KEYS = 6000;
     private static final int REMEMBERED = 40;
 
