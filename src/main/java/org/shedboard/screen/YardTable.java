@@ -19,12 +19,13 @@ final class YardTable {
     /** Beyond this width the eye would lose the line between the owner and the promise. */
     private static final int WIDEST = 150;
 
+    /** Columns of what a machine waits for before the time: {@code booked 10:30}. */
+    private static final int BEFORE_NEXT = 7;
+
     private final Canvas canvas;
     private final Outlook outlook;
     private final List<Column> columns;
     private final boolean wide;
-    /** Columns of what a machine waits for before the time: {@code booked 10:30}. */
-    private static final int BEFORE_NEXT = 7;
 
     YardTable(Canvas canvas, Outlook outlook, int width) {
         this.canvas = canvas;
