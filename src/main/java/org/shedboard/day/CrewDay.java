@@ -12,9 +12,15 @@ import org.shedboard.shop.Person;
  * One person's time by the plan: when they work, when they may be asked to, what they are on, when they are free.
  *
  * @param tasks those they have hands on, alone or with others, done ones too, in order
+ * @param toDo when they have hands on those that are not done, in the same order
  */
 public record CrewDay(
-        Outlook outlook, Person person, List<Span> shifts, List<Span> overtime, List<Plan.TaskTime> tasks) {
+        Outlook outlook,
+        Person person,
+        List<Span> shifts,
+        List<Span> overtime,
+        List<Plan.TaskTime> tasks,
+        List<Span> toDo) {
     /** Minutes in which something can be done; invented. */
     private static final int OF_USE = 15;
 
@@ -22,6 +28,7 @@ public record CrewDay(
         shifts = List.copyOf(shifts);
         overtime = List.copyOf(overtime);
         tasks = List.copyOf(tasks);
+        toDo = List.copyOf(toDo);
     }
 
     public static CrewDay of(Outlook outlook, Person person) {
@@ -30,7 +37,11 @@ public record CrewDay(
                 .filter(time -> time.people().contains(person.id()))
                 .sorted(Comparator.comparingInt(outlook::handsFrom))
                 .toList();
-        return new CrewDay(outlook, person, roster.shiftsOf(person), roster.overtimeOf(person), tasks);
+        List<Span> toDo = tasks.stream()
+                .filter(time -> !outlook.taskOf(time).isDone())
+                .map(time -> Span.of(outlook.handsFrom(time), time.end()))
+                .toList();
+        return new CrewDay(outlook, person, roster.shiftsOf(person), roster.overtimeOf(person), tasks, toDo);
     }
 
     public boolean isOnShift(int minute) {
@@ -77,16 +88,15 @@ public record CrewDay(
     /** The task they go to next, of those that nobody is on. */
     public Optional<Plan.TaskTime> next() {
         return tasks.stream()
-                .filter(this::isToDo)
+                .filter(time -> !outlook.taskOf(time).isDone())
                 .filter(time -> !outlook.taskOf(time).progress().isRunning())
                 .findFirst();
     }
 
     /** Until when they are free who are free from that minute: to the next task, or the end of the shift. */
     public int freeUntil(int minute) {
-        int next = tasks.stream()
-                .filter(this::isToDo)
-                .mapToInt(outlook::handsFrom)
+        int next = toDo.stream()
+                .mapToInt(Span::from)
                 .filter(from -> from > minute)
                 .min()
                 .orElse(Integer.MAX_VALUE);
@@ -116,17 +126,11 @@ public record CrewDay(
 
     /** When what they have hands on in that minute ends; the minute itself where that is nothing. */
     private int busyUntil(int minute) {
-        return tasks.stream()
-                .filter(this::isToDo)
-                .filter(time -> outlook.handsFrom(time) <= minute)
-                .mapToInt(Plan.TaskTime::end)
-                .filter(end -> end > minute)
-                .max()
-                .orElse(minute);
-    }
-
-    private boolean isToDo(Plan.TaskTime time) {
-        return !outlook.taskOf(time).isDone();
+        int until = minute;
+        for (Span work : toDo) {
+            until = work.contains(minute) ? Math.max(until, work.to()) : until;
+        }
+        return until;
     }
 
     private int now() {

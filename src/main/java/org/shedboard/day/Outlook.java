@@ -16,7 +16,6 @@ import org.shedboard.pack.story.Difference;
 import org.shedboard.pack.story.Reason;
 import org.shedboard.pack.story.Why;
 import org.shedboard.shop.Person;
-import org.shedboard.shop.Progress;
 import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 
@@ -27,6 +26,7 @@ import org.shedboard.shop.Visit;
  * @param problem what the plan is made for
  * @param likely the same with the likely minutes of every task, around which its days turn out
  * @param left likely and safe minutes of what is left to do, by the id of the visit; of those alone that have something left
+ * @param work the tasks of the plan by their names
  */
 public record Outlook(
         Day day,
@@ -35,15 +35,27 @@ public record Outlook(
         Problem likely,
         Map<String, Estimate.Range> left,
         Plan plan,
-        Chances chances) {
-    public Outlook {
-        left = Map.copyOf(left);
-    }
-
+        Chances chances,
+        PlannedWork work) {
     /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
     private static final int DRAWS = 1000;
 
     private static final long SEED = 1;
+
+    public Outlook {
+        left = Map.copyOf(left);
+    }
+
+    private Outlook(
+            Day day,
+            Instant at,
+            Problem problem,
+            Problem likely,
+            Map<String, Estimate.Range> left,
+            Plan plan,
+            Chances chances) {
+        this(day, at, problem, likely, left, plan, chances, PlannedWork.of(day, problem, plan));
+    }
 
     public static Outlook of(Day day, Instant now) {
         Packing packing = Problems.packing(day, now);
@@ -78,7 +90,12 @@ public record Outlook(
 
     /** The same day by another plan; the chances are those of the plan it was made with. */
     public Outlook with(Plan other) {
-        return new Outlook(day, at, problem, likely, left, other, chances);
+        return with(day, other);
+    }
+
+    /** Another state of the same day, by another plan of the same problem. */
+    Outlook with(Day changed, Plan other) {
+        return new Outlook(changed, at, problem, likely, left, other, chances);
     }
 
     /** Likely and safe minutes of what is left to do on a visit; empty when nothing is. */
@@ -88,7 +105,9 @@ public record Outlook(
 
     /** When the visit's last task is complete by the plan; empty when it is not in it. */
     public Optional<Instant> readyAt(String visitId) {
-        OptionalInt finish = findJob(visitId).map(plan::finishOf).orElse(OptionalInt.empty());
+        Optional<Problem.Job> packed =
+                problem.jobs().stream().filter(job -> job.id().equals(visitId)).findFirst();
+        OptionalInt finish = packed.map(plan::finishOf).orElse(OptionalInt.empty());
         return finish.isPresent() ? Optional.of(day.instantOf(finish.getAsInt())) : Optional.empty();
     }
 
@@ -105,10 +124,6 @@ public record Outlook(
         return visit.promise()
                 .map(promise -> chanceBy(visit.id(), promise.at()))
                 .orElse(OptionalInt.empty());
-    }
-
-    private Optional<Problem.Job> findJob(String visitId) {
-        return problem.jobs().stream().filter(job -> job.id().equals(visitId)).findFirst();
     }
 
     /** The planned runs of work in one place, in order. */
@@ -138,31 +153,16 @@ public record Outlook(
 
     /** The minute from which a task has hands on it; a paused one, which began long ago, when it goes on. */
     public int handsFrom(Plan.TaskTime time) {
-        return taskOf(time).progress().status() == Progress.Status.PAUSED
-                ? Math.max(time.start(), time.end() - packedLeft(time))
-                : time.start();
-    }
-
-    /** What the plan gives the rest of a begun task. */
-    private int packedLeft(Plan.TaskTime time) {
-        return findJob(time.job()).stream()
-                .flatMap(job -> job.stays().get(time.stay()).tasks().stream())
-                .filter(task -> task.id().equals(time.task()))
-                .flatMap(task -> task.started().stream())
-                .mapToInt(Problem.Started::left)
-                .findFirst()
-                .orElse(0);
+        return work.expect(time).handsFrom();
     }
 
     public Task taskOf(Plan.TaskTime time) {
-        return day.expectVisit(time.job()).findTask(time.task()).orElseThrow();
+        return work.expect(time).task();
     }
 
     /** The planned time of a visit's task. */
     public Optional<Plan.TaskTime> timeOf(String visitId, String taskId) {
-        return plan.tasks().stream()
-                .filter(time -> time.job().equals(visitId) && time.task().equals(taskId))
-                .findFirst();
+        return work.find(visitId, taskId).map(PlannedWork.Planned::time);
     }
 
     /** The date on which the plan uses a part: today for a task somebody is on; empty where its task is not in the plan. */

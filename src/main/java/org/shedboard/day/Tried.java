@@ -41,8 +41,7 @@ public record Tried(
         Day day = ((Outcome.Done) outcome).day();
         Plan plan = day.posted().orElseThrow().plan();
         Difference difference = before.differenceTo(plan);
-        Outlook after =
-                new Outlook(day, before.at(), before.problem(), before.likely(), before.left(), plan, before.chances());
+        Outlook after = before.with(day, plan);
         return new Tried(
                 act,
                 Optional.empty(),

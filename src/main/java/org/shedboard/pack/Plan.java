@@ -66,16 +66,17 @@ public record Plan(
 
     /** The minute of the job's last completion; empty when the job is not placed. */
     public OptionalInt finishOf(Problem.Job job) {
-        OptionalInt finish = OptionalInt.empty();
-        for (int stay = 0; stay < job.stays().size(); stay++) {
-            for (Problem.Task task : job.stays().get(stay).tasks()) {
-                Optional<TaskTime> time = findTask(job.id(), stay, task.id());
-                if (time.isPresent()) {
-                    finish = OptionalInt.of(Math.max(finish.orElse(0), time.get().end + task.unattended()));
-                }
-            }
-        }
-        return finish;
+        return tasks.stream()
+                .filter(time -> time.job.equals(job.id()))
+                .mapToInt(time -> time.end + unattended(job.stays().get(time.stay), time.task))
+                .max();
+    }
+
+    private static int unattended(Problem.Stay stay, String taskId) {
+        return stay.tasks().stream()
+                .filter(task -> task.id().equals(taskId))
+                .mapToInt(Problem.Task::unattended)
+                .sum();
     }
 
     /** Fewer unplaced jobs always beat cost. */

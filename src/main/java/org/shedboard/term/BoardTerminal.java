@@ -18,7 +18,8 @@ import java.nio.charset.StandardCharsets;
  */
 class BoardTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 1 << 16;
-    private static final int ESCAPE_GRACE_MILLISECONDS = 50;
+    /** Longer than a sequence in two pieces takes on a slow line, shorter than anybody notices. */
+    private static final int ESCAPE_GRACE_MILLISECONDS = 25;
 
     /** Still false while the superclass is being made, which calls methods of ours. */
     private boolean ready;

@@ -68,8 +68,7 @@ public final class Palette {
     private static TextCharacter newCell(char glyph, Paint paint) {
         TextCharacter cell = TextCharacter.fromString(
                 String.valueOf(glyph), paint.foreground(), paint.background(), paint.modifiers())[0];
-        boolean wide = TextWidth.of(glyph) == 2;
-        return cell.isDoubleWidth() == wide ? cell : new MeasuredCharacter(cell, wide);
+        return new MeasuredCharacter(cell, TextWidth.of(glyph) == 2);
     }
 
     private static Paint paint(Look look, Function<Colour, TextColor> colour) {
