@@ -1,6 +1,5 @@
 package org.shedboard.app;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -32,6 +31,7 @@ import org.shedboard.files.Seed;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Pin;
 import org.shedboard.shop.Shop;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.tally.SpanTally;
@@ -50,7 +50,7 @@ final class Bench {
 
     private static final String TERMINAL = "board";
 
-    private final Path home;
+    private final Address address;
     private final Means means;
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
@@ -66,19 +66,19 @@ final class Bench {
     /**
      * What it works with.
      *
-     * @param opening opens the shop in a home
+     * @param opening opens the shop at an address
      * @param lookEvery how often it looks whether anything has changed
      * @param processors how many the machine has
      */
-    record Means(Function<Path, Workshop> opening, Duration lookEvery, int processors) {
+    record Means(Function<Address, Workshop> opening, Duration lookEvery, int processors) {
         /** @param at the moment to see a demonstration from */
         static Means usual(Optional<LocalDateTime> at, int processors) {
-            return new Means(home -> Workshop.open(home, TERMINAL, at), LOOK_EVERY, processors);
+            return new Means(address -> Workshop.open(address, TERMINAL, at), LOOK_EVERY, processors);
         }
     }
 
-    Bench(Path home, Means means, Consumer<Msg> tell) {
-        this.home = home;
+    Bench(Address address, Means means, Consumer<Msg> tell) {
+        this.address = address;
         this.means = means;
         this.tell = tell;
         this.search = new BackgroundSearch(means.processors(), tell);
@@ -107,8 +107,8 @@ final class Bench {
 
     void open() {
         jobs.add(() -> {
-            if (Store.exists(home)) {
-                enter(home);
+            if (Store.exists(address)) {
+                enter(address);
             } else {
                 tell.accept(new Msg.NoShop());
             }
@@ -116,7 +116,7 @@ final class Bench {
     }
 
     void openDemonstration() {
-        jobs.add(() -> enter(Demonstration.ready(home)));
+        jobs.add(() -> enter(Demonstration.ready(address.home())));
     }
 
     /** Keeps a form that is half filled in, or no longer. */
@@ -124,10 +124,10 @@ final class Bench {
         jobs.add(() -> draft.ifPresent(file -> file.keep(form)));
     }
 
-    private void enter(Path shopHome) {
+    private void enter(Address shop) {
         workshop.ifPresent(Workshop::close);
-        workshop = Optional.of(means.opening().apply(shopHome));
-        draft = Optional.of(new DraftFile(shopHome));
+        workshop = Optional.of(means.opening().apply(shop));
+        draft = Optional.of(new DraftFile(shop.home()));
         look();
         tell.accept(new Msg.FormKept(draft.get().read()));
     }
@@ -207,8 +207,8 @@ final class Bench {
 
     private void makeShop(Shop shop) {
         Catalogue catalogue = Seed.catalogue();
-        Workshop.make(home, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
-        enter(home);
+        Workshop.make(address, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
+        enter(address);
     }
 
     private void carryOut(Effect.CarryOut carry, String who) {
