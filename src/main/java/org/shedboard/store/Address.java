@@ -21,6 +21,11 @@ public sealed interface Address {
                 throw new IllegalArgumentException("no server can be at %s:%d".formatted(host, port));
             }
         }
+
+        /** What this terminal keeps of the server, once it has joined it. */
+        public Path ticketFile() {
+            return home.resolve("ticket");
+        }
     }
 
     /**

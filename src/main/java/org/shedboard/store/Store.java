@@ -100,7 +100,7 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
-        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+        return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 
     /**
@@ -110,7 +110,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
-        return persist(new Attempt<>(stamp, what, work)::over);
+        return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
     /**
@@ -133,11 +133,11 @@ public final class Store implements AutoCloseable {
      * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
-    private <T> T persist(Function<Link, T> work) {
+    private <T> T persist(Function<Door, Link> entering, Function<Link, T> work) {
         boolean isInterrupted = Thread.interrupted();
         try {
             for (int i = 1; ; i++) {
-                Link way = link();
+                Link way = link(entering);
                 try {
                     return work.apply(way);
                 } catch (StoreFailure failure) {
@@ -162,12 +162,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private synchronized Link link() {
+    private synchronized Link link(Function<Door, Link> entering) {
         if (isClosed) {
             throw new IllegalStateException("the store is closed");
         }
         if (link == null) {
-            link = door.enter();
+            link = entering.apply(door);
         }
         return link;
     }
