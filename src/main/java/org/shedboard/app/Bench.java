@@ -35,16 +35,17 @@ import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /**
  * What goes on beside the screen: one thread that opens the shop, saves acts and works out quotes, one after another, and in
- * between looks once a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
+ * between looks twice a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
  * told as a message.
  */
 final class Bench {
     private static final int CHANCE_TO_PROMISE = 80;
-    private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
+    private static final Duration LOOK_EVERY = Duration.ofMillis(500);
     /** So long a day that is tried is packed; nobody waits longer to see what it comes to. */
     private static final SearchLimit A_TRIAL = SearchLimit.ofTime(Duration.ofSeconds(3));
 
@@ -61,6 +62,10 @@ final class Bench {
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
+    /** Whether the records could not be reached when they were looked at last. */
+    private boolean isAway;
+    /** What is to be opened as soon as it can be reached. */
+    private Optional<Address> wanted = Optional.empty();
     private volatile boolean over;
 
     /**
@@ -107,7 +112,10 @@ final class Bench {
 
     void open() {
         jobs.add(() -> {
-            if (Store.exists(address)) {
+            if (!(address instanceof Address.InHome)) {
+                wanted = Optional.of(address);
+                lookAround();
+            } else if (Store.exists(address)) {
                 enter(address);
             } else {
                 tell.accept(new Msg.NoShop());
@@ -276,7 +284,7 @@ final class Bench {
         while (!over) {
             try {
                 Optional.ofNullable(jobs.poll(means.lookEvery().toMillis(), TimeUnit.MILLISECONDS))
-                        .ifPresentOrElse(this::run, () -> run(this::lookIfMoved));
+                        .ifPresentOrElse(this::run, () -> run(this::lookAround));
             } catch (InterruptedException stopped) {
                 over = true;
             }
@@ -286,13 +294,43 @@ final class Bench {
         }
     }
 
-    private void lookIfMoved() {
-        if (workshop.isPresent()) {
-            Workshop shop = workshop.get();
-            boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
-            if (minuteTurned || shop.hasMovedOn()) {
-                look();
+    /** What was seen last stays on the board while the records are away; when they are back, it is seen anew. */
+    private void lookAround() {
+        try {
+            if (wanted.isPresent()) {
+                enter(wanted.get());
+                wanted = Optional.empty();
+            } else if (workshop.isPresent()) {
+                lookIfMoved(workshop.get());
             }
+        } catch (StoreFailure failure) {
+            if (!mayComeBack(failure)) {
+                wanted = Optional.empty();
+                throw failure;
+            }
+            isAway = true;
+            tell.accept(new Msg.RecordsAway(away(failure)));
+        }
+    }
+
+    private static boolean mayComeBack(StoreFailure failure) {
+        return failure.kind() == StoreFailure.Kind.UNREACHABLE || failure.kind() == StoreFailure.Kind.BROKEN;
+    }
+
+    private String away(StoreFailure failure) {
+        return workshop.map(shop -> Words.say(
+                        "app.records_away",
+                        failure.getMessage(),
+                        When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
+                .orElseGet(() -> Words.say("app.records_awaited", failure.getMessage()));
+    }
+
+    private void lookIfMoved(Workshop shop) {
+        boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
+        boolean movedOn = shop.hasMovedOn();
+        if (minuteTurned || isAway || movedOn) {
+            look();
+            isAway = false;
         }
     }
 

@@ -27,12 +27,15 @@ final class Homes {
     /** Where the records are that a command line means, if not the demonstration's. */
     static Address address(Path home, Globals globals) {
         if (globals.atServer().isPresent()) {
-            ServerName server = globals.atServer().get();
-            return new Address.AtServer(
-                    home.resolve("servers").resolve(server.fileName()), server.host(), server.port());
+            return atServer(home, globals.atServer().get());
         }
         return globals.db()
                 .map(url -> (Address) new Address.AtDatabase(home, url))
                 .orElseGet(() -> new Address.InHome(home));
+    }
+
+    /** At a server, of which a directory of its own inside this home has what this terminal keeps. */
+    static Address.AtServer atServer(Path home, ServerName server) {
+        return new Address.AtServer(home.resolve("servers").resolve(server.fileName()), server.host(), server.port());
     }
 }

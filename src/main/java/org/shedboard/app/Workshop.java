@@ -214,7 +214,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
-        long journal = store.read(Reader::lastJournal);
+        long journal = store.glance(Reader::lastJournal);
         return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
                 .isEmpty();
     }

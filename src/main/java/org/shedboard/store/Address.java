@@ -22,6 +22,11 @@ public sealed interface Address {
             }
         }
 
+        /** As it is said on a command line. */
+        public String name() {
+            return "%s:%s".formatted(host.contains(":") ? "[" + host + "]" : host, Integer.toString(port));
+        }
+
         /** What this terminal keeps of the server, once it has joined it. */
         public Path ticketFile() {
             return home.resolve("ticket");

@@ -60,7 +60,7 @@ final class ServerDoor implements Door {
                 .orElseThrow(() -> new StoreFailure(
                         StoreFailure.Kind.NO_SHOP,
                         "this terminal has not joined the server at %s yet; say: shedboard join %s"
-                                .formatted(address.host(), address.host())));
+                                .formatted(address.name(), address.name())));
     }
 
     static StoreFailure asFailure(WireFailure failure) {

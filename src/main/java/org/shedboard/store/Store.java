@@ -100,6 +100,11 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
+        return persist(Door::enterPatiently, way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /** As {@link #read}, for somebody who looks again soon: where there is no way to the records just now, none is waited for. */
+    public <T> T glance(Function<Reader, T> work) {
         return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 

@@ -20,6 +20,8 @@ public final class Tunnel {
     static final String PROTOCOL = "TLSv1.3";
     static final String GREETING = "shedboard 1";
     static final int LET_IN = 1;
+    /** What nobody has. */
+    private static final String NOTHING = "nothing";
 
     private static final int CONNECT_MILLIS = 4000;
     private static final int ANSWER_MILLIS = 20_000;
@@ -68,6 +70,11 @@ public final class Tunnel {
             Splice.close(socket);
             throw failure;
         }
+    }
+
+    /** Fails unless this key, name and password are the server's. */
+    public void check() {
+        Splice.close(open(NOTHING));
     }
 
     private SSLSocket tryConnect(Seeing seeing) {

@@ -30,7 +30,7 @@ public final class Served implements AutoCloseable {
     }
 
     /** Serves it once more at the same place, as after a restart, for those who joined before. */
-    Served again(Path home) {
+    public Served again(Path home) {
         Store opened = Store.open(home);
         return new Served(opened, Serving.start(home, serving.address(), NOW, false), ticket);
     }

@@ -125,7 +125,7 @@ class ServerTest {
         try (Store terminal = Store.open(served.joined(away))) {
             terminal.save(STAMP, "set", tx -> tx.saveSetting("a", "b"));
             served.close();
-            StoreFailure failure = assertThrows(StoreFailure.class, () -> get(terminal, "a"));
+            StoreFailure failure = assertThrows(StoreFailure.class, () -> terminal.glance(Reader::lastJournal));
             assertEquals(StoreFailure.Kind.UNREACHABLE, failure.kind());
             served = served.again(home);
             assertEquals(Optional.of("b"), get(terminal, "a"));
