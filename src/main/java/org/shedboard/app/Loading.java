@@ -1,6 +1,5 @@
 package org.shedboard.app;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
@@ -16,14 +15,15 @@ import org.shedboard.files.Reading;
 import org.shedboard.files.Seed;
 import org.shedboard.files.ShopFile;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
-/** Loads a file into a home: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
+/** Loads a file at an address: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
 final class Loading {
-    private final Path home;
+    private final Address address;
 
-    Loading(Path home) {
-        this.home = home;
+    Loading(Address address) {
+        this.address = address;
     }
 
     Answer load(String text, Workshops workshops) {
@@ -49,13 +49,13 @@ final class Loading {
     }
 
     private Answer shop(String text) {
-        if (Store.exists(home)) {
-            throw new CannotDo("command.load.shop_exists", home);
+        if (Store.exists(address)) {
+            throw new CannotDo("command.load.shop_exists", address.home());
         }
         Catalogue catalogue = Seed.catalogue();
         Setup setup = expect(ShopFile.read(text, catalogue));
         expectToBegin(catalogue, setup);
-        Workshop.make(home, catalogue, setup);
+        Workshop.make(address, catalogue, setup);
         return Loaded.of(setup);
     }
 

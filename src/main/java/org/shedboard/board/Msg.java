@@ -128,6 +128,9 @@ public sealed interface Msg {
     /** Something of the program or the machine went wrong; a sentence to show. */
     record WentWrong(String sentence) implements Msg {}
 
+    /** The records cannot be reached any more; a sentence that stands until the day is read again. */
+    record RecordsAway(String sentence) implements Msg {}
+
     /** There is no shop here yet. */
     record NoShop() implements Msg {}
 }

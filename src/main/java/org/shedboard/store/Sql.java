@@ -85,6 +85,19 @@ final class Sql implements AutoCloseable {
         }
     }
 
+    /** The first column of each row. */
+    List<String> texts(String text, Object... arguments) {
+        try (ResultSet rows = bound(text, arguments).executeQuery()) {
+            List<String> all = new ArrayList<>();
+            while (rows.next()) {
+                all.add(rows.getString(1));
+            }
+            return all;
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
     /** Runs one statement for each row, with the row's cells in this order as its parameters. */
     void batch(String text, List<String> order, List<Cells> rows) {
         if (rows.isEmpty()) {

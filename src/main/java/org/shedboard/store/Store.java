@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * The records of one shop, in the directory that is its home. Threads may share it: reads and changes each go one after another, and
+ * The records of one shop, wherever its address says. Threads may share it: reads and changes each go one after another, and
  * do not wait for one another.
  *
  * <p>An interrupt makes the database close its file under whoever works on it. Nothing is lost by that: the file is opened again and
@@ -22,21 +22,24 @@ public final class Store implements AutoCloseable {
         System.setProperty("h2.bindAddress", "127.0.0.1");
     }
 
-    private final Home home;
     private final Door door;
     /** Null while there is no way to the records. */
     private Link link;
 
     private boolean isClosed;
 
-    private Store(Home home, Door door) {
-        this.home = home;
+    private Store(Door door) {
         this.door = door;
         this.link = door.enter();
     }
 
+    /** Whether there are records at this address; those elsewhere than on this machine are taken to be there until they are opened. */
+    public static boolean exists(Address address) {
+        return Door.hasShop(address);
+    }
+
     public static boolean exists(Path home) {
-        return Home.at(home).hasShop();
+        return exists(new Address.InHome(home));
     }
 
     /** Makes the directory of a home, for its owner's eyes only, unless it is there. */
@@ -49,30 +52,45 @@ public final class Store implements AutoCloseable {
         Home.at(home).remove();
     }
 
+    /** Opens the records at this address; fails when there are none. */
+    public static Store open(Address address) {
+        return open(address, new Schema(Migration.all()));
+    }
+
     /** Opens the records in this home; fails when there are none. */
     public static Store open(Path home) {
-        return open(home, new Schema(Migration.all()));
+        return open(new Address.InHome(home));
     }
 
     static Store open(Path home, Schema schema) {
-        Home place = Home.at(home);
-        place.expectShop();
-        return new Store(place.real(), new Door(place.real(), schema, false));
+        return open(new Address.InHome(home), schema);
+    }
+
+    private static Store open(Address address, Schema schema) {
+        return new Store(Door.to(address, schema, false));
+    }
+
+    /** Makes empty records at this address; fails when there are some. */
+    public static Store create(Address address) {
+        if (exists(address)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already".formatted(address.home().toAbsolutePath()));
+        }
+        return openOrCreate(address);
     }
 
     /** Makes empty records in this home; fails when there are some. */
     public static Store create(Path home) {
-        if (exists(home)) {
-            throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(home.toAbsolutePath()));
-        }
-        return openOrCreate(home);
+        return create(new Address.InHome(home));
     }
 
     public static Store openOrCreate(Path home) {
-        Home place = Home.at(home);
-        place.create();
-        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true));
+        return openOrCreate(new Address.InHome(home));
+    }
+
+    private static Store openOrCreate(Address address) {
+        return new Store(Door.to(address, new Schema(Migration.all()), true));
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */
@@ -82,7 +100,12 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
-        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+        return persist(Door::enterPatiently, way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /** As {@link #read}, for somebody who looks again soon: where there is no way to the records just now, none is waited for. */
+    public <T> T glance(Function<Reader, T> work) {
+        return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 
     /**
@@ -92,7 +115,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
-        return persist(new Attempt<>(stamp, what, work)::over);
+        return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
     /**
@@ -100,7 +123,7 @@ public final class Store implements AutoCloseable {
      * closes it does so, also when this one ends before.
      */
     public void compactWhenClosed() {
-        home.markToCompact();
+        door.compactWhenClosed();
     }
 
     /** A change that has nothing to tell. */
@@ -115,11 +138,11 @@ public final class Store implements AutoCloseable {
      * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
-    private <T> T persist(Function<Link, T> work) {
+    private <T> T persist(Function<Door, Link> entering, Function<Link, T> work) {
         boolean isInterrupted = Thread.interrupted();
         try {
             for (int i = 1; ; i++) {
-                Link way = link();
+                Link way = link(entering);
                 try {
                     return work.apply(way);
                 } catch (StoreFailure failure) {
@@ -144,12 +167,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private synchronized Link link() {
+    private synchronized Link link(Function<Door, Link> entering) {
         if (isClosed) {
             throw new IllegalStateException("the store is closed");
         }
         if (link == null) {
-            link = door.enter();
+            link = entering.apply(door);
         }
         return link;
     }

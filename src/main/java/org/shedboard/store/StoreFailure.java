@@ -22,8 +22,10 @@ public final class StoreFailure extends RuntimeException {
         NEWER,
         /** A migration that was applied is not the one this program has. */
         ALTERED,
-        /** Another program has the file open and does not answer. */
+        /** Another program has the file open and does not answer, or no server does. */
         UNREACHABLE,
+        /** A server does not let this terminal in, or not do this. */
+        NOT_LET_IN,
         /** The file, or a row in it, cannot be read. */
         DAMAGED,
         DISK_FULL,
@@ -46,6 +48,8 @@ public final class StoreFailure extends RuntimeException {
     private static final int IN_USE = 90020;
     private static final int NOT_FOUND = 90146;
     private static final int LOCK_TIMEOUT = 50200;
+    private static final int NO_RIGHT = 90096;
+    private static final int NO_ADMINISTRATOR = 90040;
     /** What H2 says of whatever it did not foresee, which in practice is its file. */
     private static final int GENERAL = 50000;
 
@@ -122,6 +126,7 @@ public final class StoreFailure extends RuntimeException {
         return switch (errorCode) {
             case NOT_FOUND -> Kind.NO_SHOP;
             case IN_USE, LOCK_TIMEOUT -> Kind.BUSY;
+            case NO_RIGHT, NO_ADMINISTRATOR -> Kind.NOT_LET_IN;
             case 90030, 90048 -> Kind.DAMAGED;
             case 90067, 90098, 90121 -> Kind.BROKEN;
             case GENERAL -> Kind.DISK_FAILS;
@@ -155,6 +160,7 @@ public final class StoreFailure extends RuntimeException {
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
             case BROKEN -> "the connection to the records broke";
+            case NOT_LET_IN -> "no terminal may do this; do it at the machine that has the records";
             default ->
                 "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");
         };

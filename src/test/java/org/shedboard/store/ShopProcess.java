@@ -4,9 +4,11 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -81,14 +83,15 @@ final class ShopProcess implements AutoCloseable {
             System.out.println("open");
             String line = in.readLine();
             while (line != null && !line.equals("close")) {
-                obey(store, line.split(" "));
+                obey(store, Path.of(arguments[0]), line.split(" "));
                 line = in.readLine();
             }
         }
     }
 
-    private static void obey(Store store, String[] words) {
+    private static void obey(Store store, Path home, String[] words) {
         switch (words[0]) {
+            case "serve" -> System.out.println(serve(home, Integer.parseInt(words[1])));
             case "owner?" -> System.out.println(store.isOwner());
             case "set" -> {
                 store.save(Samples.STAMP, "set", tx -> tx.saveSetting(words[1], words[2]));
@@ -102,6 +105,15 @@ final class ShopProcess implements AutoCloseable {
             case "race" -> race(store, words[1], Integer.parseInt(words[2]));
             default -> throw new IllegalArgumentException(String.join(" ", words));
         }
+    }
+
+    /** Serves at this port, 0 for any, until the process ends; says the port and, the first time, by what terminals are let in. */
+    private static String serve(Path home, int port) {
+        Serving serving = Serving.start(home, new InetSocketAddress("127.0.0.1", port), Instant.EPOCH, false);
+        String said = serving.address().getPort() + " " + serving.fingerprint().hex();
+        return serving.drawn()
+                .map(drawn -> said + " " + drawn.name() + " " + drawn.password())
+                .orElse(said);
     }
 
     /** Makes changes that are numbered from 1, and says each number once it is told that the change is made; never ends. */
