@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
@@ -32,6 +33,11 @@ final class Loading {
             case SHOP -> shop(text);
             case OTHER -> throw new CannotDo("command.load.neither");
         };
+    }
+
+    /** What {@code export} wrote. */
+    Answer records(InputStream in) {
+        return Loaded.of(home, Store.load(home, in));
     }
 
     private static <T> T expect(Reading<T> reading) {

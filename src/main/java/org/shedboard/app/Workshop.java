@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -143,6 +144,11 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     Pins pins() {
         return Pins.of(store, terminal);
+    }
+
+    /** Writes all records; returns how many rows they have. */
+    long export(OutputStream out) {
+        return store.export(out);
     }
 
     /** The directory it is in. */

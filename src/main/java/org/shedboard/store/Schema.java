@@ -25,6 +25,14 @@ final class Schema {
         return missing;
     }
 
+    /** The number of the newest step that a database has had; 0 when it has had none. */
+    static int version(Sql sql) {
+        return applied(sql).stream()
+                .mapToInt(row -> row.number("version"))
+                .max()
+                .orElse(0);
+    }
+
     /** Whether nothing was ever applied to a database that misses these. */
     boolean isNew(List<Migration> missing) {
         return missing.size() == known.size();

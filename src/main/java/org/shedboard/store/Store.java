@@ -1,5 +1,7 @@
 package org.shedboard.store;
 
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -73,6 +75,43 @@ public final class Store implements AutoCloseable {
         Home place = Home.at(home);
         place.create();
         return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true));
+    }
+
+    /**
+     * Makes a shop in an empty home of what was written by {@link #export}.
+     *
+     * @return how many rows it has
+     */
+    public static long load(Path home, InputStream records) {
+        if (exists(home)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already; records are loaded into an empty home only"
+                            .formatted(home.toAbsolutePath()));
+        }
+        makeHome(home);
+        Home place = Home.at(home).real();
+        try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
+            long rows =
+                    RecordsFile.read(records, arrival.home(), Migration.all()).rows();
+            arrival.expectSound();
+            arrival.take(place);
+            return rows;
+        }
+    }
+
+    /** Whether a file that begins so is one of records. */
+    public static boolean isRecords(String beginning) {
+        return beginning.replaceAll("\\s", "").startsWith("{\"format\":\"%s\"".formatted(RecordsFile.FORMAT));
+    }
+
+    /**
+     * Writes all there is at one moment, see the README for the format.
+     *
+     * @return how many rows were written
+     */
+    public long export(OutputStream out) {
+        return persist(way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */

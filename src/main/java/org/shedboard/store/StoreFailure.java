@@ -29,6 +29,8 @@ public final class StoreFailure extends RuntimeException {
         DISK_FULL,
         /** The file could not be written or read for another reason. */
         DISK_FAILS,
+        /** A file that was to be loaded or restored is not what it should be. */
+        BAD_FILE,
         /** A change breaks a rule of the database that has a name. */
         CONSTRAINT,
         /** Somebody else is changing the records just now. */

@@ -86,6 +86,7 @@ import picocli.CommandLine.ScopeType;
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,
+            ExportCommand.class,
             DemoCommand.class
         })
 final class Root {
