@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +35,20 @@ final class Arrival implements AutoCloseable {
     /** Where it is made. */
     Home home() {
         return home;
+    }
+
+    /** Brings it to the schema of this program. */
+    void bringForward() {
+        try {
+            Sql sql = new Sql(home.connect(false), Connection.TRANSACTION_READ_COMMITTED);
+            try {
+                new Migrator(home, new Schema(Migration.all())).forward(sql);
+            } finally {
+                sql.run("SHUTDOWN");
+            }
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
     }
 
     /** Reads every value that the rows make; fails as damaged where one makes none. */

@@ -18,10 +18,12 @@ final class Guest implements Link.Tie {
 
     private static final String SETTINGS = ";IFEXISTS=TRUE;LOCK_TIMEOUT=10000;NETWORK_TIMEOUT=" + SILENT_MILLIS;
 
+    private final Notice notice;
     private final Socket socket;
     private final BufferedReader in;
 
-    private Guest(Socket socket) throws IOException {
+    private Guest(Notice notice, Socket socket) throws IOException {
+        this.notice = notice;
         this.socket = socket;
         this.in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
@@ -55,7 +57,7 @@ final class Guest implements Link.Tie {
             socket.connect(new InetSocketAddress(SyncServer.loopback(), notice.syncPort()), GREETING_MILLIS);
             socket.setSoTimeout(GREETING_MILLIS);
             socket.setTcpNoDelay(true);
-            Guest guest = new Guest(socket);
+            Guest guest = new Guest(notice, socket);
             if (!SyncServer.GREETING.equals(guest.ask(notice.secret()))) {
                 throw new IOException("somebody else answers");
             }
@@ -105,6 +107,11 @@ final class Guest implements Link.Tie {
         } catch (IOException problem) {
             throw broken(problem);
         }
+    }
+
+    @Override
+    public Sql another() {
+        return connect(notice, Connection.TRANSACTION_REPEATABLE_READ);
     }
 
     private static StoreFailure broken(IOException problem) {

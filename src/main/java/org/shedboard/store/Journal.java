@@ -17,6 +17,14 @@ final class Journal {
             .text("who", "terminal", "what", "before_text", "after_text")
             .keyed("change_id");
 
+    /** All of a row. */
+    private static final Table WHOLE = Table.named("journal")
+            .wide("id")
+            .text("change_id")
+            .instant("happened_at")
+            .text("who", "terminal", "what", "before_text", "after_text")
+            .keyed("id");
+
     private Journal() {}
 
     static void write(Sql sql, String changeId, Stamp stamp, String what, Difference difference) {
@@ -33,6 +41,23 @@ final class Journal {
 
     static boolean has(Sql sql, String changeId) {
         return sql.findNumber("SELECT id FROM journal WHERE change_id = ?", changeId)
+                .isPresent();
+    }
+
+    /** The whole row of a change that is in it. */
+    static Cells expect(Sql sql, String changeId) {
+        return sql.select(WHOLE, "WHERE change_id = ?", changeId).get(0);
+    }
+
+    /** Number of the row before that one, 0 for the first. */
+    static long before(Sql sql, long id) {
+        return sql.findNumber("SELECT MAX(id) FROM journal WHERE id < ?", id).orElse(0L);
+    }
+
+    /** Whether that change has this number. */
+    static boolean has(Sql sql, long id, String changeId) {
+        return sql.findNumber("SELECT id FROM journal WHERE change_id = ?", changeId)
+                .filter(found -> found == id)
                 .isPresent();
     }
 

@@ -13,6 +13,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.exc.JacksonIOException;
 
 /**
  * All of a shop's records as one JSON document: what it is, the number of its schema, each table with its rows, and what each boils down
@@ -44,6 +45,8 @@ final class RecordsFile {
             writeDigests(json, digests);
             json.writeEndObject();
             json.writeRaw('\n');
+        } catch (JacksonIOException problem) {
+            throw StoreFailure.from(problem.getCause());
         }
         return new Contents(schema, rows, Journal.newest(sql));
     }
@@ -79,15 +82,14 @@ final class RecordsFile {
         json.writeEndObject();
     }
 
-    /** Makes a database of what the file says in a home that has none, in the schema of this program; all of it or a failure. */
-    static Contents read(InputStream in, Home home, List<Migration> known) {
+    /** Makes a database of what the file says in a home that has none, in the schema of the file; all of it or a failure. */
+    static Contents read(InputStream in, Home home, Schema known) {
         try (JsonParser json = RowJson.FACTORY.createParser(RowJson.reading(), in)) {
-            int schema = head(json, known.size());
-            Migrator migrator = new Migrator(home, new Schema(known.subList(0, schema)));
+            int schema = head(json, known.newest());
+            Migrator migrator = new Migrator(home, known.upTo(schema));
             Sql sql = migrator.open(true);
             try {
                 long rows = tables(json, sql);
-                new Migrator(home, new Schema(known)).forward(sql);
                 return new Contents(schema, rows, Journal.newest(sql));
             } finally {
                 sql.run("SHUTDOWN COMPACT");

@@ -5,12 +5,15 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.core.json.JsonFactory;
 
@@ -26,8 +29,10 @@ final class RowJson {
             .maxNameLength(200)
             .build();
 
-    static final JsonFactory FACTORY =
-            JsonFactory.builder().streamReadConstraints(LIMITS).build();
+    static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(LIMITS)
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .build();
 
     private RowJson() {}
 
@@ -76,6 +81,19 @@ final class RowJson {
         if (read.size() < table.columns().size()) {
             throw wrong(in, "a row of table %s lacks a column".formatted(table.name()));
         }
+        return row;
+    }
+
+    /** The same with those columns alone that are there, the key among them. */
+    static Cells readSome(JsonParser in, Table table) {
+        Map<String, Object> contents = new LinkedHashMap<>();
+        expect(in, in.currentToken(), JsonToken.START_OBJECT);
+        while (in.nextToken() != JsonToken.END_OBJECT) {
+            Column column = table.expectColumn(in.currentName());
+            contents.put(column.name(), in.nextToken() == JsonToken.VALUE_NULL ? null : read(in, table, column));
+        }
+        Cells row = Cells.in(table.only(contents.keySet()));
+        contents.forEach(row::set);
         return row;
     }
 

@@ -3,6 +3,8 @@ package org.shedboard.store;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -17,6 +19,9 @@ import java.util.function.Function;
 public final class Store implements AutoCloseable {
     /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */
     private static final int TRIES = 5;
+
+    /** The setting that names the second place for backups. */
+    public static final String SECOND_PLACE = "backup.second";
 
     static {
         // read once, when the database's classes are loaded: without it guests' doors would stand on every network of
@@ -92,9 +97,11 @@ public final class Store implements AutoCloseable {
         makeHome(home);
         Home place = Home.at(home).real();
         try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
-            long rows =
-                    RecordsFile.read(records, arrival.home(), Migration.all()).rows();
+            long rows = RecordsFile.read(records, arrival.home(), new Schema(Migration.all()))
+                    .rows();
+            arrival.bringForward();
             arrival.expectSound();
+            new ChangeFiles(place).setAside();
             arrival.take(place);
             return rows;
         }
@@ -112,6 +119,58 @@ public final class Store implements AutoCloseable {
      */
     public long export(OutputStream out) {
         return persist(way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
+    }
+
+    /**
+     * Makes a backup of all there is at one moment; returns when a copy made of it was found to be the same.
+     *
+     * @param directory where to; made unless it is there
+     * @param at the date and time in its name
+     */
+    public Path backup(Path directory, LocalDateTime at) {
+        Home.makeDirectory(directory);
+        return persist(way -> {
+            try (Sql sql = way.another()) {
+                return BackupFile.make(sql, home, directory, at);
+            }
+        });
+    }
+
+    /**
+     * Makes the day's backup in the home, unless there is one of this date, copies it to the second place, and takes away what need
+     * not be kept.
+     *
+     * @return whether one was made
+     */
+    public boolean backupOfDay(LocalDateTime at) {
+        Backups here = backups();
+        if (here.has(at.toLocalDate())) {
+            return false;
+        }
+        copyToSecondPlace(backup(home.backups(), at));
+        return true;
+    }
+
+    /** Copies a backup to the second place, where there is one, and takes away what need not be kept in both. */
+    public void copyToSecondPlace(Path backup) {
+        backups().thinOut().ifPresent(new ChangeFiles(home)::dropBefore);
+        Optional<Backups> second = secondPlace().map(Backups::in);
+        second.ifPresent(place -> {
+            place.take(backup);
+            place.thinOut();
+        });
+    }
+
+    /** Those in the home. */
+    public Backups backups() {
+        return Backups.in(home.backups());
+    }
+
+    /** Where a copy of each backup goes. */
+    public Optional<Path> secondPlace() {
+        return read(reader -> reader.setting(SECOND_PLACE))
+                .filter(text -> !text.isEmpty())
+                .map(Path::of);
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */

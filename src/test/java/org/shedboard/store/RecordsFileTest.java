@@ -108,7 +108,7 @@ class RecordsFileTest {
     @Test
     void records_of_a_newer_program_are_refused() {
         String text = exported("first");
-        String schema = "\"schema\":" + Migration.FILES.size();
+        String schema = "\"schema\":" + Migration.NEWEST;
         assertTrue(text.contains(schema));
         assertRefused(StoreFailure.Kind.NEWER, text.replace(schema, "\"schema\":999"));
     }
