@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.Answer;
+import org.shedboard.app.command.BackupCommand;
 import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
@@ -21,6 +22,7 @@ import org.shedboard.app.command.PackTerms;
 import org.shedboard.app.command.PinCommand;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
+import org.shedboard.app.command.RestoreCommand;
 import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
@@ -76,6 +78,12 @@ final class Commands {
         }
         if (wish instanceof LoadCommand load) {
             return load(load);
+        }
+        if (wish instanceof BackupCommand backup) {
+            return program.answer(new Safeguarding(program.workshops()).backUp(backup));
+        }
+        if (wish instanceof RestoreCommand restore) {
+            return program.answer(new Safeguarding(program.workshops()).restore(restore));
         }
         if (wish instanceof ExportCommand export) {
             return export(export);

@@ -23,6 +23,8 @@ record Home(Path directory) {
 
     private static final String OWNER = "shop";
 
+    private static volatile String layer = "file";
+
     /** Of each of the two headers that the database begins its file with. */
     private static final int HEADER_BYTES = 4096;
 
@@ -160,7 +162,16 @@ record Home(Path directory) {
     /** Opens the file as its only owner; it must be there unless it may be made. */
     Connection connect(boolean mayMake) throws SQLException {
         String known = mayMake ? "" : ";IFEXISTS=TRUE";
-        return DriverManager.getConnection("jdbc:h2:file:" + database() + known + OWNERS_SETTINGS, OWNER, "");
+        return DriverManager.getConnection("jdbc:h2:" + onLayer(database()) + known + OWNERS_SETTINGS, OWNER, "");
+    }
+
+    /** Lets the database and the files of changes be on another file layer of the database than that of usual disks. */
+    static void putOn(String scheme) {
+        layer = scheme;
+    }
+
+    static String onLayer(String path) {
+        return layer + ":" + path;
     }
 
     /** The database's path as H2 counts it, without the ending of its file. */

@@ -2,6 +2,7 @@ package org.shedboard.store;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** The journal: one row a change, never altered but where somebody has to be forgotten ({@link Forgetting}). */
 final class Journal {
@@ -63,6 +64,12 @@ final class Journal {
 
     static long newest(Sql sql) {
         return sql.findNumber("SELECT MAX(id) FROM journal").orElse(0L);
+    }
+
+    static Optional<Instant> newestAt(Sql sql) {
+        return sql.select(ROW, "WHERE id = (SELECT MAX(id) FROM journal)").stream()
+                .map(row -> row.instant("happened_at"))
+                .findFirst();
     }
 
     static List<JournalRow> from(Sql sql, long id) {

@@ -87,6 +87,8 @@ import picocli.CommandLine.ScopeType;
             BenchCommand.class,
             LoadCommand.class,
             ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             DemoCommand.class
         })
 final class Root {

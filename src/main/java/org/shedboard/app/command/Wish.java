@@ -12,7 +12,9 @@ public sealed interface Wish
                 DemoCommand,
                 PinCommand,
                 NumberCommand,
-                ExportCommand {
+                ExportCommand,
+                BackupCommand,
+                RestoreCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
