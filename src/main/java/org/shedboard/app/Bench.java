@@ -59,6 +59,7 @@ final class Bench {
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
     private final DayWatch watch;
+    private final SafeWatch safety;
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
@@ -66,6 +67,7 @@ final class Bench {
     private boolean isAway;
     /** What is to be opened as soon as it can be reached. */
     private Optional<Address> wanted = Optional.empty();
+
     private volatile boolean over;
 
     /**
@@ -89,18 +91,21 @@ final class Bench {
         this.search = new BackgroundSearch(means.processors(), tell);
         this.betterPlans = new BetterPlans(search);
         this.watch = new DayWatch(tell);
+        this.safety = new SafeWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
         watch.start();
+        safety.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
         watch.close();
+        safety.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -138,6 +143,7 @@ final class Bench {
         draft = Optional.of(new DraftFile(shop.home()));
         look();
         tell.accept(new Msg.FormKept(draft.get().read()));
+        safety.watch(workshop.get());
     }
 
     void perform(Effect effect, String who) {
@@ -320,9 +326,7 @@ final class Bench {
 
     private String away(StoreFailure failure) {
         return workshop.map(shop -> Words.say(
-                        "app.records_away",
-                        failure.getMessage(),
-                        When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
+                        "app.records_away", failure.getMessage(), When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
                 .orElseGet(() -> Words.say("app.records_awaited", failure.getMessage()));
     }
 

@@ -17,6 +17,8 @@ final class Rights {
     private static final String JOURNAL = "JOURNAL";
     private static final String HOURS = "CLOCK_ENTRY";
     private static final String HISTORY = "SCHEMA_HISTORY";
+    /** Changes on their way to the day's file; the owner of the file takes them away. */
+    private static final String CHANGES = "CHANGE_LINE";
 
     private Rights() {}
 
@@ -42,7 +44,7 @@ final class Rights {
     private static String ofTerminal(String table) {
         return switch (table) {
             case HISTORY -> "SELECT";
-            case JOURNAL -> "SELECT, INSERT";
+            case JOURNAL, CHANGES -> "SELECT, INSERT";
             case HOURS -> "SELECT, INSERT, UPDATE";
             default -> "SELECT, INSERT, UPDATE, DELETE";
         };
