@@ -2,3 +2,5 @@
 CREATE INDEX IF NOT EXISTS clock_entry_by_visit ON clock_entry (visit_id);
 
 CREATE INDEX IF NOT EXISTS clock_entry_by_correction ON clock_entry (corrected_at);
+
+CREATE INDEX IF NOT EXISTS clock_entry_by_end ON clock_entry (to_at);

@@ -37,7 +37,6 @@ import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
 import org.shedboard.register.Measured;
-import org.shedboard.register.Register;
 import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
@@ -67,6 +66,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private record KnownLedger(long journal, Ledger ledger) {}
 
     private final Learning learning = new Learning();
+    private final GrowingBooks growing = new GrowingBooks();
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
@@ -414,14 +414,15 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Books books(Reader reader) {
         Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
         Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
+        GrowingBooks.Contents grown = growing.of(reader);
         Books books = new Books(
                 shop,
                 catalogue,
-                reader.owners(),
-                reader.machines(),
+                grown.owners(),
+                grown.machines(),
                 reader.hoursRules(),
                 reader.signers(),
-                registerOf(reader),
+                grown.register(),
                 reader.shelf(),
                 foresight(reader, catalogue, shop));
         return learning.taught(reader, books, now());
@@ -431,17 +432,6 @@ final class Workshop implements AutoCloseable, Seen.Records {
         int percent =
                 reader.setting(Saving.PACKED_PERCENT).map(Integer::parseInt).orElse(Foresight.USUAL_PERCENT);
         return Foresight.none(catalogue, shop.people()).withPacked(percent);
-    }
-
-    private static Register registerOf(Reader reader) {
-        return new Register(
-                reader.carried(),
-                reader.notices(),
-                reader.noticesTaken(),
-                reader.loans(),
-                reader.merged(),
-                List.of(),
-                reader.logbook());
     }
 
     @Override

@@ -1,7 +1,12 @@
 package org.shedboard.register;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What was read, done and said of machines over time.
@@ -47,6 +52,34 @@ public record Logbook(List<Reading> readings, List<Serviced> serviced, List<Rung
         next.removeIf(each -> each.visitId().equals(visit.visitId()));
         next.add(visit);
         return new Logbook(readings, next, rung);
+    }
+
+    /**
+     * With what is newer of some visits, readings and calls in place of what was known of them.
+     *
+     * @param visitIds those of which all that is known is in it, if it is only that they are not finished
+     */
+    public Logbook renewed(Set<String> visitIds, Logbook newer) {
+        return new Logbook(
+                renewed(readings, Reading::id, ids(newer.readings, Reading::id), newer.readings, Reading::at),
+                renewed(serviced, Serviced::visitId, visitIds, newer.serviced, Serviced::finished),
+                renewed(rung, Rung::id, ids(newer.rung, Rung::id), newer.rung, Rung::at));
+    }
+
+    private static <T> Set<String> ids(List<T> all, Function<T, String> id) {
+        return all.stream().map(id).collect(Collectors.toSet());
+    }
+
+    private static <T> List<T> renewed(
+            List<T> known, Function<T, String> id, Set<String> ids, List<T> newer, Function<T, Instant> at) {
+        if (newer.isEmpty() && known.stream().map(id).noneMatch(ids::contains)) {
+            return known;
+        }
+        List<T> next = new ArrayList<>(known);
+        next.removeIf(each -> ids.contains(id.apply(each)));
+        next.addAll(newer);
+        next.sort(Comparator.comparing(at).thenComparing(id));
+        return next;
     }
 
     /** A visit that was finished is not. */

@@ -3,8 +3,10 @@ package org.shedboard.store;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,10 +38,12 @@ final class EntryRows {
     /** What other_kind says of who is in the shop. */
     private static final String AT_WORK = "AT_WORK";
 
-    /** Those that share a moment with the span, and those that begin in it and took none. */
-    private static final String WITHIN = """
-            WHERE from_at < ? AND (to_at IS NULL OR to_at > ? OR from_at >= ?)
-            ORDER BY from_at, id""";
+    /** Those that begin in the span. They and those below are asked for apart: an index finds each, and none finds all of them. */
+    private static final String BEGUN_WITHIN = "WHERE from_at >= ? AND from_at < ?";
+    /** Those that begin before the span and end in or after it; the last bound makes the index on the end the better one. */
+    private static final String REACHING_IN = "WHERE from_at < ? AND to_at > ? AND to_at < ?";
+
+    private static final Instant FAR_AHEAD = Instant.parse("9000-01-01T00:00:00Z");
 
     private static final String OPEN = """
             WHERE to_at IS NULL
@@ -70,8 +74,7 @@ final class EntryRows {
     /** Those that touch the span, and wherever they lie those that stand for one of them or for a presence of its days. */
     static List<ClockEntry> within(Sql sql, Instant from, Instant to) {
         Map<String, ClockEntry> entries = new LinkedHashMap<>();
-        List<ClockEntry> touching = read(sql.select(ENTRY, WITHIN, to, from, from));
-        touching.forEach(entry -> entries.put(entry.id(), entry));
+        touching(sql, from, to).forEach(entry -> entries.put(entry.id(), entry));
         List<String> ids = List.copyOf(entries.keySet());
         for (int i = 0; i < ids.size(); i += IDS_AT_ONCE) {
             List<String> some = ids.subList(i, Math.min(ids.size(), i + IDS_AT_ONCE));
@@ -83,6 +86,15 @@ final class EntryRows {
         read(sql.select(ENTRY, REPLACING_PRESENCES, first, beyond))
                 .forEach(entry -> entries.putIfAbsent(entry.id(), entry));
         return List.copyOf(entries.values());
+    }
+
+    /** Those that share a moment with the span, and those that begin in it and took none, by their begin. */
+    private static List<ClockEntry> touching(Sql sql, Instant from, Instant to) {
+        List<ClockEntry> touching = new ArrayList<>(read(sql.select(ENTRY, BEGUN_WITHIN, from, to)));
+        touching.addAll(read(sql.select(ENTRY, REACHING_IN, from, from, FAR_AHEAD)));
+        open(sql).stream().filter(entry -> entry.from().isBefore(from)).forEach(touching::add);
+        touching.sort(Comparator.comparing(ClockEntry::from).thenComparing(ClockEntry::id));
+        return touching;
     }
 
     /** Entries are never taken away and finished visits seldom, so that counting tells; the newest finish tells the rest. */

@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One change as the journal tells it.
@@ -14,6 +16,8 @@ import java.util.stream.Collectors;
  * @param after what is there now, a line each; empty where they are gone
  */
 public record JournalRow(long id, Instant at, String who, String terminal, String what, String before, String after) {
+    private static final Pattern COUNT = Pattern.compile("\\w+ \\d+ rows");
+
     /**
      * A row that a change touched.
      *
@@ -31,6 +35,27 @@ public record JournalRow(long id, Instant at, String who, String terminal, Strin
                     .collect(Collectors.toSet());
             return new Touched(head.get(0), head.subList(1, head.size()), columns);
         }
+    }
+
+    private Stream<String> lines() {
+        return Stream.concat(before.lines(), after.lines());
+    }
+
+    /** Whether it tells of some rows only how many there are. */
+    public boolean isCounted() {
+        return lines().anyMatch(COUNT.asMatchPredicate());
+    }
+
+    /** The tables of which it tells that rows are others than before. */
+    public Set<String> tables() {
+        return lines().map(line -> line.split("[ ;]", 2)[0]).collect(Collectors.toSet());
+    }
+
+    /** The first parts of the keys of the rows of a table that it tells of; ids, which have no blanks. */
+    public Set<String> keysIn(String table) {
+        return lines().filter(line -> line.startsWith(table + " "))
+                .map(line -> line.split("[ ;]", 3)[1])
+                .collect(Collectors.toSet());
     }
 
     /** The rows of a table that are there after it, as far as they are told one by one. */

@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.util.Collection;
+import java.util.List;
 import org.shedboard.register.Logbook;
 import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
@@ -32,26 +33,43 @@ final class LogbookRows {
     private static final Table LINE =
             Table.named("visit_line").text("visit_id", "id", "work_id").keyed("visit_id", "id");
 
-    private static final String FINISHED =
-            "WHERE state IN ('DONE', 'GONE') AND finished_at IS NOT NULL ORDER BY finished_at, id";
+    private static final String IS_FINISHED = "state IN ('DONE', 'GONE') AND finished_at IS NOT NULL";
+    private static final String BY_FINISH = " ORDER BY finished_at, id";
     /** Only work that comes again says when it comes again. */
-    private static final String SERVICES =
-            "WHERE work_id IN (SELECT work_id FROM work_interval) ORDER BY visit_id, ordinal";
+    private static final String COMES_AGAIN = "work_id IN (SELECT work_id FROM work_interval)";
+
+    private static final String BY_ORDINAL = " ORDER BY visit_id, ordinal";
+    private static final String BY_READING = " ORDER BY read_at, id";
+    private static final String BY_CALL = " ORDER BY rung_at, id";
+    private static final String OF_THESE = "WHERE id = ANY (?)";
 
     private LogbookRows() {}
 
     static Logbook read(Sql sql) {
-        Children lines = Children.of(sql.select(LINE, SERVICES), "visit_id");
+        return of(
+                sql.select(READING, BY_READING),
+                sql.select(VISIT, "WHERE " + IS_FINISHED + BY_FINISH),
+                sql.select(LINE, "WHERE " + COMES_AGAIN + BY_ORDINAL),
+                sql.select(RUNG, BY_CALL));
+    }
+
+    /** Of these visits, readings and calls alone. */
+    static Logbook of(Sql sql, Collection<String> visits, Collection<String> readings, Collection<String> rung) {
+        return of(
+                sql.select(READING, OF_THESE + BY_READING, readings),
+                sql.select(VISIT, OF_THESE + " AND " + IS_FINISHED + BY_FINISH, visits),
+                sql.select(LINE, "WHERE visit_id = ANY (?) AND " + COMES_AGAIN + BY_ORDINAL, visits),
+                sql.select(RUNG, OF_THESE + BY_CALL, rung));
+    }
+
+    private static Logbook of(List<Cells> readings, List<Cells> visits, List<Cells> services, List<Cells> rung) {
+        Children lines = Children.of(services, "visit_id");
         return new Logbook(
-                sql.select(READING, "ORDER BY read_at, id").stream()
-                        .map(row -> row.map(LogbookRows::toReading))
-                        .toList(),
-                sql.select(VISIT, FINISHED).stream()
+                readings.stream().map(row -> row.map(LogbookRows::toReading)).toList(),
+                visits.stream()
                         .map(row -> row.map(visit -> toServiced(visit, lines)))
                         .toList(),
-                sql.select(RUNG, "ORDER BY rung_at, id").stream()
-                        .map(row -> row.map(LogbookRows::toRung))
-                        .toList());
+                rung.stream().map(row -> row.map(LogbookRows::toRung)).toList());
     }
 
     private static Reading toReading(Cells row) {

@@ -176,6 +176,11 @@ public sealed class Reader permits Tx {
         return LogbookRows.read(sql);
     }
 
+    /** What the logbook has of these visits, as far as they are finished, and these readings and calls. */
+    public Logbook logbookOf(Collection<String> visitIds, Collection<String> readingIds, Collection<String> rungIds) {
+        return LogbookRows.of(sql, visitIds, readingIds, rungIds);
+    }
+
     /** How the shop counts its hours. */
     public HoursRules hoursRules() {
         return HoursRulesRows.find(sql);

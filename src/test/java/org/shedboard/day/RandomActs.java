@@ -29,15 +29,15 @@ import org.shedboard.shop.Task;
 import org.shedboard.shop.Visit;
 
 /** Acts such as people at a terminal might think of, sensible ones and others. */
-final class RandomActs {
+public final class RandomActs {
     private final Random random;
 
-    RandomActs(Random random) {
+    public RandomActs(Random random) {
         this.random = random;
     }
 
     /** Some act; whether it can be is for the day to say. */
-    Act next(Day day, Instant now) {
+    public Act next(Day day, Instant now) {
         return switch (random.nextInt(35)) {
             case 0 -> takeIn(day, now);
             case 1 -> new Act.Arrive(visit(day).id(), Optional.of(any(Mud.values())), OptionalInt.empty());
