@@ -66,6 +66,7 @@ final class Bench {
     private boolean isAway;
     /** What is to be opened as soon as it can be reached. */
     private Optional<Address> wanted = Optional.empty();
+
     private volatile boolean over;
 
     /**
@@ -319,9 +320,7 @@ final class Bench {
 
     private String away(StoreFailure failure) {
         return workshop.map(shop -> Words.say(
-                        "app.records_away",
-                        failure.getMessage(),
-                        When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
+                        "app.records_away", failure.getMessage(), When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
                 .orElseGet(() -> Words.say("app.records_awaited", failure.getMessage()));
     }
 

@@ -70,7 +70,8 @@ final class Foot {
     }
 
     private Style styleOfNote() {
-        boolean isGood = board.note().map(note -> !note.isRefusal()).orElse(board.away().isEmpty());
+        boolean isGood =
+                board.note().map(note -> !note.isRefusal()).orElse(board.away().isEmpty());
         return isGood ? Style.GOOD : Style.DANGER;
     }
 

@@ -199,8 +199,8 @@ class SessionAtServerTest {
             long end = System.nanoTime() + PATIENCE_NANOSECONDS;
             while (shows(text) != isThere) {
                 if (System.nanoTime() > end || !running.isAlive()) {
-                    throw new AssertionError("waited in vain for %s; the screen is%n%s"
-                            .formatted(text, String.join("\n", screen())));
+                    throw new AssertionError(
+                            "waited in vain for %s; the screen is%n%s".formatted(text, String.join("\n", screen())));
                 }
                 LockSupport.parkNanos(BETWEEN_LOOKS_NANOSECONDS);
             }

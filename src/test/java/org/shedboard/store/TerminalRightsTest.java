@@ -179,8 +179,9 @@ class TerminalRightsTest {
             })
     void hours_that_have_ended_and_who_they_are_of_stay(String sql) {
         SQLException refused = assertThrows(SQLException.class, () -> statement.execute(sql));
-        assertTrue(refused.getMessage().contains("SB001")
-                || refused.getMessage().contains("hours that have ended"), refused.getMessage());
+        assertTrue(
+                refused.getMessage().contains("SB001") || refused.getMessage().contains("hours that have ended"),
+                refused.getMessage());
     }
 
     @Test
@@ -241,7 +242,8 @@ class TerminalRightsTest {
     @Test
     void without_a_password_there_is_not_even_a_list_of_databases() {
         int port = served.address(away).port();
-        for (String name : List.of("", "shop", "./shop", "mem:x", home.resolve("shop").toString())) {
+        for (String name :
+                List.of("", "shop", "./shop", "mem:x", home.resolve("shop").toString())) {
             for (String sort : List.of("tcp", "ssl")) {
                 String url = "jdbc:h2:%s://127.0.0.1:%d/%s".formatted(sort, port, name);
                 assertThrows(SQLException.class, () -> DriverManager.getConnection(url, "shop", ""), url);
@@ -251,8 +253,8 @@ class TerminalRightsTest {
 
     @Test
     void what_may_not_be_asked_for_is_not_there() {
-        Tunnel tunnel = new Tunnel(
-                served.address(away).host(), served.address(away).port(), served.ticket());
+        Tunnel tunnel =
+                new Tunnel(served.address(away).host(), served.address(away).port(), served.ticket());
         try (Socket socket = tunnel.open("console")) {
             assertEquals(-1, socket.getInputStream().read());
         } catch (IOException reset) {
