@@ -23,7 +23,8 @@ record Migration(int version, String name, String text) {
             "V007__inspection.sql",
             "V008__notices.sql",
             "V009__pins.sql",
-            "V010__rights.sql");
+            "V010__rights.sql",
+            "V012__scale.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 /** Another process at the same home, told what to do by lines on its input; what it prints has happened. */
 final class ShopProcess implements AutoCloseable {
@@ -100,6 +101,7 @@ final class ShopProcess implements AutoCloseable {
                 System.out.println(
                         store.read(reader -> reader.setting(words[1])).orElse("nothing"));
             case "count" -> count(store, words[1]);
+            case "deeds" -> deeds(store, words[1], new Random(Long.parseLong(words[2])));
             case "race" -> race(store, words[1], Integer.parseInt(words[2]));
             default -> throw new IllegalArgumentException(String.join(" ", words));
         }
@@ -136,6 +138,18 @@ final class ShopProcess implements AutoCloseable {
             }
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
+        }
+    }
+
+    /** Makes drawn changes, and says each one's id with a full stop once it is told that the change is made; never ends. */
+    private static void deeds(Store store, String name, Random random) {
+        for (int i = 1; ; i++) {
+            Deed deed = Deed.drawn(random, name + "-" + i);
+            store.save(
+                    Samples.STAMP,
+                    deed.text(),
+                    tx -> deed.on(each -> tx.setting(each).orElse("")).forEach(tx::saveSetting));
+            System.out.println(deed.id() + ".");
         }
     }
 
