@@ -119,6 +119,41 @@ class ServeCommandTest {
         assertTrue(atServer("day").out().contains("16:07"));
     }
 
+    /** Work and hours of all sorts, which the database's rights for terminals have to leave room for. */
+    @Test
+    void whatever_is_done_in_the_shed_can_be_done_from_a_terminal() throws Exception {
+        join(fingerprint(), passwordFile(told.get("password").asString()));
+        for (String command : List.of(
+                "pause Tobin",
+                "start Tobin",
+                "finish Wren",
+                "break Jory meal",
+                "stop Jory",
+                "other Jory paperwork",
+                "leave Jory",
+                "hold 9 --for parts",
+                "errand Tobin paperwork --from 15:00 --minutes 20",
+                "stock count belt-deck-wide 2",
+                "add-work 7 battery")) {
+            Said said = atServer(command.split(" "));
+            assertEquals(0, said.status(), command + ": " + said.err());
+        }
+        Said struck = terminal.piped(
+                "2468\n",
+                "--at-server",
+                server,
+                "--at",
+                CommandRoom.MORNING,
+                "correct",
+                "C3042",
+                "--by",
+                "Marnie",
+                "--why",
+                "was at tea",
+                "--strike");
+        assertEquals(0, struck.status(), struck.err());
+    }
+
     @Test
     void at_a_terminal_the_fingerprint_is_compared_and_the_password_typed_unseen() {
         String name = told.get("name").asString();
