@@ -59,6 +59,7 @@ final class Bench {
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
     private final DayWatch watch;
+    private final SafeWatch safety;
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
@@ -90,18 +91,21 @@ final class Bench {
         this.search = new BackgroundSearch(means.processors(), tell);
         this.betterPlans = new BetterPlans(search);
         this.watch = new DayWatch(tell);
+        this.safety = new SafeWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
         watch.start();
+        safety.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
         watch.close();
+        safety.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -139,6 +143,7 @@ final class Bench {
         draft = Optional.of(new DraftFile(shop.home()));
         look();
         tell.accept(new Msg.FormKept(draft.get().read()));
+        safety.watch(workshop.get());
     }
 
     void perform(Effect effect, String who) {

@@ -160,6 +160,10 @@ public record Board(Known known, Shown shown, AtHand atHand) {
         return with(known.with(read().with(drifts)));
     }
 
+    Board withWarnings(List<String> warnings) {
+        return with(known.with(read().warned(warnings)));
+    }
+
     Board withHistory(History history) {
         return with(known.with(read().with(history)));
     }

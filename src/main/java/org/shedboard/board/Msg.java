@@ -76,6 +76,13 @@ public sealed interface Msg {
         }
     }
 
+    /** What is not as it should be with the backups and the clock, a sentence each; often nothing. */
+    record Warned(List<String> sentences) implements Msg {
+        public Warned {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
     /**
      * An act was carried out and is saved.
      *

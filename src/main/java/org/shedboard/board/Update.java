@@ -66,6 +66,9 @@ public final class Update {
         if (msg instanceof Msg.DriftsSeen seen) {
             return Turn.to(board.withDrifts(seen.drifts()));
         }
+        if (msg instanceof Msg.Warned warned) {
+            return Turn.to(board.withWarnings(warned.sentences()));
+        }
         if (msg instanceof Msg.Saved saved) {
             return saved(board.saving(-1), saved);
         }

@@ -19,10 +19,12 @@ final class Guest implements Link.Tie {
     private static final String SETTINGS =
             ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + SILENT_MILLIS;
 
+    private final Way way;
     private final Socket socket;
     private final BufferedReader in;
 
-    private Guest(Socket socket) throws IOException {
+    private Guest(Way way, Socket socket) throws IOException {
+        this.way = way;
         this.socket = socket;
         this.in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
@@ -57,16 +59,16 @@ final class Guest implements Link.Tie {
     /** Talking to whoever syncs first makes sure that the owner is there before the database is asked. */
     private static Guest greet(Way way) {
         try {
-            return greet(way.line());
+            return greet(way, way.line());
         } catch (IOException problem) {
             throw broken(problem);
         }
     }
 
-    private static Guest greet(Socket socket) throws IOException {
+    private static Guest greet(Way way, Socket socket) throws IOException {
         try {
             socket.setSoTimeout(GREETING_MILLIS);
-            Guest guest = new Guest(socket);
+            Guest guest = new Guest(way, socket);
             if (!SyncServer.GREETING.equals(guest.answer())) {
                 throw new IOException("somebody else answers");
             }
@@ -118,6 +120,11 @@ final class Guest implements Link.Tie {
         } catch (IOException problem) {
             throw broken(problem);
         }
+    }
+
+    @Override
+    public Sql another() {
+        return connect(way, Connection.TRANSACTION_REPEATABLE_READ);
     }
 
     private static StoreFailure broken(IOException problem) {

@@ -14,13 +14,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** One connection on which transactions follow each other; every failure comes out as a {@link StoreFailure}. */
 final class Sql implements AutoCloseable {
+    /** So many rows of a long answer are fetched at a time, where the database can do so. */
+    private static final int HELD_ROWS = 500;
+
     private final Connection connection;
     /** Statements once prepared, by text; they live as long as the connection and save a round trip each. */
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
+
+    private final List<Written> written = new ArrayList<>();
 
     /**
      * @param isolation of every transaction on it, a level of {@link Connection}
@@ -45,6 +51,7 @@ final class Sql implements AutoCloseable {
     }
 
     private <T> T committed(Function<Sql, T> work) throws SQLException {
+        written.clear();
         try {
             T result = work.apply(this);
             connection.commit();
@@ -76,6 +83,20 @@ final class Sql implements AutoCloseable {
         }
     }
 
+    /** Hands over rows of a table one by one; what follows the table's name chooses and orders them. */
+    void each(Table table, String rest, Consumer<Cells> work) {
+        try (PreparedStatement statement = connection.prepareStatement(table.select() + rest)) {
+            statement.setFetchSize(HELD_ROWS);
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    work.accept(Cells.read(table, rows));
+                }
+            }
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
     /** The first column of the first row as a whole number; empty when there is no row or nothing in it. */
     Optional<Long> findNumber(String text, Object... arguments) {
         try (ResultSet rows = bound(text, arguments).executeQuery()) {
@@ -95,6 +116,41 @@ final class Sql implements AutoCloseable {
             return all;
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
+        }
+    }
+
+    /** Adds rows. */
+    void insert(Table table, List<Cells> rows) {
+        write(Written.Kind.ADDED, table.insert(), table.insertOrder(), rows);
+    }
+
+    /** Changes rows that are there to what these hold. */
+    void change(Table table, List<Cells> rows) {
+        write(Written.Kind.CHANGED, table.update(), table.updateOrder(), rows);
+    }
+
+    void delete(Table table, List<Cells> rows) {
+        write(Written.Kind.GONE, table.delete(), table.key(), rows);
+    }
+
+    private void write(Written.Kind kind, String text, List<String> order, List<Cells> rows) {
+        batch(text, order, rows);
+        rows.forEach(row -> written.add(new Written(kind, row)));
+    }
+
+    /** What was added, changed and deleted in this transaction, in order. */
+    List<Written> written() {
+        return List.copyOf(written);
+    }
+
+    /** Does to one row what was done to it before. */
+    void redo(Written again) {
+        Table table = again.row().table();
+        List<Cells> row = List.of(again.row());
+        switch (again.kind()) {
+            case ADDED -> batch(table.insert(), table.insertOrder(), row);
+            case CHANGED -> batch(table.update(), table.updateOrder(), row);
+            case GONE -> batch(table.delete(), table.key(), row);
         }
     }
 

@@ -185,6 +185,17 @@ class TerminalRightsTest {
                 refused.getMessage());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "UPDATE setting SET name = 'backup.second' WHERE name = 'a'",
+                "INSERT INTO setting SELECT 'backup.second', text FROM setting WHERE name = 'a'"
+            })
+    void where_backups_go_is_not_said_by_a_terminal(String sql) {
+        SQLException refused = assertThrows(SQLException.class, () -> statement.execute(sql));
+        assertTrue(refused.getMessage().contains("where backups go"), refused.getMessage());
+    }
+
     @Test
     void hours_that_run_can_be_ended_and_others_added() throws SQLException {
         assertEquals(1, statement.executeUpdate("UPDATE clock_entry SET to_at = from_at WHERE id = 'C4'"));

@@ -90,6 +90,9 @@ import picocli.CommandLine.ScopeType;
             LoadCommand.class,
             ServeCommand.class,
             JoinCommand.class,
+            ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             DemoCommand.class
         })
 final class Root {

@@ -12,6 +12,9 @@ public sealed interface Wish
                 DemoCommand,
                 PinCommand,
                 NumberCommand,
+                ExportCommand,
+                BackupCommand,
+                RestoreCommand,
                 ServeCommand,
                 JoinCommand {
     /** Something about a day of the shop. */
