@@ -8,9 +8,8 @@ import java.util.concurrent.TimeUnit;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.ServeCommand;
 import org.shedboard.app.command.ServerName;
-import org.shedboard.shop.Shop;
+import org.shedboard.board.Msg;
 import org.shedboard.store.Address;
-import org.shedboard.store.Reader;
 import org.shedboard.store.Serving;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
@@ -18,6 +17,7 @@ import org.shedboard.words.Words;
 
 /** Serves a shop until somebody ends it; then terminals are put out first, and the records closed after them. */
 final class ServeRun {
+    private static final String TERMINAL = "server";
     private static final long LOOK_MILLIS = 1000;
     private static final long PATIENCE_SECONDS = 8;
 
@@ -52,18 +52,34 @@ final class ServeRun {
     private void serve(Address place, ServeCommand asked) {
         ServerName listen = asked.listen();
         InetSocketAddress where = new InetSocketAddress(listen.host(), listen.port());
-        try (Store store = Store.open(place);
+        try (Workshop workshop =
+                        Workshop.open(place, TERMINAL, program.globals().at());
                 Serving serving = Serving.start(place.home(), where, Instant.now(), asked.isNewPassword())) {
-            program.answer(told(store, serving, where).answer());
-            while (!isToEnd()) {
-                keepOpen(store);
-            }
+            program.answer(told(workshop, serving, where).answer());
+            lookAfter(workshop);
         }
     }
 
-    private static ServeCommand.Served told(Store store, Serving serving, InetSocketAddress where) {
+    /** Until it is to end; the day's backup is made meanwhile, as by a board. */
+    private void lookAfter(Workshop workshop) {
+        SafeWatch safety = new SafeWatch(this::warn);
+        safety.watch(workshop);
+        safety.start();
+        while (!isToEnd()) {
+            keepOpen(workshop);
+        }
+        safety.close();
+    }
+
+    private void warn(Msg msg) {
+        if (msg instanceof Msg.Warned warned) {
+            program.voice().complain(warned.sentences());
+        }
+    }
+
+    private static ServeCommand.Served told(Workshop workshop, Serving serving, InetSocketAddress where) {
         return new ServeCommand.Served(
-                store.read(Reader::findShop).map(Shop::name).orElse(""),
+                workshop.day().shop().name(),
                 new ServerName(where.getHostString(), serving.address().getPort()),
                 serving.address().getAddress().isLoopbackAddress(),
                 serving.fingerprint().toString(),
@@ -73,9 +89,9 @@ final class ServeRun {
     }
 
     /** Where another program of this machine had the records open and leaves, this one takes them over, for whoever is connected. */
-    private void keepOpen(Store store) {
+    private void keepOpen(Workshop workshop) {
         try {
-            store.read(Reader::lastJournal);
+            workshop.hasMovedOn();
             lastTrouble = "";
         } catch (StoreFailure failure) {
             if (!failure.getMessage().equals(lastTrouble)) {

@@ -175,6 +175,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** From now on; nowhere where the path is empty. */
     void copyBackupsTo(Path place) {
+        Homes.expectHome(address);
         String text = place.toString().isEmpty()
                 ? ""
                 : place.toAbsolutePath().normalize().toString();

@@ -37,7 +37,7 @@ public final class HoursStay implements Trigger {
         }
     }
 
-    private static boolean isTerminal(Connection connection) throws SQLException {
+    static boolean isTerminal(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet user = statement.executeQuery("SELECT CURRENT_USER")) {
             user.next();

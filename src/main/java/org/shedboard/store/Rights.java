@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.util.List;
+import org.h2.api.Trigger;
 
 /**
  * What the database lets its users do. Guests of this machine work for the same person as the owner of the file and may change whatever
@@ -32,8 +33,13 @@ final class Rights {
             sql.run("REVOKE ALL ON %s FROM %s".formatted(table, TERMINAL));
             sql.run("GRANT %s ON %s TO %s".formatted(ofTerminal(table), table, TERMINAL));
         }
-        sql.run("CREATE TRIGGER IF NOT EXISTS clock_entry_stays BEFORE UPDATE ON clock_entry FOR EACH ROW CALL \"%s\""
-                .formatted(HoursStay.class.getName()));
+        guard(sql, "clock_entry_stays", "UPDATE ON clock_entry", HoursStay.class);
+        guard(sql, "setting_stays", "INSERT, UPDATE, DELETE ON setting", PlaceStays.class);
+    }
+
+    private static void guard(Sql sql, String name, String changes, Class<? extends Trigger> by) {
+        sql.run("CREATE TRIGGER IF NOT EXISTS %s BEFORE %s FOR EACH ROW CALL \"%s\""
+                .formatted(name, changes, by.getName()));
     }
 
     private static void make(Sql sql, String user) {

@@ -30,6 +30,9 @@ public final class Store implements AutoCloseable {
     }
 
     private final Home home;
+    /** Whether the records are among this machine's own files. */
+    private final boolean isHere;
+
     private final Door door;
     /** Null while there is no way to the records. */
     private Link link;
@@ -38,6 +41,7 @@ public final class Store implements AutoCloseable {
 
     private Store(Address address, Schema schema, boolean mayMake) {
         this.home = Home.at(address.home());
+        this.isHere = address instanceof Address.InHome;
         this.door = Door.to(address, schema, mayMake);
         this.link = door.enter();
     }
@@ -188,10 +192,10 @@ public final class Store implements AutoCloseable {
         return Backups.in(home.backups());
     }
 
-    /** Where a copy of each backup goes. */
+    /** Where a copy of each backup goes; from another machine nothing can be said of it. */
     public Optional<Path> secondPlace() {
         return read(reader -> reader.setting(SECOND_PLACE))
-                .filter(text -> !text.isEmpty())
+                .filter(text -> isHere && !text.isEmpty())
                 .map(Path::of);
     }
 

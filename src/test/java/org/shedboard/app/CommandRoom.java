@@ -104,9 +104,14 @@ final class CommandRoom {
 
     /** With a console at which these lines are typed unseen. */
     Said typing(List<String> lines, String... words) {
-        Iterator<String> next = lines.iterator();
+        return typing("", lines, words);
+    }
+
+    /** With a console at which some lines are typed as usual, and others unseen. */
+    Said typing(String seen, List<String> unseen, String... words) {
+        Iterator<String> next = unseen.iterator();
         return run(
-                "",
+                seen,
                 Optional.of(prompt -> next.hasNext() ? Optional.of(next.next().toCharArray()) : Optional.empty()),
                 words);
     }

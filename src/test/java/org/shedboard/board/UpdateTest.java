@@ -69,6 +69,7 @@ class UpdateTest {
                 new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
                 new Msg.Written("The report is there."),
                 new Msg.WentWrong("The disk is full."),
+                new Msg.RecordsAway("No server answers."),
                 new Msg.TimeWent(Instant.EPOCH),
                 new Msg.NoShop());
     }

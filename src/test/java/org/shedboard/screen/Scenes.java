@@ -34,6 +34,7 @@ import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.words.Words;
 
 /** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
 final class Scenes {
@@ -61,6 +62,7 @@ final class Scenes {
 
     static {
         add("loading", "reading", Rehearsal::starting);
+        add("loading", "awaiting-server", () -> away(Rehearsal.starting(), "app.records_awaited"));
         add("first-run", "no-shop", Rehearsal::withoutShop);
         setUp();
         board();
@@ -94,8 +96,15 @@ final class Scenes {
         takingBack();
         byHand();
         yard();
+        add("board", "records-away", () -> away(demonstration(), "app.records_away"));
+        add("take-in", "records-away", () -> away(demonstration().type("tmarrowby"), "app.records_away"));
         add("next", "two-people", () -> demonstration().type("n2/1"));
         add("next", "two-people-first-has-keys", () -> demonstration().type("n2/1/"));
+    }
+
+    private static Rehearsal away(Rehearsal rehearsal, String sentence) {
+        String why = "no server answers at shed.example:9217; see that it runs there";
+        return rehearsal.told(new Msg.RecordsAway(Words.say(sentence, why, "09:40")));
     }
 
     /** Tobin is on tag 7. */

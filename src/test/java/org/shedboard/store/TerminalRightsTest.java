@@ -102,6 +102,7 @@ class TerminalRightsTest {
                 "ALTER TABLE journal ADD COLUMN x INTEGER",
                 "ALTER TABLE clock_entry SET REFERENTIAL_INTEGRITY FALSE",
                 "CREATE TABLE mine (x INTEGER)",
+                "CREATE GLOBAL TEMPORARY TABLE mine (x INTEGER)",
                 "CREATE VIEW mine AS SELECT * FROM journal",
                 "CREATE INDEX mine ON setting (name)",
                 "CREATE SCHEMA mine",
@@ -184,6 +185,17 @@ class TerminalRightsTest {
                 refused.getMessage());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "UPDATE setting SET name = 'backup.second' WHERE name = 'a'",
+                "INSERT INTO setting SELECT 'backup.second', text FROM setting WHERE name = 'a'"
+            })
+    void where_backups_go_is_not_said_by_a_terminal(String sql) {
+        SQLException refused = assertThrows(SQLException.class, () -> statement.execute(sql));
+        assertTrue(refused.getMessage().contains("where backups go"), refused.getMessage());
+    }
+
     @Test
     void hours_that_run_can_be_ended_and_others_added() throws SQLException {
         assertEquals(1, statement.executeUpdate("UPDATE clock_entry SET to_at = from_at WHERE id = 'C4'"));
@@ -200,6 +212,17 @@ class TerminalRightsTest {
             guest.save(STAMP, "longer", tx -> tx.saveEntry(entry("C5", Optional.of(90))));
             List<ClockEntry> all = guest.read(reader -> reader.entries(Samples.at(0), Samples.at(1)));
             assertTrue(all.contains(entry("C5", Optional.of(90))));
+        }
+    }
+
+    /** The database lets everybody have tables of their own for as long as they are connected. */
+    @Test
+    void a_table_that_a_terminal_makes_for_itself_is_nobody_elses() throws SQLException {
+        try (Connection other = way().database();
+                Statement theirs = other.createStatement()) {
+            statement.execute("CREATE LOCAL TEMPORARY TABLE mine (x INTEGER)");
+            assertThrows(SQLException.class, () -> theirs.executeQuery("SELECT * FROM mine"));
+            statement.execute("DROP TABLE mine");
         }
     }
 
