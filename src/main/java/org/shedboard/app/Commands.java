@@ -14,6 +14,7 @@ import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.ExportCommand;
+import org.shedboard.app.command.JoinCommand;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
@@ -24,6 +25,7 @@ import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
 import org.shedboard.app.command.RestoreCommand;
 import org.shedboard.app.command.Seen;
+import org.shedboard.app.command.ServeCommand;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
 import org.shedboard.day.Act;
@@ -62,6 +64,7 @@ final class Commands {
         }
         CommandLines.Read.Asked asked = (CommandLines.Read.Asked) read;
         program.with(asked.globals());
+        program.globals().atServer().ifPresent(server -> Joining.whereNeeded(program, server));
         return asked.wish().isPresent() ? perform(asked.wish().get()) : program.start();
     }
 
@@ -96,6 +99,12 @@ final class Commands {
         }
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));
+        }
+        if (wish instanceof ServeCommand serve) {
+            return new ServeRun(program).run(serve);
+        }
+        if (wish instanceof JoinCommand join) {
+            return program.answer(new Joining(program, join.server()).join(join));
         }
         throw new IllegalArgumentException("nothing performs " + wish);
     }

@@ -17,14 +17,15 @@ import org.shedboard.files.Reading;
 import org.shedboard.files.Seed;
 import org.shedboard.files.ShopFile;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
-/** Loads a file into a home: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
+/** Loads a file at an address: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
 final class Loading {
-    private final Path home;
+    private final Address address;
 
-    Loading(Path home) {
-        this.home = home;
+    Loading(Address address) {
+        this.address = address;
     }
 
     Answer load(String text, Workshops workshops) {
@@ -37,6 +38,7 @@ final class Loading {
 
     /** What {@code export} wrote. */
     Answer records(InputStream in) {
+        Path home = Homes.expectHome(address);
         return Loaded.of(home, Store.load(home, in));
     }
 
@@ -55,13 +57,13 @@ final class Loading {
     }
 
     private Answer shop(String text) {
-        if (Store.exists(home)) {
-            throw new CannotDo("command.load.shop_exists", home);
+        if (Store.exists(address)) {
+            throw new CannotDo("command.load.shop_exists", address.home());
         }
         Catalogue catalogue = Seed.catalogue();
         Setup setup = expect(ShopFile.read(text, catalogue));
         expectToBegin(catalogue, setup);
-        Workshop.make(home, catalogue, setup);
+        Workshop.make(address, catalogue, setup);
         return Loaded.of(setup);
     }
 

@@ -27,7 +27,7 @@ final class Safeguarding {
     }
 
     Answer restore(RestoreCommand asked) {
-        Restore restore = new Restore(workshops.place(), LocalDateTime.now(), asked.withChanges());
+        Restore restore = new Restore(Homes.expectHome(workshops.place()), LocalDateTime.now(), asked.withChanges());
         Restore.Restored restored = asked.isNewest()
                 ? restore.newest(asked.isTry())
                 : restore.from(asked.file().toAbsolutePath(), asked.isTry());

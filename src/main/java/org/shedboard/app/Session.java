@@ -2,7 +2,6 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -23,6 +22,7 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Spot;
 import org.shedboard.screen.Press;
 import org.shedboard.screen.View;
+import org.shedboard.store.Address;
 import org.shedboard.term.Display;
 import org.shedboard.term.Event;
 
@@ -59,18 +59,18 @@ final class Session {
     private Optional<Grid> painted = Optional.empty();
 
     /**
-     * @param home where the shop is, or will be
+     * @param address where the shop is, or will be
      * @param at the moment to see a demonstration from
      * @param processors how many the machine has
      */
     Session(
             Display display,
-            Path home,
+            Address address,
             boolean demonstration,
             Optional<LocalDateTime> at,
             boolean ascii,
             int processors) {
-        this(display, home, demonstration, Bench.Means.usual(at, processors), ascii, Session::monotonic);
+        this(display, address, demonstration, Bench.Means.usual(at, processors), ascii, Session::monotonic);
     }
 
     /**
@@ -78,7 +78,7 @@ final class Session {
      */
     Session(
             Display display,
-            Path home,
+            Address address,
             boolean demonstration,
             Bench.Means means,
             boolean ascii,
@@ -87,7 +87,7 @@ final class Session {
         this.keyClock = keyClock;
         this.ascii = ascii;
         this.board = Board.starting(ZoneId.systemDefault());
-        this.bench = new Bench(home, means, msg -> queue.add(new Happening.Told(msg)));
+        this.bench = new Bench(address, means, msg -> queue.add(new Happening.Told(msg)));
         if (demonstration) {
             bench.openDemonstration();
         } else {

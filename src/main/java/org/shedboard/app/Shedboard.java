@@ -139,7 +139,7 @@ final class Shedboard {
         }
         try {
             FullScreen.Manner manner = new FullScreen.Manner(isAscii(), scheme(), globals.mouse());
-            new FullScreen(new Log(home()), manner).run(home(), globals, around.processors());
+            new FullScreen(new Log(home()), manner).run(Homes.address(home(), globals), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

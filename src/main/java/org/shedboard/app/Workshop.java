@@ -42,6 +42,7 @@ import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
+import org.shedboard.store.Address;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -54,7 +55,7 @@ import org.shedboard.tally.LookBack;
  * the day as it is in the records at that moment, so that two terminals never overlook each other.
  */
 final class Workshop implements AutoCloseable, Seen.Records {
-    private final Path home;
+    private final Address address;
     private final Store store;
     private final String terminal;
     private final Clock clock;
@@ -69,27 +70,27 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Path home, Store store, String terminal, Clock clock) {
-        this.home = home;
+    private Workshop(Address address, Store store, String terminal, Clock clock) {
+        this.address = address;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
     }
 
     /**
-     * Opens the shop of this home.
+     * Opens the shop at this address.
      *
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
-    static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
-        return open(home, terminal, reader -> clockOf(reader, at));
+    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at) {
+        return open(address, terminal, reader -> clockOf(reader, at));
     }
 
     /** @param clock in the zone of the shop */
-    static Workshop open(Path home, String terminal, Function<Reader, Clock> clock) {
-        Store store = Store.open(home);
+    static Workshop open(Address address, String terminal, Function<Reader, Clock> clock) {
+        Store store = Store.open(address);
         try {
-            return new Workshop(home, store, terminal, store.read(clock));
+            return new Workshop(address, store, terminal, store.read(clock));
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -107,12 +108,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return ShopClock.startingAt(at.get().atZone(zone).toInstant(), zone);
     }
 
-    /** Makes a shop in an empty home. */
-    static void make(Path home, Catalogue catalogue, Setup setup) {
+    /** Makes a shop where there is none. */
+    static void make(Address address, Catalogue catalogue, Setup setup) {
         Clock machine = Clock.system(setup.shop().zone());
         Beginning beginning = Beginning.of(catalogue, setup, LocalDate.now(machine));
         List<KeptPin> pins = PinHashing.usual().keep(setup.pins());
-        try (Store store = Store.create(home)) {
+        try (Store store = Store.create(address)) {
             Instant now =
                     setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
             store.save(new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
@@ -154,7 +155,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Makes a backup where it is wanted; in the home, and with a copy in the second place, where nothing was said. */
     Path backUp(Optional<Path> directory) {
-        Path made = store.backup(directory.orElseGet(() -> home.resolve("backups")), localNow());
+        Path made = store.backup(directory.orElseGet(() -> address.home().resolve("backups")), localNow());
         if (directory.isEmpty()) {
             store.copyToSecondPlace(made);
         }
@@ -195,9 +196,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return LocalDateTime.ofInstant(now(), zone());
     }
 
-    /** The directory it is in. */
+    /** The directory of what belongs to this terminal. */
     Path home() {
-        return home;
+        return address.home();
     }
 
     ZoneId zone() {
@@ -263,7 +264,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
-        long journal = store.read(Reader::lastJournal);
+        long journal = store.glance(Reader::lastJournal);
         return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
                 .isEmpty();
     }

@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.nio.file.Path;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Globals;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
 /**
@@ -14,14 +15,14 @@ record Workshops(Path home, Globals globals) {
     private static final String TERMINAL = "command";
 
     /** Where its records are; the demonstration is made when there is none yet. */
-    Path place() {
-        return globals.demo() ? Demonstration.ready(home) : home;
+    Address place() {
+        return globals.demo() ? Demonstration.ready(home) : Homes.address(home, globals);
     }
 
     Workshop open() {
-        Path place = place();
+        Address place = place();
         if (!Store.exists(place)) {
-            throw new CannotDo("command.no_shop", place);
+            throw new CannotDo("command.no_shop", place.home());
         }
         return Workshop.open(place, TERMINAL, globals.at());
     }

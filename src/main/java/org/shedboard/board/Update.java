@@ -103,6 +103,9 @@ public final class Update {
         if (msg instanceof Msg.WentWrong wrong) {
             return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));
         }
+        if (msg instanceof Msg.RecordsAway away) {
+            return Turn.to(board.withoutRecords(away.sentence()));
+        }
         if (msg instanceof Msg.TimeWent went) {
             return Turn.to(restored(board, went.at()));
         }

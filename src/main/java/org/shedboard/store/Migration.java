@@ -23,7 +23,9 @@ record Migration(int version, String name, String text) {
             "V007__inspection.sql",
             "V008__notices.sql",
             "V009__pins.sql",
-            "V011__change_line.sql");
+            "V010__rights.sql",
+            "V011__change_line.sql",
+            "V012__scale.sql");
 
     /** The number of the newest one. */
     static final int NEWEST = numberOf(FILES.get(FILES.size() - 1));

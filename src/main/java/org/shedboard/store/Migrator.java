@@ -54,8 +54,7 @@ final class Migrator {
 
     private void apply(Sql sql, List<Migration> missing) {
         missing.forEach(migration -> schema.apply(sql, migration));
-        sql.run("CREATE USER IF NOT EXISTS %1$s PASSWORD '%1$s'".formatted(Ownership.GUEST));
-        sql.run("GRANT SELECT, INSERT, UPDATE, DELETE ON SCHEMA PUBLIC TO " + Ownership.GUEST);
+        Rights.grant(sql);
         sql.run("CHECKPOINT SYNC");
     }
 

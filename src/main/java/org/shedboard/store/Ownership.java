@@ -10,9 +10,6 @@ import org.h2.tools.Server;
 
 /** Being the one process that has the file open: brings the schema up to date, serves guests, syncs, and closes all in order. */
 final class Ownership implements Link.Tie {
-    /** Name and password of the user guests work as. Neither protects anything; the secret in the notice does. */
-    static final String GUEST = "terminal";
-
     /** The homes this process owns: within one process the database would let a second owner in. */
     private static final Set<Home> OWN = ConcurrentHashMap.newKeySet();
 

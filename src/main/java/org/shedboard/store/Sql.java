@@ -106,6 +106,19 @@ final class Sql implements AutoCloseable {
         }
     }
 
+    /** The first column of each row. */
+    List<String> texts(String text, Object... arguments) {
+        try (ResultSet rows = bound(text, arguments).executeQuery()) {
+            List<String> all = new ArrayList<>();
+            while (rows.next()) {
+                all.add(rows.getString(1));
+            }
+            return all;
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
     /** Adds rows. */
     void insert(Table table, List<Cells> rows) {
         write(Written.Kind.ADDED, table.insert(), table.insertOrder(), rows);

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * The records of one shop, in the directory that is its home. Threads may share it: reads and changes each go one after another, and
+ * The records of one shop, wherever its address says. Threads may share it: reads and changes each go one after another, and
  * do not wait for one another.
  *
  * <p>An interrupt makes the database close its file under whoever works on it. Nothing is lost by that: the file is opened again and
@@ -36,14 +36,19 @@ public final class Store implements AutoCloseable {
 
     private boolean isClosed;
 
-    private Store(Home home, Door door) {
-        this.home = home;
-        this.door = door;
+    private Store(Address address, Schema schema, boolean mayMake) {
+        this.home = Home.at(address.home());
+        this.door = Door.to(address, schema, mayMake);
         this.link = door.enter();
     }
 
+    /** Whether there are records at this address; those elsewhere than on this machine are taken to be there until they are opened. */
+    public static boolean exists(Address address) {
+        return Door.hasShop(address);
+    }
+
     public static boolean exists(Path home) {
-        return Home.at(home).hasShop();
+        return exists(new Address.InHome(home));
     }
 
     /** Makes the directory of a home, for its owner's eyes only, unless it is there. */
@@ -56,30 +61,45 @@ public final class Store implements AutoCloseable {
         Home.at(home).remove();
     }
 
+    /** Opens the records at this address; fails when there are none. */
+    public static Store open(Address address) {
+        return open(address, new Schema(Migration.all()));
+    }
+
     /** Opens the records in this home; fails when there are none. */
     public static Store open(Path home) {
-        return open(home, new Schema(Migration.all()));
+        return open(new Address.InHome(home));
     }
 
     static Store open(Path home, Schema schema) {
-        Home place = Home.at(home);
-        place.expectShop();
-        return new Store(place.real(), new Door(place.real(), schema, false));
+        return open(new Address.InHome(home), schema);
+    }
+
+    private static Store open(Address address, Schema schema) {
+        return new Store(address, schema, false);
+    }
+
+    /** Makes empty records at this address; fails when there are some. */
+    public static Store create(Address address) {
+        if (exists(address)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already".formatted(address.home().toAbsolutePath()));
+        }
+        return openOrCreate(address);
     }
 
     /** Makes empty records in this home; fails when there are some. */
     public static Store create(Path home) {
-        if (exists(home)) {
-            throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(home.toAbsolutePath()));
-        }
-        return openOrCreate(home);
+        return create(new Address.InHome(home));
     }
 
     public static Store openOrCreate(Path home) {
-        Home place = Home.at(home);
-        place.create();
-        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true));
+        return openOrCreate(new Address.InHome(home));
+    }
+
+    private static Store openOrCreate(Address address) {
+        return new Store(address, new Schema(Migration.all()), true);
     }
 
     /**
@@ -118,7 +138,9 @@ public final class Store implements AutoCloseable {
      * @return how many rows were written
      */
     public long export(OutputStream out) {
-        return persist(way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
+        return persist(
+                Door::enterPatiently,
+                way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
     }
 
     /**
@@ -129,7 +151,7 @@ public final class Store implements AutoCloseable {
      */
     public Path backup(Path directory, LocalDateTime at) {
         Home.makeDirectory(directory);
-        return persist(way -> {
+        return persist(Door::enterPatiently, way -> {
             try (Sql sql = way.another()) {
                 return BackupFile.make(sql, home, directory, at);
             }
@@ -180,7 +202,12 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
-        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+        return persist(Door::enterPatiently, way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /** As {@link #read}, for somebody who looks again soon: where there is no way to the records just now, none is waited for. */
+    public <T> T glance(Function<Reader, T> work) {
+        return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 
     /**
@@ -190,7 +217,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
-        return persist(new Attempt<>(stamp, what, work)::over);
+        return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
     /**
@@ -198,7 +225,7 @@ public final class Store implements AutoCloseable {
      * closes it does so, also when this one ends before.
      */
     public void compactWhenClosed() {
-        home.markToCompact();
+        door.compactWhenClosed();
     }
 
     /** A change that has nothing to tell. */
@@ -213,11 +240,11 @@ public final class Store implements AutoCloseable {
      * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
-    private <T> T persist(Function<Link, T> work) {
+    private <T> T persist(Function<Door, Link> entering, Function<Link, T> work) {
         boolean isInterrupted = Thread.interrupted();
         try {
             for (int i = 1; ; i++) {
-                Link way = link();
+                Link way = link(entering);
                 try {
                     return work.apply(way);
                 } catch (StoreFailure failure) {
@@ -242,12 +269,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private synchronized Link link() {
+    private synchronized Link link(Function<Door, Link> entering) {
         if (isClosed) {
             throw new IllegalStateException("the store is closed");
         }
         if (link == null) {
-            link = door.enter();
+            link = entering.apply(door);
         }
         return link;
     }

@@ -24,8 +24,10 @@ public final class StoreFailure extends RuntimeException {
         NEWER,
         /** A migration that was applied is not the one this program has. */
         ALTERED,
-        /** Another program has the file open and does not answer. */
+        /** Another program has the file open and does not answer, or no server does. */
         UNREACHABLE,
+        /** A server does not let this terminal in, or not do this. */
+        NOT_LET_IN,
         /** The file, or a row in it, cannot be read. */
         DAMAGED,
         DISK_FULL,
@@ -58,6 +60,8 @@ public final class StoreFailure extends RuntimeException {
     private static final int IN_USE = 90020;
     private static final int NOT_FOUND = 90146;
     private static final int LOCK_TIMEOUT = 50200;
+    private static final int NO_RIGHT = 90096;
+    private static final int NO_ADMINISTRATOR = 90040;
     /** What H2 says of whatever it did not foresee, which in practice is its file. */
     private static final int GENERAL = 50000;
 
@@ -157,6 +161,7 @@ public final class StoreFailure extends RuntimeException {
         return switch (errorCode) {
             case NOT_FOUND -> Kind.NO_SHOP;
             case IN_USE, LOCK_TIMEOUT -> Kind.BUSY;
+            case NO_RIGHT, NO_ADMINISTRATOR -> Kind.NOT_LET_IN;
             // the last: a row holds what its column cannot
             case 90030, 90048, 22018 -> Kind.DAMAGED;
             case 90067, 90098, 90121 -> Kind.BROKEN;
@@ -202,6 +207,7 @@ public final class StoreFailure extends RuntimeException {
             case READ_ONLY -> "the file may not be written to; make its disk writable and start again";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
             case BROKEN -> "the connection to the records broke";
+            case NOT_LET_IN -> "no terminal may do this; do it at the machine that has the records";
             default -> "the database said: " + said.lines().findFirst().orElse("nothing");
         };
     }

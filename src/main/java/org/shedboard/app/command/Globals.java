@@ -15,6 +15,8 @@ import org.shedboard.look.Scheme;
  * @param json whether to answer as JSON
  * @param scheme the colours that were asked for
  * @param mouse whether pointing at the full screen may press its keys
+ * @param atServer the machine that serves the records, where they are not in the home
+ * @param db the database server that has the records, as its driver takes it
  */
 public record Globals(
         Optional<Path> home,
@@ -23,12 +25,22 @@ public record Globals(
         boolean ascii,
         boolean json,
         Optional<Scheme> scheme,
-        boolean mouse) {
-    public static final Globals USUAL =
-            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty(), true);
+        boolean mouse,
+        Optional<ServerName> atServer,
+        Optional<String> db) {
+    public static final Globals USUAL = new Globals(
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            false,
+            false,
+            Optional.empty(),
+            true,
+            Optional.empty(),
+            Optional.empty());
 
     /** The same about the demonstration. */
     public Globals ofDemonstration() {
-        return new Globals(home, true, at, ascii, json, scheme, mouse);
+        return new Globals(home, true, at, ascii, json, scheme, mouse, Optional.empty(), Optional.empty());
     }
 }

@@ -14,7 +14,9 @@ public sealed interface Wish
                 NumberCommand,
                 ExportCommand,
                 BackupCommand,
-                RestoreCommand {
+                RestoreCommand,
+                ServeCommand,
+                JoinCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
