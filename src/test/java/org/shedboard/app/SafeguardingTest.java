@@ -20,6 +20,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Outcome;
 import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.store.Address;
 import org.shedboard.store.Backups;
 
 class SafeguardingTest {
@@ -41,7 +42,7 @@ class SafeguardingTest {
     }
 
     private Workshop at(Instant now) {
-        return Workshop.open(home, "board", reader -> Clock.fixed(now, ZONE));
+        return Workshop.open(new Address.InHome(home), "board", reader -> Clock.fixed(now, ZONE));
     }
 
     private List<String> complaintsOf(String... words) {

@@ -14,6 +14,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.register.Finder;
 import org.shedboard.shop.Machine;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.tally.SpanTally;
 
@@ -76,7 +77,7 @@ public final class ScaleCount {
     private Workshop open() {
         Instant morning = drawn.next().atTime(9, 0).atZone(drawn.shop().zone()).toInstant();
         return Workshop.open(
-                home, "scale", reader -> Clock.fixed(morning, drawn.shop().zone()));
+                new Address.InHome(home), "scale", reader -> Clock.fixed(morning, drawn.shop().zone()));
     }
 
     private List<Measured> measured() {

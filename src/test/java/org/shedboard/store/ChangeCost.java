@@ -20,7 +20,7 @@ public final class ChangeCost {
         Path directory = Files.createTempDirectory("change-cost");
         Home with = Home.at(directory.resolve("with"));
         with.create();
-        Link written = new Door(with, new Schema(Migration.all()), true).enter();
+        Link written = HomeDoor.to(with, new Schema(Migration.all()), true).enter();
         Link bare = bare(Home.at(directory.resolve("without")));
         for (Link each : List.of(written, bare)) {
             new Attempt<>(Samples.STAMP, "base", tx -> {

@@ -12,6 +12,7 @@ import java.util.Random;
  */
 public final class KillRun {
     private static final int LOADERS = 2;
+    private static final int SAID_EVERY = 20;
     private static final int LONGEST_MILLIS = 700;
 
     private KillRun() {}
@@ -27,6 +28,9 @@ public final class KillRun {
         PowerCount.Outcome all = new PowerCount.Outcome(0, 0, 0, 0, 0);
         for (int i = 0; i < kills; i++) {
             all = all.plus(once(home, random));
+            if ((i + 1) % SAID_EVERY == 0) {
+                System.out.println(all);
+            }
         }
         return all;
     }

@@ -79,7 +79,8 @@ class RecordsFileTest {
         try (Store owner = Store.open(home("home"))) {
             assertEquals(before, export(owner));
             Link guest =
-                    Guest.join(Notice.find(Home.at(home("home")).real()).orElseThrow(), new Schema(Migration.all()));
+                    Guest.join(
+                    new Loopback(Notice.find(Home.at(home("home")).real()).orElseThrow()), new Schema(Migration.all()));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             guest.read(sql -> RecordsFile.write(sql, out));
             guest.close();
