@@ -77,7 +77,9 @@ public final class ScaleCount {
     private Workshop open() {
         Instant morning = drawn.next().atTime(9, 0).atZone(drawn.shop().zone()).toInstant();
         return Workshop.open(
-                new Address.InHome(home), "scale", reader -> Clock.fixed(morning, drawn.shop().zone()));
+                new Address.InHome(home),
+                "scale",
+                reader -> Clock.fixed(morning, drawn.shop().zone()));
     }
 
     private List<Measured> measured() {

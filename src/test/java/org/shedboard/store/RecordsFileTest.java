@@ -78,8 +78,7 @@ class RecordsFileTest {
         String before = exported("home");
         try (Store owner = Store.open(home("home"))) {
             assertEquals(before, export(owner));
-            Link guest =
-                    Guest.join(
+            Link guest = Guest.join(
                     new Loopback(Notice.find(Home.at(home("home")).real()).orElseThrow()), new Schema(Migration.all()));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             guest.read(sql -> RecordsFile.write(sql, out));
