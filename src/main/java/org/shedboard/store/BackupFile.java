@@ -14,6 +14,7 @@ import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -84,6 +85,29 @@ final class BackupFile {
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }
+    }
+
+    /** Opens a copy of this backup and lays what it holds beside what the records hold, which nobody changes meanwhile. */
+    static void expectSame(Path file, Home home, Sql records) {
+        try (Arrival copy = Arrival.in(home.directory(), "checking")) {
+            unpack(file, copy.home());
+            Sql sql = new Sql(copy.home().connect(false), Connection.TRANSACTION_READ_COMMITTED);
+            try {
+                if (!sql.inOne(BackupFile::digests).equals(records.inOne(BackupFile::digests))) {
+                    throw new StoreFailure(
+                            StoreFailure.Kind.BAD_FILE,
+                            "the copy %s does not hold what the records hold".formatted(file));
+                }
+            } finally {
+                sql.run("SHUTDOWN IMMEDIATELY");
+            }
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    private static Map<String, String> digests(Sql sql) {
+        return Tables.of(sql).digests(sql);
     }
 
     /** Makes a database of a backup of any kind in a home that has none; it has the schema that the backup has. */

@@ -159,6 +159,17 @@ record Home(Path directory) {
                 : new FileAttribute<?>[0];
     }
 
+    /** A file that another library made is its owner's only from then on. */
+    static void keepToOwner(Path file) {
+        try {
+            if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
+                Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+            }
+        } catch (IOException problem) {
+            throw unusable(problem);
+        }
+    }
+
     /** Opens the file as its only owner; it must be there unless it may be made. */
     Connection connect(boolean mayMake) throws SQLException {
         String known = mayMake ? "" : ";IFEXISTS=TRUE";

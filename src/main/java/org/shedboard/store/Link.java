@@ -51,8 +51,14 @@ final class Link {
         }
     }
 
+    /** Takes the one row that whoever changes anything has until it is committed. */
+    static boolean hold(Sql sql) {
+        return sql.findNumber("SELECT id FROM shop_lock WHERE id = 1 FOR UPDATE")
+                .isPresent();
+    }
+
     private static <T> T alone(Sql sql, Function<Sql, T> work) {
-        sql.findNumber("SELECT id FROM shop_lock WHERE id = 1 FOR UPDATE");
+        hold(sql);
         return work.apply(sql);
     }
 

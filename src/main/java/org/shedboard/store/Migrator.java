@@ -63,6 +63,8 @@ final class Migrator {
         Path copy = home.backups().resolve(name);
         home.createBackups();
         sql.run("BACKUP TO '%s'".formatted(copy.toString().replace("'", "''")));
+        Home.keepToOwner(copy);
+        BackupFile.expectSame(copy, home, sql);
         try {
             apply(sql, missing);
         } catch (StoreFailure failure) {

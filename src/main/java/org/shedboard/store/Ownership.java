@@ -25,7 +25,8 @@ final class Ownership implements Link.Tie {
         this.home = home;
         this.admin = admin;
         this.changes = ChangeWriter.ready(home, admin, isNew);
-        this.checkpoints = Checkpoints.ready(admin, home, changes);
+        this.checkpoints = Checkpoints.ready(
+                admin, new Sql(home.connect(false), Connection.TRANSACTION_READ_COMMITTED), home, changes);
         writeLeftOver();
         this.server = serve(home, secret);
         this.syncServer = SyncServer.start(secret, checkpoints);

@@ -186,7 +186,9 @@ public final class StoreFailure extends RuntimeException {
             if (saysFull(message)) {
                 return Kind.DISK_FULL;
             }
-            if (message.contains("File corrupted") || message.contains("Unable to read the page")) {
+            if (message.contains("File corrupted")
+                    || message.contains("Unable to read the page")
+                    || message.contains("not found in primary index")) {
                 return Kind.DAMAGED;
             }
             if (cause instanceof ClosedChannelException || cause instanceof InterruptedException) {

@@ -201,6 +201,11 @@ final class Rehearsal {
         return seen().told(new Msg.DriftsSeen(experience.drifts()));
     }
 
+    /** Something is not as it should be with the backups or the clock. */
+    Rehearsal warned(String... sentences) {
+        return told(new Msg.Warned(List.of(sentences)));
+    }
+
     /** It is so much later, and the board has seen it; at midnight it is the next day. */
     Rehearsal later(int minutes) {
         now = now.plusSeconds(60L * minutes);

@@ -444,6 +444,13 @@ final class Scenes {
                 "hoists-not-checked",
                 () -> Rehearsal.beforeOpening().type("o").press(Key.ENTER, Key.ENTER));
         add("board", "hoist-locked-out", () -> halfOpened().press(Key.ENTER, Key.ENTER));
+        add(
+                "board",
+                "backups-and-clock",
+                () -> demonstration()
+                        .warned(
+                                "Today's backup could not be made: the disk is full; nothing can be saved until there is room.",
+                                "No copy of a backup has come to /media/stick since Fri, 8 May; bring its disk, then: shedboard backup"));
         add("board", "closed", Scenes::closed);
         add("board", "own-shop-empty", Scenes::ownShop);
         add("board", "better-plan", () -> withBetterPlan(demonstration()));

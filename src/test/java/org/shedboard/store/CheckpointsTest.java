@@ -23,8 +23,8 @@ class CheckpointsTest {
     private final AtomicInteger made = new AtomicInteger();
     private final CountDownLatch firstBegan = new CountDownLatch(1);
     private final CountDownLatch firstMayEnd = new CountDownLatch(1);
-    private final Checkpoints checkpoints =
-            new Checkpoints(new Sql(connection(), Connection.TRANSACTION_READ_COMMITTED), sql -> {}, sql -> {});
+    private final Checkpoints checkpoints = new Checkpoints(
+            new Sql(connection(), Connection.TRANSACTION_READ_COMMITTED), Runnable::run, sql -> {}, sql -> {});
 
     private boolean isFull;
 

@@ -99,6 +99,15 @@ class DurabilityTest {
     }
 
     /** From 45 seconds after opening on, or from the start where it keeps nothing; H2 2.5.252 loses more than half of these. */
+    /** A part of what {@link KillRun} counts, which kills hundreds of times. */
+    @Test
+    void every_saved_change_is_there_after_each_kill_under_load_and_its_line_is_that_of_its_journal_row()
+            throws Exception {
+        PowerCount.Outcome outcome = KillRun.run(home.resolve("loaded"), 2 * KILLS, SEED);
+        assertTrue(outcome.saved() > 0, outcome.toString());
+        assertEquals(new PowerCount.Outcome(2 * KILLS, outcome.saved(), 0, 0, 0), outcome);
+    }
+
     @Test
     void no_acknowledged_change_is_lost_when_the_file_uses_its_space_again() throws Exception {
         try (Store store = Store.open(home);

@@ -40,8 +40,8 @@ class PowerLossTest {
         try (Store store = Store.create(home)) {
             ShopProcess.countOne(store, "loader0", 1);
         }
-        Link owner =
-                HomeDoor.to(Home.at(home), new Schema(Migration.all()), false).enter();
+        Link owner = HomeDoor.to(Home.at(home).real(), new Schema(Migration.all()), false)
+                .enter();
         for (int i = 2; i < 12; i++) {
             int number = i;
             // committed and not waited for

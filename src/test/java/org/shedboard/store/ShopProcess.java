@@ -101,6 +101,7 @@ final class ShopProcess implements AutoCloseable {
                 System.out.println(
                         store.read(reader -> reader.setting(words[1])).orElse("nothing"));
             case "count" -> count(store, words[1]);
+            case "load" -> load(store, Integer.parseInt(words[1]));
             case "deeds" -> deeds(store, words[1], new Random(Long.parseLong(words[2])));
             case "race" -> race(store, words[1], Integer.parseInt(words[2]));
             default -> throw new IllegalArgumentException(String.join(" ", words));
@@ -121,6 +122,23 @@ final class ShopProcess implements AutoCloseable {
         for (int i = 1; ; i++) {
             countOne(store, name, i);
             System.out.println(i);
+        }
+    }
+
+    /** The same in several threads at once, each going on where its count stands in the records; each says its number before the other. */
+    private static void load(Store store, int threads) {
+        for (int i = 0; i < threads; i++) {
+            String loader = Integer.toString(i);
+            new Thread(() -> {
+                        String name = "loader" + loader;
+                        int from = Integer.parseInt(
+                                store.read(reader -> reader.setting(name)).orElse("0"));
+                        for (int next = from + 1; ; next++) {
+                            countOne(store, name, next);
+                            System.out.println(loader + " " + next);
+                        }
+                    })
+                    .start();
         }
     }
 
