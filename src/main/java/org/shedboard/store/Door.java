@@ -10,6 +10,9 @@ interface Door {
 
     /** Whether there are records behind the door, as far as can be known without opening it. */
     static boolean hasShop(Address address) {
+        if (address instanceof Address.AtDatabase at) {
+            return DatabaseSteps.hasShop(DatabaseUrl.parse(at.url()));
+        }
         return !(address instanceof Address.InHome in) || Home.at(in.home()).hasShop();
     }
 
@@ -21,7 +24,6 @@ interface Door {
         if (address instanceof Address.AtServer) {
             throw new StoreFailure(StoreFailure.Kind.OTHER, "no terminal can join a server yet; leave out --at-server");
         }
-        throw new StoreFailure(
-                StoreFailure.Kind.OTHER, "records cannot be kept in a database server yet; leave out --db");
+        return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, mayMake);
     }
 }

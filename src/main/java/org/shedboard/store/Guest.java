@@ -7,7 +7,6 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 
 /** Working through the process that has the file open: the database over loopback, and a word with the owner for each sync. */
@@ -71,7 +70,7 @@ final class Guest implements Link.Tie {
         String url =
                 "jdbc:h2:tcp://127.0.0.1:%s/%s%s".formatted(Integer.toString(notice.port()), notice.secret(), SETTINGS);
         try {
-            return new Sql(DriverManager.getConnection(url, Ownership.GUEST, Ownership.GUEST), isolation);
+            return new Sql(Home.connect(url, Ownership.GUEST, Ownership.GUEST), isolation);
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.postgresql.util.PSQLException;
 
 /** The records cannot be reached, read or changed; the message is one line and says how to go on. */
 public final class StoreFailure extends RuntimeException {
@@ -33,14 +34,20 @@ public final class StoreFailure extends RuntimeException {
         CONSTRAINT,
         /** Somebody else is changing the records just now. */
         BUSY,
-        /** The connection to the owner of the file broke; the store goes on by itself where it can. */
+        /** The address of a database cannot be used. */
+        BAD_ADDRESS,
+        /** A database does not let us in, or not do what we have to. */
+        REFUSED,
+        /** A database would not keep safe, or not as it is, what is saved there. */
+        UNSAFE,
+        /** The connection to the owner of the file, or to the database, broke; the store goes on by itself where it can. */
         BROKEN,
         OTHER
     }
 
     private static final long serialVersionUID = 1L;
 
-    /** Names of constraints as H2 and PostgreSQL quote them. */
+    /** Names of constraints as H2 quotes them. */
     private static final Pattern NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+)");
 
     private static final int IN_USE = 90020;
@@ -48,6 +55,9 @@ public final class StoreFailure extends RuntimeException {
     private static final int LOCK_TIMEOUT = 50200;
     /** What H2 says of whatever it did not foresee, which in practice is its file. */
     private static final int GENERAL = 50000;
+
+    /** The driver's own: a password is asked for, and it knows none. */
+    private static final String NO_PASSWORD = "08004";
 
     private final Kind kind;
     private final String constraint;
@@ -86,7 +96,7 @@ public final class StoreFailure extends RuntimeException {
 
     /** Whether the same work may well succeed when done again from the start. */
     boolean isConflict() {
-        return hasState("40001");
+        return hasState("40001", "40P01");
     }
 
     /** Whether a table that was asked for is not there, in the words of H2 and of PostgreSQL. */
@@ -101,8 +111,7 @@ public final class StoreFailure extends RuntimeException {
     static StoreFailure from(SQLException problem) {
         String state = Optional.ofNullable(problem.getSQLState()).orElse("");
         if (state.startsWith("23")) {
-            Matcher name = NAME.matcher(problem.getMessage());
-            String constraint = name.find() ? name.group(1).toLowerCase(Locale.ROOT) : "";
+            String constraint = constraintOf(problem);
             String message = "the records do not allow this (%s)".formatted(constraint);
             return new StoreFailure(Kind.CONSTRAINT, constraint, message, problem);
         }
@@ -110,12 +119,40 @@ public final class StoreFailure extends RuntimeException {
         return new StoreFailure(kind, sentence(kind, problem), problem);
     }
 
+    /** PostgreSQL says it apart from its sentence, which may be in any language and begins with the table. */
+    private static String constraintOf(SQLException problem) {
+        for (Throwable cause : problem) {
+            if (cause instanceof PSQLException refused && refused.getServerErrorMessage() != null) {
+                return Optional.ofNullable(refused.getServerErrorMessage().getConstraint())
+                        .orElse("");
+            }
+        }
+        Matcher name = NAME.matcher(problem.getMessage());
+        return name.find() ? name.group(1).toLowerCase(Locale.ROOT) : "";
+    }
+
     private static Kind kindOf(SQLException problem, String state) {
         Kind ofFile = kindOfFileFailure(problem);
         if (ofFile != Kind.OTHER) {
             return ofFile;
         }
-        return state.startsWith("08") ? Kind.BROKEN : kindOf(problem.getErrorCode());
+        Kind ofState = kindOf(state);
+        return ofState != Kind.OTHER ? ofState : kindOf(problem.getErrorCode());
+    }
+
+    /** What PostgreSQL says (its manual's appendix "PostgreSQL Error Codes"); of H2's own states only those of class 08 are among these. */
+    private static Kind kindOf(String state) {
+        return switch (state) {
+            // idle in a transaction, ended by an administrator, by a crash, not ready yet
+            case "25P03", "57P01", "57P02", "57P03" -> Kind.BROKEN;
+            case "55P03" -> Kind.BUSY;
+            case "53100" -> Kind.DISK_FULL;
+            case "58030" -> Kind.DISK_FAILS;
+            case "XX001", "XX002" -> Kind.DAMAGED;
+            // wrong name or password, no right, no such database, too many connections
+            case NO_PASSWORD, "28000", "28P01", "42501", "3D000", "53300" -> Kind.REFUSED;
+            default -> state.startsWith("08") ? Kind.BROKEN : Kind.OTHER;
+        };
     }
 
     private static Kind kindOf(int errorCode) {
@@ -154,9 +191,15 @@ public final class StoreFailure extends RuntimeException {
             case DAMAGED -> "the records are damaged; go back to a backup";
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
+            case REFUSED ->
+                "the database refuses us: %s (passwords are read from PGPASSWORD or ~/.pgpass)"
+                        .formatted(firstLine(problem));
             case BROKEN -> "the connection to the records broke";
-            default ->
-                "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");
+            default -> "the database said: " + firstLine(problem);
         };
+    }
+
+    private static String firstLine(SQLException problem) {
+        return problem.getMessage().lines().findFirst().orElse("nothing");
     }
 }

@@ -1,0 +1,144 @@
+package org.shedboard.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * The way in to a shop's schema in a PostgreSQL database. Every terminal connects by itself: nobody owns anything, and a commit is
+ * durable when the server says that it is made.
+ */
+final class DatabaseDoor implements Door, Link.Tie {
+    private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(10);
+    private static final int PAUSE_MILLIS = 200;
+
+    /**
+     * Whoever changes something may have to wait for an import to finish. A terminal that loses its network in the middle of a change
+     * would hold everybody's lock for hours, until the server noticed. A server may leave it to its users whether a commit waits
+     * for the disk; ours does.
+     */
+    private static final String SETTINGS = """
+            SELECT set_config('lock_timeout', '10s', false), set_config('idle_in_transaction_session_timeout', '60s', false),
+            CASE current_setting('synchronous_commit') WHEN 'off' THEN set_config('synchronous_commit', 'on', false) END""";
+
+    private final DatabaseUrl url;
+    private final DatabaseSteps steps;
+    private boolean mayMake;
+    /** Whoever was in once waits for a server that starts again; whoever never was hears at once that there is none. */
+    private boolean wasIn;
+
+    private boolean isToCompact;
+
+    private DatabaseDoor(DatabaseUrl url, DatabaseSteps steps, boolean mayMake) {
+        this.url = url;
+        this.steps = steps;
+        this.mayMake = mayMake;
+    }
+
+    static DatabaseDoor to(DatabaseUrl url, Schema schema, boolean mayMake) {
+        return new DatabaseDoor(url, new DatabaseSteps(url, schema), mayMake);
+    }
+
+    @Override
+    public Link enter() {
+        long until = System.nanoTime() + (wasIn ? PATIENCE_NANOS : 0);
+        while (true) {
+            try {
+                Link link = connect();
+                wasIn = true;
+                mayMake = false;
+                return link;
+            } catch (StoreFailure failure) {
+                expectWorthWaiting(failure, until);
+            }
+        }
+    }
+
+    private void expectWorthWaiting(StoreFailure failure, long until) {
+        if (!failure.is(StoreFailure.Kind.BROKEN)) {
+            throw failure;
+        }
+        if (System.nanoTime() >= until) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.UNREACHABLE,
+                    "the database at %s does not answer; see whether it runs and can be reached from here"
+                            .formatted(url.said()),
+                    failure);
+        }
+        pause();
+    }
+
+    private Link connect() {
+        Sql writing = open(url, Connection.TRANSACTION_READ_COMMITTED);
+        try {
+            expectSafe(writing);
+            steps.take(writing, mayMake);
+            return new Link(open(url, Connection.TRANSACTION_REPEATABLE_READ), writing, this, false);
+        } catch (StoreFailure failure) {
+            writing.close();
+            throw failure;
+        }
+    }
+
+    static Sql open(DatabaseUrl url, int isolation) {
+        try {
+            Sql sql = new Sql(url.connect(), isolation);
+            sql.inOne(one -> {
+                one.run(SETTINGS);
+                return null;
+            });
+            return sql;
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    /** What a server has to be so that what is saved there is safe, and comes back as it was. */
+    private void expectSafe(Sql sql) {
+        expect(
+                sql,
+                "SELECT 1 WHERE CAST(current_setting('server_version_num') AS INTEGER) >= 150000",
+                "the database at %s is older than PostgreSQL 15");
+        expect(
+                sql,
+                "SELECT 1 WHERE current_setting('fsync') = 'on'",
+                "the database at %s does not force what it saves to its disk (fsync is off) and would lose changes");
+        expect(
+                sql,
+                "SELECT 1 WHERE current_setting('server_encoding') = 'UTF8'",
+                "the database at %s cannot hold every letter; make one with ENCODING 'UTF8'");
+    }
+
+    private void expect(Sql sql, String question, String complaint) {
+        if (sql.inOne(one -> one.findNumber(question)).isEmpty()) {
+            throw new StoreFailure(StoreFailure.Kind.UNSAFE, complaint.formatted(url.said()));
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(PAUSE_MILLIS);
+        } catch (InterruptedException interrupt) {
+            Thread.currentThread().interrupt();
+            throw new StoreFailure(
+                    StoreFailure.Kind.UNREACHABLE, "interrupted while waiting for the database", interrupt);
+        }
+    }
+
+    @Override
+    public void compactWhenClosed() {
+        isToCompact = true;
+    }
+
+    /** Nothing: the commit has waited for the server's disk. */
+    @Override
+    public void sync() {}
+
+    @Override
+    public void close() {
+        if (isToCompact) {
+            new DatabaseRewriting(url).run();
+            isToCompact = false;
+        }
+    }
+}
