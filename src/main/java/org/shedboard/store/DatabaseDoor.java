@@ -2,6 +2,7 @@ package org.shedboard.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -20,6 +21,14 @@ final class DatabaseDoor implements Door, Link.Tie {
     private static final String SETTINGS = """
             SELECT set_config('lock_timeout', '10s', false), set_config('idle_in_transaction_session_timeout', '60s', false),
             CASE current_setting('synchronous_commit') WHEN 'off' THEN set_config('synchronous_commit', 'on', false) END""";
+
+    private static final Map<String, String> REQUIREMENTS = Map.of(
+            "SELECT 1 WHERE CAST(current_setting('server_version_num') AS INTEGER) >= 150000",
+            "the database at %s is older than PostgreSQL 15",
+            "SELECT 1 WHERE current_setting('fsync') = 'on'",
+            "the database at %s does not force what it saves to its disk (fsync is off) and would lose changes",
+            "SELECT 1 WHERE current_setting('server_encoding') = 'UTF8'",
+            "the database at %s cannot hold every letter; make one with ENCODING 'UTF8'");
 
     private final DatabaseUrl url;
     private final DatabaseSteps steps;
@@ -71,7 +80,10 @@ final class DatabaseDoor implements Door, Link.Tie {
     private Link connect() {
         Sql writing = open(url, Connection.TRANSACTION_READ_COMMITTED);
         try {
-            expectSafe(writing);
+            writing.inOne(one -> {
+                expectSafe(one, url);
+                return null;
+            });
             steps.take(writing, mayMake);
             return new Link(open(url, Connection.TRANSACTION_REPEATABLE_READ), writing, this, false);
         } catch (StoreFailure failure) {
@@ -94,25 +106,12 @@ final class DatabaseDoor implements Door, Link.Tie {
     }
 
     /** What a server has to be so that what is saved there is safe, and comes back as it was. */
-    private void expectSafe(Sql sql) {
-        expect(
-                sql,
-                "SELECT 1 WHERE CAST(current_setting('server_version_num') AS INTEGER) >= 150000",
-                "the database at %s is older than PostgreSQL 15");
-        expect(
-                sql,
-                "SELECT 1 WHERE current_setting('fsync') = 'on'",
-                "the database at %s does not force what it saves to its disk (fsync is off) and would lose changes");
-        expect(
-                sql,
-                "SELECT 1 WHERE current_setting('server_encoding') = 'UTF8'",
-                "the database at %s cannot hold every letter; make one with ENCODING 'UTF8'");
-    }
-
-    private void expect(Sql sql, String question, String complaint) {
-        if (sql.inOne(one -> one.findNumber(question)).isEmpty()) {
-            throw new StoreFailure(StoreFailure.Kind.UNSAFE, complaint.formatted(url.said()));
-        }
+    static void expectSafe(Sql sql, DatabaseUrl url) {
+        REQUIREMENTS.forEach((question, complaint) -> {
+            if (sql.findNumber(question).isEmpty()) {
+                throw new StoreFailure(StoreFailure.Kind.UNSAFE, complaint.formatted(url.said()));
+            }
+        });
     }
 
     private static void pause() {

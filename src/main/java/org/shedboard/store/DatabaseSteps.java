@@ -12,6 +12,9 @@ final class DatabaseSteps {
     private static final String HAS_SHOP = "SELECT 1 WHERE to_regclass(?) IS NOT NULL";
     private static final String ALONE = "SELECT 1 FROM pg_advisory_xact_lock(hashtext(?))";
 
+    private static final Table TABLES =
+            Table.named("information_schema.tables").text("table_schema").keyed("table_schema");
+
     private final DatabaseUrl url;
     private final Schema schema;
 
@@ -37,6 +40,19 @@ final class DatabaseSteps {
         }
     }
 
+    /** The schemas with a shop that may be read. */
+    static List<String> shops(DatabaseUrl url) {
+        try (Sql sql = DatabaseDoor.open(url, Connection.TRANSACTION_READ_COMMITTED)) {
+            return sql
+                    .inOne(one -> one.select(
+                            TABLES,
+                            "WHERE table_name = 'schema_history' AND table_type = 'BASE TABLE' ORDER BY table_schema"))
+                    .stream()
+                    .map(row -> row.text("table_schema"))
+                    .toList();
+        }
+    }
+
     private static boolean hasShop(Sql sql, String schema) {
         return sql.findNumber(HAS_SHOP, schema + ".schema_history").isPresent();
     }
@@ -46,16 +62,35 @@ final class DatabaseSteps {
     }
 
     private void takeAlone(Sql sql, boolean mayMake) {
-        sql.findNumber(ALONE, "shedboard " + url.schema());
-        boolean hasShop = hasShop(sql, url.schema());
-        if (!hasShop && !mayMake) {
+        waitForOthers(sql);
+        if (hasShop(sql, url.schema())) {
+            schema.missing(sql).forEach(migration -> take(sql, migration));
+        } else if (mayMake) {
+            makeTables(sql);
+        } else {
             throw new StoreFailure(StoreFailure.Kind.NO_SHOP, "there is no shop at %s".formatted(url.said()));
         }
+    }
+
+    /** Makes empty records as a part of what is under way; fails when there is a shop. */
+    void make(Sql sql) {
+        waitForOthers(sql);
+        if (hasShop(sql, url.schema())) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop at %s already".formatted(url.said()));
+        }
+        makeTables(sql);
+    }
+
+    private void waitForOthers(Sql sql) {
+        sql.findNumber(ALONE, "shedboard " + url.schema());
+    }
+
+    private void makeTables(Sql sql) {
         if (sql.findNumber(HAS_SCHEMA, url.schema()).isEmpty()) {
             sql.run("CREATE SCHEMA " + url.schema());
         }
-        List<Migration> missing = hasShop ? schema.missing(sql) : schema.all();
-        missing.forEach(migration -> take(sql, migration));
+        schema.all().forEach(migration -> take(sql, migration));
     }
 
     private void take(Sql sql, Migration migration) {

@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -91,6 +92,23 @@ public final class Store implements AutoCloseable {
 
     private static Store openOrCreate(Address address) {
         return new Store(Door.to(address, new Schema(Migration.all()), true));
+    }
+
+    /**
+     * Takes a shop over into a database that has none by that name, and says what arrived; fails, and leaves nothing there, when it is not
+     * what it was. Where the shop is now it stays as it is.
+     */
+    public static List<Moved> move(Address from, Address.AtDatabase to) {
+        return new Moving(DatabaseUrl.parse(to.url())).from(from);
+    }
+
+    /** The shops in the database of this address, by name. */
+    public static List<Address.AtDatabase> shops(Address.AtDatabase one) {
+        DatabaseUrl url = DatabaseUrl.parse(one.url());
+        return DatabaseSteps.shops(url).stream()
+                .map(schema ->
+                        new Address.AtDatabase(one.home(), url.with(schema).text()))
+                .toList();
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */

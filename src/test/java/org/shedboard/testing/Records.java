@@ -23,7 +23,7 @@ public final class Records {
         return onPostgres(home);
     }
 
-    public static Address onPostgres(Path home) {
+    public static Address.AtDatabase onPostgres(Path home) {
         UUID name = UUID.nameUUIDFromBytes(home.toString().getBytes(StandardCharsets.UTF_8));
         String schema = "t" + name.toString().replace("-", "");
         return new Address.AtDatabase(home, PostgresServer.url() + "&currentSchema=" + schema);
