@@ -5,11 +5,13 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.AllShopsCommand;
 import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.LoadCommand;
+import org.shedboard.app.command.MoveCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
 import org.shedboard.app.command.PackCommand;
@@ -81,6 +83,12 @@ final class Commands {
         }
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));
+        }
+        if (wish instanceof MoveCommand move) {
+            return program.answer(new InDatabase(program).move(move));
+        }
+        if (wish instanceof AllShopsCommand all) {
+            return program.answer(new InDatabase(program).allShops(all));
         }
         throw new IllegalArgumentException("nothing performs " + wish);
     }

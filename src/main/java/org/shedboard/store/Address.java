@@ -7,8 +7,16 @@ public sealed interface Address {
     /** The directory for what belongs to this terminal: its half-filled form, its log, what it knows of a server. */
     Path home();
 
+    /** Where it is, as a person is told of it. */
+    String said();
+
     /** In a file in that directory, as its owner or through whichever program of this machine has it open. */
-    record InHome(Path home) implements Address {}
+    record InHome(Path home) implements Address {
+        @Override
+        public String said() {
+            return home.toAbsolutePath().toString();
+        }
+    }
 
     /**
      * At another machine that serves them to terminals.
@@ -21,6 +29,11 @@ public sealed interface Address {
                 throw new IllegalArgumentException("no server can be at %s:%d".formatted(host, port));
             }
         }
+
+        @Override
+        public String said() {
+            return host + ":" + port;
+        }
     }
 
     /**
@@ -28,5 +41,10 @@ public sealed interface Address {
      *
      * @param url as its driver takes it, without name and password
      */
-    record AtDatabase(Path home, String url) implements Address {}
+    record AtDatabase(Path home, String url) implements Address {
+        @Override
+        public String said() {
+            return DatabaseUrl.parse(url).said();
+        }
+    }
 }

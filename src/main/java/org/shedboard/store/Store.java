@@ -2,6 +2,8 @@ package org.shedboard.store;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -75,8 +77,7 @@ public final class Store implements AutoCloseable {
     public static Store create(Address address) {
         if (exists(address)) {
             throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS,
-                    "there is a shop in %s already".formatted(address.home().toAbsolutePath()));
+                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(address.said()));
         }
         return openOrCreate(address);
     }
@@ -102,13 +103,14 @@ public final class Store implements AutoCloseable {
         return new Moving(DatabaseUrl.parse(to.url())).from(from);
     }
 
-    /** The shops in the database of this address, by name. */
-    public static List<Address.AtDatabase> shops(Address.AtDatabase one) {
+    /** The shops in the database of this address by their names there, in order. */
+    public static SortedMap<String, Address.AtDatabase> shops(Address.AtDatabase one) {
         DatabaseUrl url = DatabaseUrl.parse(one.url());
-        return DatabaseSteps.shops(url).stream()
-                .map(schema ->
-                        new Address.AtDatabase(one.home(), url.with(schema).text()))
-                .toList();
+        SortedMap<String, Address.AtDatabase> shops = new TreeMap<>();
+        DatabaseSteps.shops(url)
+                .forEach(name -> shops.put(
+                        name, new Address.AtDatabase(one.home(), url.with(name).text())));
+        return shops;
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */

@@ -90,15 +90,13 @@ class MovingTest {
         }
         assertThrows(StoreFailure.class, () -> Store.move(file, database));
         assertFalse(Store.exists(database));
-        assertFalse(Store.shops(database).contains(database));
+        assertFalse(Store.shops(database).containsValue(database));
     }
 
     @Test
     void a_moved_shop_is_among_those_of_its_database() {
         Store.move(file, database);
         String schema = DatabaseUrl.parse(database.url()).schema();
-        assertTrue(Store.shops(database).stream()
-                .map(each -> DatabaseUrl.parse(each.url()).schema())
-                .anyMatch(schema::equals));
+        assertEquals(database, Store.shops(database).get(schema));
     }
 }

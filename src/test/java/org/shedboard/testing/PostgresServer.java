@@ -80,9 +80,21 @@ public final class PostgresServer {
         return "jdbc:postgresql://127.0.0.1:%s/%s?user=%s".formatted(Integer.toString(running.port), DATABASE, USER);
     }
 
+    /** The address of another database on it, made for whoever asks and as empty. */
+    public static String urlOfNew() {
+        String name = "d" + UUID.randomUUID().toString().replace("-", "");
+        run("CREATE DATABASE " + name);
+        return url().replace("/" + DATABASE + "?", "/" + name + "?");
+    }
+
     /** Runs statements on the database as its master. */
     public static void run(String sql) {
-        try (Connection connection = new Driver().connect(url(), new Properties());
+        run(url(), sql);
+    }
+
+    /** The same at another address on it. */
+    public static void run(String url, String sql) {
+        try (Connection connection = new Driver().connect(url, new Properties());
                 Statement statement = connection.createStatement()) {
             statement.execute(sql);
         } catch (SQLException problem) {

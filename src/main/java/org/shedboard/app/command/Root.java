@@ -87,6 +87,8 @@ import picocli.CommandLine.ScopeType;
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,
+            MoveCommand.class,
+            AllShopsCommand.class,
             DemoCommand.class
         })
 final class Root {
