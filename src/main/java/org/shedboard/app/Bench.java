@@ -187,11 +187,12 @@ final class Bench {
 
     private void keep(Effect.Keep keep, String who) {
         WhatIf whatIf = keep.whatIf();
-        if (workshop.orElseThrow().keep(whatIf.postedAs(keep.shown()), who) instanceof Outcome.Refused refused) {
-            tell.accept(new Msg.NotKept(whatIf, refused.refusal()));
-        } else {
+        Outcome outcome = workshop.orElseThrow().keep(whatIf.postedAs(keep.shown()), who);
+        if (outcome instanceof Outcome.Done done) {
             look();
-            tell.accept(new Msg.Kept(whatIf));
+            tell.accept(new Msg.Kept(whatIf, done.trace()));
+        } else {
+            tell.accept(new Msg.NotKept(whatIf, ((Outcome.Refused) outcome).refusal()));
         }
     }
 

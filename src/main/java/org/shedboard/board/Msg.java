@@ -111,7 +111,7 @@ public sealed interface Msg {
     record Tried(WhatIf whatIf, WhatIf.Answer answer) implements Msg {}
 
     /** A change that was tried is carried out and saved, all of it. */
-    record Kept(WhatIf whatIf) implements Msg {}
+    record Kept(WhatIf whatIf, Trace trace) implements Msg {}
 
     /** A change that was tried cannot be any more; nothing of it was kept. */
     record NotKept(WhatIf whatIf, Refusal refusal) implements Msg {}

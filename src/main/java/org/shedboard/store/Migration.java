@@ -22,7 +22,8 @@ record Migration(int version, String name, String text) {
             "V006__parts.sql",
             "V007__inspection.sql",
             "V008__notices.sql",
-            "V009__pins.sql");
+            "V009__pins.sql",
+            "V010__scale.sql");
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();

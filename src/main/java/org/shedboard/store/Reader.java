@@ -110,9 +110,9 @@ public sealed class Reader permits Tx {
         return VisitRows.finishOfNewestBut(sql, count, before);
     }
 
-    /** Numbers of which at least one is another once there is more finished work, or other clock entries on it. */
-    public List<Long> stateOfFinishedWork() {
-        return EntryRows.stateOfFinishedWork(sql);
+    /** Numbers of which at least one is another once there is more work finished since that moment, or other clock entries on it. */
+    public List<Long> stateOfFinishedWork(Instant since) {
+        return EntryRows.stateOfFinishedWork(sql, since);
     }
 
     public Optional<Visit> findVisit(String id) {

@@ -21,6 +21,7 @@ import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.Trace;
 import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.pack.story.Differences;
@@ -62,7 +63,7 @@ class UpdateTest {
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
                 new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")),
                 new Msg.Tried(WhatIf.NOTHING, WhatIf.NOTHING.on(seen.outlook())),
-                new Msg.Kept(WhatIf.NOTHING),
+                new Msg.Kept(WhatIf.NOTHING, Trace.NOTHING),
                 new Msg.NotKept(WhatIf.NOTHING, refusal),
                 new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
                 new Msg.Written("The report is there."),

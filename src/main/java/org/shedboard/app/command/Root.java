@@ -27,6 +27,7 @@ import picocli.CommandLine.ScopeType;
             PromiseCommand.class,
             EstimateCommand.class,
             WhyCommand.class,
+            WhatIfCommand.class,
             FloorCommands.Start.class,
             FloorCommands.Finish.class,
             FloorCommands.Pause.class,
