@@ -10,6 +10,9 @@ import java.util.Map;
  * it comes from nothing is changed.
  */
 final class Moving {
+    /** While one database is at work for minutes, the other is not to take its silent guest for one that is gone. */
+    private static final String PATIENT = "SET LOCAL idle_in_transaction_session_timeout TO 0";
+
     private final Schema schema = new Schema(Migration.all());
     private final DatabaseUrl url;
 
@@ -20,13 +23,19 @@ final class Moving {
     List<Moved> from(Address address) {
         Link source = Door.to(address, schema, false).enter();
         try (Sql target = DatabaseDoor.open(url, Connection.TRANSACTION_READ_COMMITTED)) {
-            return source.write(held -> source.read(still -> target.inOne(sql -> take(still, sql))));
+            return source.write(held -> source.read(still -> {
+                if (address instanceof Address.AtDatabase) {
+                    List.of(held, still).forEach(sql -> sql.run(PATIENT));
+                }
+                return target.inOne(sql -> take(still, sql));
+            }));
         } finally {
             source.close();
         }
     }
 
     private List<Moved> take(Sql still, Sql target) {
+        target.run(PATIENT);
         DatabaseDoor.expectSafe(target, url);
         new DatabaseSteps(url, schema).make(target);
         Tables tables = Tables.of(still);

@@ -91,7 +91,7 @@ public final class Store implements AutoCloseable {
         return openOrCreate(new Address.InHome(home));
     }
 
-    private static Store openOrCreate(Address address) {
+    public static Store openOrCreate(Address address) {
         return new Store(Door.to(address, new Schema(Migration.all()), true));
     }
 

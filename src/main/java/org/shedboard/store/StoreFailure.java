@@ -1,5 +1,7 @@
 package org.shedboard.store;
 
+import java.io.EOFException;
+import java.net.SocketException;
 import java.nio.channels.ClosedChannelException;
 import java.sql.SQLException;
 import java.util.List;
@@ -168,7 +170,7 @@ public final class StoreFailure extends RuntimeException {
 
     /**
      * H2 wraps what befell its file several times over. A file that was closed under it, or that it stopped waiting for because of
-     * an interrupt, is opened again and no harm done.
+     * an interrupt, is opened again and no harm done; nor is any when the owner of the file goes in the middle of an answer to a guest.
      */
     private static Kind kindOfFileFailure(SQLException problem) {
         // goes through the causes, and through the failures chained behind that of a batch with their causes
@@ -177,7 +179,10 @@ public final class StoreFailure extends RuntimeException {
             if (message.contains("No space left") || message.contains("not enough space")) {
                 return Kind.DISK_FULL;
             }
-            if (cause instanceof ClosedChannelException || cause instanceof InterruptedException) {
+            if (cause instanceof ClosedChannelException
+                    || cause instanceof InterruptedException
+                    || cause instanceof EOFException
+                    || cause instanceof SocketException) {
                 return Kind.BROKEN;
             }
         }

@@ -72,6 +72,14 @@ class MovingTest {
     }
 
     @Test
+    void a_shop_goes_from_one_database_over_to_another() {
+        Store.move(file, database);
+        Address.AtDatabase other = new Address.AtDatabase(home, PostgresServer.urlOfNew());
+        Store.move(database, other);
+        assertEquals(digests(database), digests(other));
+    }
+
+    @Test
     void a_shop_is_never_put_over_another() {
         try (Store other = Store.create(database)) {
             other.save(STAMP, "other", tx -> tx.saveSetting("whose", "another's"));

@@ -3,6 +3,7 @@ package org.shedboard.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.sql.Connection;
@@ -78,8 +79,9 @@ class StoreFailureTest {
         assertEquals(Kind.DISK_FULL, StoreFailure.from(problem).kind());
     }
 
+    /** The last is what a guest sees when the owner of the file goes in the middle of an answer. */
     static Stream<Exception> interrupts() {
-        return Stream.of(new ClosedByInterruptException(), new InterruptedException());
+        return Stream.of(new ClosedByInterruptException(), new InterruptedException(), new EOFException());
     }
 
     @ParameterizedTest

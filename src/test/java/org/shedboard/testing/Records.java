@@ -28,4 +28,14 @@ public final class Records {
         String schema = "t" + name.toString().replace("-", "");
         return new Address.AtDatabase(home, PostgresServer.url() + "&currentSchema=" + schema);
     }
+
+    /** What a counted main is told: a directory, the address of a database, or {@code postgresql} for one made for the occasion. */
+    public static Address named(String argument) {
+        if (argument.equals("postgresql")) {
+            return new Address.AtDatabase(Path.of("."), PostgresServer.urlOfNew());
+        }
+        return argument.startsWith("jdbc:")
+                ? new Address.AtDatabase(Path.of("."), argument)
+                : new Address.InHome(Path.of(argument));
+    }
 }
