@@ -35,16 +35,17 @@ import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /**
  * What goes on beside the screen: one thread that opens the shop, saves acts and works out quotes, one after another, and in
- * between looks once a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
+ * between looks twice a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
  * told as a message.
  */
 final class Bench {
     private static final int CHANCE_TO_PROMISE = 80;
-    private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
+    private static final Duration LOOK_EVERY = Duration.ofMillis(500);
     /** So long a day that is tried is packed; nobody waits longer to see what it comes to. */
     private static final SearchLimit A_TRIAL = SearchLimit.ofTime(Duration.ofSeconds(3));
 
@@ -58,9 +59,15 @@ final class Bench {
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
     private final DayWatch watch;
+    private final SafeWatch safety;
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
+    /** Whether the records could not be reached when they were looked at last. */
+    private boolean isAway;
+    /** What is to be opened as soon as it can be reached. */
+    private Optional<Address> wanted = Optional.empty();
+
     private volatile boolean over;
 
     /**
@@ -84,18 +91,21 @@ final class Bench {
         this.search = new BackgroundSearch(means.processors(), tell);
         this.betterPlans = new BetterPlans(search);
         this.watch = new DayWatch(tell);
+        this.safety = new SafeWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
         watch.start();
+        safety.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
         watch.close();
+        safety.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -107,7 +117,10 @@ final class Bench {
 
     void open() {
         jobs.add(() -> {
-            if (Store.exists(address)) {
+            if (!(address instanceof Address.InHome)) {
+                wanted = Optional.of(address);
+                lookAround();
+            } else if (Store.exists(address)) {
                 enter(address);
             } else {
                 tell.accept(new Msg.NoShop());
@@ -130,6 +143,7 @@ final class Bench {
         draft = Optional.of(new DraftFile(shop.home()));
         look();
         tell.accept(new Msg.FormKept(draft.get().read()));
+        safety.watch(workshop.get());
     }
 
     void perform(Effect effect, String who) {
@@ -277,7 +291,7 @@ final class Bench {
         while (!over) {
             try {
                 Optional.ofNullable(jobs.poll(means.lookEvery().toMillis(), TimeUnit.MILLISECONDS))
-                        .ifPresentOrElse(this::run, () -> run(this::lookIfMoved));
+                        .ifPresentOrElse(this::run, () -> run(this::lookAround));
             } catch (InterruptedException stopped) {
                 over = true;
             }
@@ -287,13 +301,41 @@ final class Bench {
         }
     }
 
-    private void lookIfMoved() {
-        if (workshop.isPresent()) {
-            Workshop shop = workshop.get();
-            boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
-            if (minuteTurned || shop.hasMovedOn()) {
-                look();
+    /** What was seen last stays on the board while the records are away; when they are back, it is seen anew. */
+    private void lookAround() {
+        try {
+            if (wanted.isPresent()) {
+                enter(wanted.get());
+                wanted = Optional.empty();
+            } else if (workshop.isPresent()) {
+                lookIfMoved(workshop.get());
             }
+        } catch (StoreFailure failure) {
+            if (!mayComeBack(failure)) {
+                wanted = Optional.empty();
+                throw failure;
+            }
+            isAway = true;
+            tell.accept(new Msg.RecordsAway(away(failure)));
+        }
+    }
+
+    private static boolean mayComeBack(StoreFailure failure) {
+        return failure.kind() == StoreFailure.Kind.UNREACHABLE || failure.kind() == StoreFailure.Kind.BROKEN;
+    }
+
+    private String away(StoreFailure failure) {
+        return workshop.map(shop -> Words.say(
+                        "app.records_away", failure.getMessage(), When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
+                .orElseGet(() -> Words.say("app.records_awaited", failure.getMessage()));
+    }
+
+    private void lookIfMoved(Workshop shop) {
+        boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
+        boolean movedOn = shop.hasMovedOn();
+        if (minuteTurned || isAway || movedOn) {
+            look();
+            isAway = false;
         }
     }
 

@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Globals;
 import org.shedboard.app.command.ServerName;
 import org.shedboard.store.Address;
@@ -27,12 +28,23 @@ final class Homes {
     /** Where the records are that a command line means, if not the demonstration's. */
     static Address address(Path home, Globals globals) {
         if (globals.atServer().isPresent()) {
-            ServerName server = globals.atServer().get();
-            return new Address.AtServer(
-                    home.resolve("servers").resolve(server.fileName()), server.host(), server.port());
+            return atServer(home, globals.atServer().get());
         }
         return globals.db()
                 .map(url -> (Address) new Address.AtDatabase(home, url))
                 .orElseGet(() -> new Address.InHome(home));
+    }
+
+    /** At a server, of which a directory of its own inside this home has what this terminal keeps. */
+    static Address.AtServer atServer(Path home, ServerName server) {
+        return new Address.AtServer(home.resolve("servers").resolve(server.fileName()), server.host(), server.port());
+    }
+
+    /** The home that holds records itself; what is done to its file cannot be done from a terminal. */
+    static Path expectHome(Address address) {
+        if (address instanceof Address.InHome home) {
+            return home.home();
+        }
+        throw new CannotDo("command.only_in_home");
     }
 }

@@ -1,5 +1,7 @@
 package org.shedboard.app;
 
+import java.io.InputStream;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
@@ -32,6 +34,12 @@ final class Loading {
             case SHOP -> shop(text);
             case OTHER -> throw new CannotDo("command.load.neither");
         };
+    }
+
+    /** What {@code export} wrote. */
+    Answer records(InputStream in) {
+        Path home = Homes.expectHome(address);
+        return Loaded.of(home, Store.load(home, in));
     }
 
     private static <T> T expect(Reading<T> reading) {

@@ -1,5 +1,7 @@
 package org.shedboard.app;
 
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -146,6 +148,54 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return Pins.of(store, terminal);
     }
 
+    /** Writes all records; returns how many rows they have. */
+    long export(OutputStream out) {
+        return store.export(out);
+    }
+
+    /** Makes a backup where it is wanted; in the home, and with a copy in the second place, where nothing was said. */
+    Path backUp(Optional<Path> directory) {
+        Path made = store.backup(directory.orElseGet(() -> address.home().resolve("backups")), localNow());
+        if (directory.isEmpty()) {
+            store.copyToSecondPlace(made);
+        }
+        return made;
+    }
+
+    /** Makes the day's backup where there is none, in the process that has the file; a demonstration needs none. */
+    void backUpOfDay() {
+        if (store.isOwner() && !store.read(ShopClock::isDemonstration)) {
+            store.backupOfDay(localNow());
+        }
+    }
+
+    Optional<Path> secondPlace() {
+        return store.secondPlace();
+    }
+
+    /** From now on; nowhere where the path is empty. */
+    void copyBackupsTo(Path place) {
+        String text = place.toString().isEmpty()
+                ? ""
+                : place.toAbsolutePath().normalize().toString();
+        if (!text.isEmpty() && !Files.isDirectory(place)) {
+            throw new CannotDo("command.backup.no_second_place", place);
+        }
+        store.save(
+                new Stamp(now(), day().inCharge(), terminal),
+                "the second place for backups",
+                tx -> tx.saveSetting(Store.SECOND_PLACE, text));
+    }
+
+    /** What is not as it should be with the backups and the clock, a sentence each. */
+    List<String> warnings() {
+        return SafeWarnings.of(store, now(), zone());
+    }
+
+    private LocalDateTime localNow() {
+        return LocalDateTime.ofInstant(now(), zone());
+    }
+
     /** The directory of what belongs to this terminal. */
     Path home() {
         return address.home();
@@ -214,7 +264,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
-        long journal = store.read(Reader::lastJournal);
+        long journal = store.glance(Reader::lastJournal);
         return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
                 .isEmpty();
     }

@@ -76,6 +76,13 @@ public sealed interface Msg {
         }
     }
 
+    /** What is not as it should be with the backups and the clock, a sentence each; often nothing. */
+    record Warned(List<String> sentences) implements Msg {
+        public Warned {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
     /**
      * An act was carried out and is saved.
      *
@@ -127,6 +134,9 @@ public sealed interface Msg {
 
     /** Something of the program or the machine went wrong; a sentence to show. */
     record WentWrong(String sentence) implements Msg {}
+
+    /** The records cannot be reached any more; a sentence that stands until the day is read again. */
+    record RecordsAway(String sentence) implements Msg {}
 
     /** There is no shop here yet. */
     record NoShop() implements Msg {}

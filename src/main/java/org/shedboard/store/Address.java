@@ -32,7 +32,17 @@ public sealed interface Address {
 
         @Override
         public String said() {
-            return host + ":" + port;
+            return name();
+        }
+
+        /** As it is said on a command line. */
+        public String name() {
+            return "%s:%s".formatted(host.contains(":") ? "[" + host + "]" : host, Integer.toString(port));
+        }
+
+        /** What this terminal keeps of the server, once it has joined it. */
+        public Path ticketFile() {
+            return home.resolve("ticket");
         }
     }
 

@@ -50,7 +50,17 @@ final class DatabaseDoor implements Door, Link.Tie {
 
     @Override
     public Link enter() {
-        long until = System.nanoTime() + (wasIn ? PATIENCE_NANOS : 0);
+        return enter(0);
+    }
+
+    /** Waits for a server that starts again, once this terminal has been in. */
+    @Override
+    public Link enterPatiently() {
+        return enter(wasIn ? PATIENCE_NANOS : 0);
+    }
+
+    private Link enter(long patience) {
+        long until = System.nanoTime() + patience;
         while (true) {
             try {
                 Link link = connect();
@@ -127,6 +137,17 @@ final class DatabaseDoor implements Door, Link.Tie {
     @Override
     public void compactWhenClosed() {
         isToCompact = true;
+    }
+
+    /** There is no owner of a file to write them down. */
+    @Override
+    public boolean keepsChangeLines() {
+        return false;
+    }
+
+    @Override
+    public Sql another() {
+        return open(url, Connection.TRANSACTION_REPEATABLE_READ);
     }
 
     /** Nothing: the commit has waited for the server's disk. */

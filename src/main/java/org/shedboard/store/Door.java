@@ -5,6 +5,11 @@ interface Door {
     /** A way to the records, new each time; fails with a sentence when there is none. */
     Link enter();
 
+    /** As {@link #enter}, for somebody who would rather wait for a while than be told that there is no way just now. */
+    default Link enterPatiently() {
+        return enter();
+    }
+
     /** What was erased from the records is to leave no trace where they are kept either. */
     void compactWhenClosed();
 
@@ -21,8 +26,8 @@ interface Door {
         if (address instanceof Address.InHome in) {
             return HomeDoor.to(Home.at(in.home()), schema, mayMake);
         }
-        if (address instanceof Address.AtServer) {
-            throw new StoreFailure(StoreFailure.Kind.OTHER, "no terminal can join a server yet; leave out --at-server");
+        if (address instanceof Address.AtServer server) {
+            return ServerDoor.to(server, schema, mayMake);
         }
         return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, mayMake);
     }

@@ -35,7 +35,7 @@ final class HomeDoor implements Door {
         long until = System.nanoTime() + PATIENCE_NANOS;
         Optional<Link> link = tryOnce();
         while (link.isEmpty() && System.nanoTime() < until) {
-            pause();
+            pause(PAUSE_MILLIS);
             link = tryOnce();
         }
         mayMake = false;
@@ -63,7 +63,7 @@ final class HomeDoor implements Door {
 
     private Optional<Link> tryAsGuest(Notice notice) {
         try {
-            return Optional.of(Guest.join(notice, schema));
+            return Optional.of(Guest.join(new Loopback(notice), schema));
         } catch (StoreFailure failure) {
             if (!failure.is(StoreFailure.Kind.BROKEN)) {
                 throw failure;
@@ -72,9 +72,9 @@ final class HomeDoor implements Door {
         }
     }
 
-    private static void pause() {
+    static void pause(int millis) {
         try {
-            Thread.sleep(PAUSE_MILLIS);
+            Thread.sleep(millis);
         } catch (InterruptedException interrupt) {
             Thread.currentThread().interrupt();
             throw new StoreFailure(

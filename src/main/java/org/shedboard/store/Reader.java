@@ -209,6 +209,11 @@ public sealed class Reader permits Tx {
         return Journal.newest(sql);
     }
 
+    /** When the newest change was made; empty before the first. */
+    public Optional<Instant> lastChangeAt() {
+        return Journal.newestAt(sql);
+    }
+
     /** The changes of these names that the journal tells from one moment to another, in order. */
     public List<JournalRow> journal(List<String> what, Instant from, Instant to) {
         return Journal.of(sql, what, from, to);

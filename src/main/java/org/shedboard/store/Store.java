@@ -1,7 +1,11 @@
 package org.shedboard.store;
 
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -19,20 +23,25 @@ public final class Store implements AutoCloseable {
     /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */
     private static final int TRIES = 5;
 
+    /** The setting that names the second place for backups. */
+    public static final String SECOND_PLACE = "backup.second";
+
     static {
         // read once, when the database's classes are loaded: without it guests' doors would stand on every network of
         // the machine
         System.setProperty("h2.bindAddress", "127.0.0.1");
     }
 
+    private final Home home;
     private final Door door;
     /** Null while there is no way to the records. */
     private Link link;
 
     private boolean isClosed;
 
-    private Store(Door door) {
-        this.door = door;
+    private Store(Address address, Schema schema, boolean mayMake) {
+        this.home = Home.at(address.home());
+        this.door = Door.to(address, schema, mayMake);
         this.link = door.enter();
     }
 
@@ -70,7 +79,7 @@ public final class Store implements AutoCloseable {
     }
 
     private static Store open(Address address, Schema schema) {
-        return new Store(Door.to(address, schema, false));
+        return new Store(address, schema, false);
     }
 
     /** Makes empty records at this address; fails when there are some. */
@@ -92,7 +101,100 @@ public final class Store implements AutoCloseable {
     }
 
     public static Store openOrCreate(Address address) {
-        return new Store(Door.to(address, new Schema(Migration.all()), true));
+        return new Store(address, new Schema(Migration.all()), true);
+    }
+
+    /**
+     * Makes a shop in an empty home of what was written by {@link #export}.
+     *
+     * @return how many rows it has
+     */
+    public static long load(Path home, InputStream records) {
+        if (exists(home)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already; records are loaded into an empty home only"
+                            .formatted(home.toAbsolutePath()));
+        }
+        makeHome(home);
+        Home place = Home.at(home).real();
+        try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
+            long rows = RecordsFile.read(records, arrival.home(), new Schema(Migration.all()))
+                    .rows();
+            arrival.bringForward();
+            arrival.expectSound();
+            new ChangeFiles(place).setAside();
+            arrival.take(place);
+            return rows;
+        }
+    }
+
+    /** Whether a file that begins so is one of records. */
+    public static boolean isRecords(String beginning) {
+        return beginning.replaceAll("\\s", "").startsWith("{\"format\":\"%s\"".formatted(RecordsFile.FORMAT));
+    }
+
+    /**
+     * Writes all there is at one moment, see the README for the format.
+     *
+     * @return how many rows were written
+     */
+    public long export(OutputStream out) {
+        return persist(
+                Door::enterPatiently,
+                way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
+    }
+
+    /**
+     * Makes a backup of all there is at one moment; returns when a copy made of it was found to be the same.
+     *
+     * @param directory where to; made unless it is there
+     * @param at the date and time in its name
+     */
+    public Path backup(Path directory, LocalDateTime at) {
+        Home.makeDirectory(directory);
+        return persist(Door::enterPatiently, way -> {
+            try (Sql sql = way.another()) {
+                return BackupFile.make(sql, home, directory, at);
+            }
+        });
+    }
+
+    /**
+     * Makes the day's backup in the home, unless there is one of this date, copies it to the second place, and takes away what need
+     * not be kept.
+     *
+     * @return whether one was made
+     */
+    public boolean backupOfDay(LocalDateTime at) {
+        Backups here = backups();
+        if (here.has(at.toLocalDate())) {
+            return false;
+        }
+        copyToSecondPlace(backup(home.backups(), at));
+        return true;
+    }
+
+    /** Copies a backup to the second place, where there is one, and takes away what need not be kept in both. */
+    public void copyToSecondPlace(Path backup) {
+        backups().thinOut().ifPresent(new ChangeFiles(home)::dropBefore);
+        Optional<Backups> second = secondPlace().map(Backups::in);
+        second.ifPresent(place -> {
+            place.take(backup);
+            place.thinOut();
+        });
+    }
+
+    /** Those in the home. */
+    public Backups backups() {
+        return Backups.in(home.backups());
+    }
+
+    /** Where a copy of each backup goes. */
+    public Optional<Path> secondPlace() {
+        return read(reader -> reader.setting(SECOND_PLACE))
+                .filter(text -> !text.isEmpty())
+                .map(Path::of);
     }
 
     /**
@@ -120,7 +222,12 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
-        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+        return persist(Door::enterPatiently, way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /** As {@link #read}, for somebody who looks again soon: where there is no way to the records just now, none is waited for. */
+    public <T> T glance(Function<Reader, T> work) {
+        return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 
     /**
@@ -130,7 +237,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
-        return persist(new Attempt<>(stamp, what, work)::over);
+        return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
     /**
@@ -153,11 +260,11 @@ public final class Store implements AutoCloseable {
      * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
-    private <T> T persist(Function<Link, T> work) {
+    private <T> T persist(Function<Door, Link> entering, Function<Link, T> work) {
         boolean isInterrupted = Thread.interrupted();
         try {
             for (int i = 1; ; i++) {
-                Link way = link();
+                Link way = link(entering);
                 try {
                     return work.apply(way);
                 } catch (StoreFailure failure) {
@@ -182,12 +289,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private synchronized Link link() {
+    private synchronized Link link(Function<Door, Link> entering) {
         if (isClosed) {
             throw new IllegalStateException("the store is closed");
         }
         if (link == null) {
-            link = door.enter();
+            link = entering.apply(door);
         }
         return link;
     }

@@ -58,6 +58,7 @@ class UpdateTest {
                 new Msg.HistoryRead(new History("M1", List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.DriftsSeen(List.of()),
+                new Msg.Warned(List.of()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),

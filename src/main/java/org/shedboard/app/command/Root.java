@@ -90,6 +90,11 @@ import picocli.CommandLine.ScopeType;
             LoadCommand.class,
             MoveCommand.class,
             AllShopsCommand.class,
+            ServeCommand.class,
+            JoinCommand.class,
+            ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             DemoCommand.class
         })
 final class Root {

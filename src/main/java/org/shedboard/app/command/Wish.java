@@ -13,7 +13,12 @@ public sealed interface Wish
                 PinCommand,
                 NumberCommand,
                 MoveCommand,
-                AllShopsCommand {
+                AllShopsCommand,
+                ExportCommand,
+                BackupCommand,
+                RestoreCommand,
+                ServeCommand,
+                JoinCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
