@@ -256,6 +256,6 @@ public final class StoreFailure extends RuntimeException {
     }
 
     private static String firstLine(String said) {
-        return said.lines().findFirst().orElse("nothing");
+        return said.lines().findFirst().orElse("nothing").replaceAll("\\.$", "");
     }
 }

@@ -27,7 +27,6 @@ public final class ShopsCount {
 
     private final String url = PostgresServer.urlOfNew();
     private final Catalogue catalogue = Seed.catalogue();
-    private final Setup setup = Seed.shop(catalogue);
 
     private ShopsCount() {}
 
@@ -41,6 +40,8 @@ public final class ShopsCount {
 
     private void add(int index, boolean isTold) throws SQLException {
         Address.AtDatabase shop = new Address.AtDatabase(Path.of("."), url + "&currentSchema=shop" + index);
+        // its PINs are wiped once they are kept, so that each needs its own
+        Setup setup = Seed.shop(catalogue);
         double make = millis(() -> Workshop.make(shop, catalogue, setup));
         double open = millis(() -> read(shop));
         if (isTold) {
