@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.AllShopsCommand;
 import org.shedboard.app.command.Answer;
 import org.shedboard.app.command.BackupCommand;
 import org.shedboard.app.command.BenchCommand;
@@ -16,6 +17,7 @@ import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.ExportCommand;
 import org.shedboard.app.command.JoinCommand;
 import org.shedboard.app.command.LoadCommand;
+import org.shedboard.app.command.MoveCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
 import org.shedboard.app.command.PackCommand;
@@ -99,6 +101,12 @@ final class Commands {
         }
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));
+        }
+        if (wish instanceof MoveCommand move) {
+            return program.answer(new InDatabase(program).move(move));
+        }
+        if (wish instanceof AllShopsCommand all) {
+            return program.answer(new InDatabase(program).allShops(all));
         }
         if (wish instanceof ServeCommand serve) {
             return new ServeRun(program).run(serve);

@@ -58,7 +58,7 @@ final class Loading {
 
     private Answer shop(String text) {
         if (Store.exists(address)) {
-            throw new CannotDo("command.load.shop_exists", address.home());
+            throw new CannotDo("command.load.shop_exists", address.said());
         }
         Catalogue catalogue = Seed.catalogue();
         Setup setup = expect(ShopFile.read(text, catalogue));

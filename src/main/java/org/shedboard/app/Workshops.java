@@ -22,7 +22,7 @@ record Workshops(Path home, Globals globals) {
     Workshop open() {
         Address place = place();
         if (!Store.exists(place)) {
-            throw new CannotDo("command.no_shop", place.home());
+            throw new CannotDo("command.no_shop", place.said());
         }
         return Workshop.open(place, TERMINAL, globals.at());
     }

@@ -7,8 +7,16 @@ public sealed interface Address {
     /** The directory for what belongs to this terminal: its half-filled form, its log, what it knows of a server. */
     Path home();
 
+    /** Where it is, as a person is told of it. */
+    String said();
+
     /** In a file in that directory, as its owner or through whichever program of this machine has it open. */
-    record InHome(Path home) implements Address {}
+    record InHome(Path home) implements Address {
+        @Override
+        public String said() {
+            return home.toAbsolutePath().toString();
+        }
+    }
 
     /**
      * At another machine that serves them to terminals.
@@ -20,6 +28,11 @@ public sealed interface Address {
             if (host.isBlank() || port < 1 || port > 65_535) {
                 throw new IllegalArgumentException("no server can be at %s:%d".formatted(host, port));
             }
+        }
+
+        @Override
+        public String said() {
+            return name();
         }
 
         /** As it is said on a command line. */
@@ -38,5 +51,10 @@ public sealed interface Address {
      *
      * @param url as its driver takes it, without name and password
      */
-    record AtDatabase(Path home, String url) implements Address {}
+    record AtDatabase(Path home, String url) implements Address {
+        @Override
+        public String said() {
+            return DatabaseUrl.parse(url).said();
+        }
+    }
 }

@@ -15,6 +15,9 @@ interface Door {
 
     /** Whether there are records behind the door, as far as can be known without opening it. */
     static boolean hasShop(Address address) {
+        if (address instanceof Address.AtDatabase at) {
+            return DatabaseSteps.hasShop(DatabaseUrl.parse(at.url()));
+        }
         return !(address instanceof Address.InHome in) || Home.at(in.home()).hasShop();
     }
 
@@ -26,7 +29,6 @@ interface Door {
         if (address instanceof Address.AtServer server) {
             return ServerDoor.to(server, schema, mayMake);
         }
-        throw new StoreFailure(
-                StoreFailure.Kind.OTHER, "records cannot be kept in a database server yet; leave out --db");
+        return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, mayMake);
     }
 }

@@ -10,8 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.Properties;
+import org.h2.Driver;
 
 /** The directory that holds a shop's records, and the names of the files in it. */
 record Home(Path directory) {
@@ -173,7 +174,15 @@ record Home(Path directory) {
     /** Opens the file as its only owner; it must be there unless it may be made. */
     Connection connect(boolean mayMake) throws SQLException {
         String known = mayMake ? "" : ";IFEXISTS=TRUE";
-        return DriverManager.getConnection("jdbc:h2:" + onLayer(database()) + known + OWNERS_SETTINGS, OWNER, "");
+        return connect("jdbc:h2:" + onLayer(database()) + known + OWNERS_SETTINGS, OWNER, "");
+    }
+
+    /** The driver is named: asking for one by the address would load those of other databases too, at every start. */
+    static Connection connect(String url, String user, String password) throws SQLException {
+        Properties who = new Properties();
+        who.setProperty("user", user);
+        who.setProperty("password", password);
+        return new Driver().connect(url, who);
     }
 
     /** Lets the database and the files of changes be on another file layer of the database than that of usual disks. */

@@ -5,7 +5,6 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 
 /** The way on the same machine, by what the notice in the home says. */
@@ -39,6 +38,6 @@ record Loopback(Notice notice) implements Way {
     @Override
     public Connection database() throws SQLException {
         String url = Guest.url(notice.port(), notice.secret());
-        return DriverManager.getConnection(url, Rights.GUEST, Rights.GUEST);
+        return Home.connect(url, Rights.GUEST, Rights.GUEST);
     }
 }

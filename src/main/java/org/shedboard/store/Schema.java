@@ -16,6 +16,10 @@ final class Schema {
         this.known = List.copyOf(known);
     }
 
+    List<Migration> all() {
+        return known;
+    }
+
     /** The number of the newest step that this program has. */
     int newest() {
         return known.stream().mapToInt(Migration::version).max().orElse(0);
@@ -82,13 +86,18 @@ final class Schema {
     /** Applies one migration; its statements commit one by one, so it can be applied again after a break. */
     void apply(Sql sql, Migration migration) {
         migration.statements().forEach(sql::run);
+        sql.inOne(one -> {
+            note(one, migration);
+            return null;
+        });
+    }
+
+    /** Says in the records that they have this one. */
+    void note(Sql sql, Migration migration) {
         Cells row = Cells.in(HISTORY)
                 .set("version", migration.version())
                 .set("name", migration.name())
                 .set("checksum", migration.checksum());
-        sql.inOne(one -> {
-            one.batch(HISTORY.insert(), HISTORY.insertOrder(), List.of(row));
-            return null;
-        });
+        sql.batch(HISTORY.insert(), HISTORY.insertOrder(), List.of(row));
     }
 }

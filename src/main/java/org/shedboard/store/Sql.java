@@ -100,7 +100,11 @@ final class Sql implements AutoCloseable {
     /** The first column of the first row as a whole number; empty when there is no row or nothing in it. */
     Optional<Long> findNumber(String text, Object... arguments) {
         try (ResultSet rows = bound(text, arguments).executeQuery()) {
-            return rows.next() ? Optional.ofNullable(rows.getObject(1, Long.class)) : Optional.empty();
+            if (!rows.next()) {
+                return Optional.empty();
+            }
+            long number = rows.getLong(1);
+            return rows.wasNull() ? Optional.empty() : Optional.of(number);
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }
@@ -204,7 +208,7 @@ final class Sql implements AutoCloseable {
     private Object asBound(Object argument) throws SQLException {
         if (argument instanceof Collection<?> keys) {
             boolean areDates = !keys.isEmpty() && keys.stream().allMatch(LocalDate.class::isInstance);
-            return connection.createArrayOf(areDates ? "DATE" : "VARCHAR", keys.toArray());
+            return connection.createArrayOf(areDates ? "date" : "varchar", keys.toArray());
         }
         return argument instanceof Instant instant ? instant.atOffset(ZoneOffset.UTC) : argument;
     }

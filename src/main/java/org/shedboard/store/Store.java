@@ -4,7 +4,10 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -87,8 +90,7 @@ public final class Store implements AutoCloseable {
     public static Store create(Address address) {
         if (exists(address)) {
             throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS,
-                    "there is a shop in %s already".formatted(address.home().toAbsolutePath()));
+                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(address.said()));
         }
         return openOrCreate(address);
     }
@@ -102,7 +104,7 @@ public final class Store implements AutoCloseable {
         return openOrCreate(new Address.InHome(home));
     }
 
-    private static Store openOrCreate(Address address) {
+    public static Store openOrCreate(Address address) {
         return new Store(address, new Schema(Migration.all()), true);
     }
 
@@ -197,6 +199,24 @@ public final class Store implements AutoCloseable {
         return read(reader -> reader.setting(SECOND_PLACE))
                 .filter(text -> isHere && !text.isEmpty())
                 .map(Path::of);
+    }
+
+    /**
+     * Takes a shop over into a database that has none by that name, and says what arrived; fails, and leaves nothing there, when it is not
+     * what it was. Where the shop is now it stays as it is.
+     */
+    public static List<Moved> move(Address from, Address.AtDatabase to) {
+        return new Moving(DatabaseUrl.parse(to.url())).from(from);
+    }
+
+    /** The shops in the database of this address by their names there, in order. */
+    public static SortedMap<String, Address.AtDatabase> shops(Address.AtDatabase one) {
+        DatabaseUrl url = DatabaseUrl.parse(one.url());
+        SortedMap<String, Address.AtDatabase> shops = new TreeMap<>();
+        DatabaseSteps.shops(url)
+                .forEach(name -> shops.put(
+                        name, new Address.AtDatabase(one.home(), url.with(name).text())));
+        return shops;
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */

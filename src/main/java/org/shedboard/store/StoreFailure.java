@@ -1,6 +1,8 @@
 package org.shedboard.store;
 
+import java.io.EOFException;
 import java.io.IOException;
+import java.net.SocketException;
 import java.nio.channels.ClosedChannelException;
 import java.nio.file.AccessDeniedException;
 import java.sql.SQLException;
@@ -9,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.postgresql.util.PSQLException;
 
 /** The records cannot be reached, read or changed; the message is one line and says how to go on. */
 public final class StoreFailure extends RuntimeException {
@@ -47,14 +50,20 @@ public final class StoreFailure extends RuntimeException {
         CONSTRAINT,
         /** Somebody else is changing the records just now. */
         BUSY,
-        /** The connection to the owner of the file broke; the store goes on by itself where it can. */
+        /** The address of a database cannot be used. */
+        BAD_ADDRESS,
+        /** A database does not let us in, or not do what we have to. */
+        REFUSED,
+        /** A database would not keep safe, or not as it is, what is saved there. */
+        UNSAFE,
+        /** The connection to the owner of the file, or to the database, broke; the store goes on by itself where it can. */
         BROKEN,
         OTHER
     }
 
     private static final long serialVersionUID = 1L;
 
-    /** Names of constraints as H2 and PostgreSQL quote them. */
+    /** Names of constraints as H2 quotes them. */
     private static final Pattern NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+)");
 
     private static final int IN_USE = 90020;
@@ -64,6 +73,9 @@ public final class StoreFailure extends RuntimeException {
     private static final int NO_ADMINISTRATOR = 90040;
     /** What H2 says of whatever it did not foresee, which in practice is its file. */
     private static final int GENERAL = 50000;
+
+    /** The driver's own: a password is asked for, and it knows none. */
+    private static final String NO_PASSWORD = "08004";
 
     private final Kind kind;
     private final String constraint;
@@ -113,7 +125,7 @@ public final class StoreFailure extends RuntimeException {
 
     /** Whether the same work may well succeed when done again from the start. */
     boolean isConflict() {
-        return hasState("40001");
+        return hasState("40001", "40P01");
     }
 
     /** Whether a table that was asked for is not there, in the words of H2 and of PostgreSQL. */
@@ -128,8 +140,7 @@ public final class StoreFailure extends RuntimeException {
     static StoreFailure from(SQLException problem) {
         String state = Optional.ofNullable(problem.getSQLState()).orElse("");
         if (state.startsWith("23")) {
-            Matcher name = NAME.matcher(problem.getMessage());
-            String constraint = name.find() ? name.group(1).toLowerCase(Locale.ROOT) : "";
+            String constraint = constraintOf(problem);
             String message = "the records do not allow this (%s)".formatted(constraint);
             return new StoreFailure(Kind.CONSTRAINT, constraint, message, problem);
         }
@@ -149,12 +160,40 @@ public final class StoreFailure extends RuntimeException {
         return message.contains("No space left") || message.contains("not enough space");
     }
 
+    /** PostgreSQL says it apart from its sentence, which may be in any language and begins with the table. */
+    private static String constraintOf(SQLException problem) {
+        for (Throwable cause : problem) {
+            if (cause instanceof PSQLException refused && refused.getServerErrorMessage() != null) {
+                return Optional.ofNullable(refused.getServerErrorMessage().getConstraint())
+                        .orElse("");
+            }
+        }
+        Matcher name = NAME.matcher(problem.getMessage());
+        return name.find() ? name.group(1).toLowerCase(Locale.ROOT) : "";
+    }
+
     private static Kind kindOf(SQLException problem, String state) {
         Kind ofFile = kindOfFileFailure(problem);
         if (ofFile != Kind.OTHER) {
             return ofFile;
         }
-        return state.startsWith("08") ? Kind.BROKEN : kindOf(problem.getErrorCode());
+        Kind ofState = kindOf(state);
+        return ofState != Kind.OTHER ? ofState : kindOf(problem.getErrorCode());
+    }
+
+    /** What PostgreSQL says (its manual's appendix "PostgreSQL Error Codes"); of H2's own states only those of class 08 are among these. */
+    private static Kind kindOf(String state) {
+        return switch (state) {
+            // idle in a transaction, ended by an administrator, by a crash, not ready yet
+            case "25P03", "57P01", "57P02", "57P03" -> Kind.BROKEN;
+            case "55P03" -> Kind.BUSY;
+            case "53100" -> Kind.DISK_FULL;
+            case "58030" -> Kind.DISK_FAILS;
+            case "XX001", "XX002" -> Kind.DAMAGED;
+            // wrong name or password, no right, no such database, too many connections
+            case NO_PASSWORD, "28000", "28P01", "42501", "3D000", "53300" -> Kind.REFUSED;
+            default -> state.startsWith("08") ? Kind.BROKEN : Kind.OTHER;
+        };
     }
 
     private static Kind kindOf(int errorCode) {
@@ -172,7 +211,7 @@ public final class StoreFailure extends RuntimeException {
 
     /**
      * H2 wraps what befell its file several times over. A file that was closed under it, or that it stopped waiting for because of
-     * an interrupt, is opened again and no harm done.
+     * an interrupt, is opened again and no harm done; nor is any when the owner of the file goes in the middle of an answer to a guest.
      */
     private static Kind kindOfFileFailure(SQLException problem) {
         // goes through the causes, and through the failures chained behind that of a batch with their causes
@@ -191,7 +230,10 @@ public final class StoreFailure extends RuntimeException {
                     || message.contains("not found in primary index")) {
                 return Kind.DAMAGED;
             }
-            if (cause instanceof ClosedChannelException || cause instanceof InterruptedException) {
+            if (cause instanceof ClosedChannelException
+                    || cause instanceof InterruptedException
+                    || cause instanceof EOFException
+                    || cause instanceof SocketException) {
                 return Kind.BROKEN;
             }
         }
@@ -206,9 +248,16 @@ public final class StoreFailure extends RuntimeException {
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
             case READ_ONLY -> "the file may not be written to; make its disk writable and start again";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
+            case REFUSED ->
+                "the database refuses us: %s (passwords are read from PGPASSWORD or ~/.pgpass)"
+                        .formatted(firstLine(said));
             case BROKEN -> "the connection to the records broke";
             case NOT_LET_IN -> "no terminal may do this; do it at the machine that has the records";
-            default -> "the database said: " + said.lines().findFirst().orElse("nothing");
+            default -> "the database said: " + firstLine(said);
         };
+    }
+
+    private static String firstLine(String said) {
+        return said.lines().findFirst().orElse("nothing").replaceAll("\\.$", "");
     }
 }

@@ -7,7 +7,6 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import org.shedboard.wire.Splice;
 import org.shedboard.wire.Tunnel;
@@ -36,7 +35,7 @@ record ThroughTunnel(Tunnel tunnel) implements Way {
             Thread porter = new Thread(() -> letDriverIn(door, name, server), "porter");
             porter.setDaemon(true);
             porter.start();
-            return DriverManager.getConnection(Guest.url(door.getLocalPort(), name), Rights.TERMINAL, "");
+            return Home.connect(Guest.url(door.getLocalPort(), name), Rights.TERMINAL, "");
         } catch (IOException problem) {
             Splice.close(server);
             throw new SQLException("no way to the tunnel", "08000", problem);

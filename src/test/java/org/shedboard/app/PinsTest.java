@@ -16,6 +16,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,10 +30,12 @@ import org.shedboard.shop.Shop;
 import org.shedboard.store.JournalRow;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
+import org.shedboard.testing.Records;
 import org.shedboard.words.Words;
 
 /** Real records and hashes of few iterations. The PINs are long, so that no digits of something else can be taken for them. */
 @Timeout(60)
+@Tag("records")
 class PinsTest {
     private static final Instant NOW = Instant.parse("2026-05-12T00:00:00Z");
     private static final Shop SHOP = Seed.shop(Seed.catalogue()).shop();
@@ -49,7 +52,7 @@ class PinsTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
         store.save(new Stamp(NOW, "set-up", "set-up"), "begin", tx -> tx.saveShop(SHOP));
     }
 
@@ -170,7 +173,7 @@ class PinsTest {
         marnieHasOne();
         wrong(4);
         store.close();
-        store = Store.open(home);
+        store = Store.open(Records.at(home));
         assertEquals(waiting(8), check(RIGHT, NOW.plusSeconds(2)));
         assertEquals(new PinVerdict.Wrong(5, Duration.ofSeconds(20)), check(WRONG, NOW.plusSeconds(10)));
     }
@@ -178,7 +181,7 @@ class PinsTest {
     @Test
     void a_wrong_try_at_one_terminal_counts_at_the_other() {
         marnieHasOne();
-        try (Store second = Store.open(home)) {
+        try (Store second = Store.open(Records.at(home))) {
             assertFalse(second.isOwner());
             wrong(2);
             Pins there = at(second, "wash pad");

@@ -2,7 +2,6 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,10 +16,12 @@ import org.shedboard.shop.Machine;
 import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.testing.Records;
 
 /**
  * Prints how long the things that are done all day take in a shop with one drawn year behind it and in the same shop with more, and their
- * ratios. Run by hand; an argument says how many years, ten without. Times are the best of several in one process.
+ * ratios. Run by hand; arguments say how many years, ten without, and where (see {@link Records#named}), a new home without. Times are
+ * the best of several in one process.
  */
 public final class ScaleCount {
     private static final int MACHINES_AT_FIRST = 1_000;
@@ -30,15 +31,18 @@ public final class ScaleCount {
     private record Measured(String name, double millis) {}
 
     private final DrawnYears drawn = new DrawnYears();
-    private final Path home;
+    private final Address address;
 
-    private ScaleCount(Path home) {
-        this.home = home;
+    private ScaleCount(Address address) {
+        this.address = address;
     }
 
     public static void main(String[] arguments) throws IOException {
         int years = arguments.length == 0 ? 10 : Integer.parseInt(arguments[0]);
-        new ScaleCount(Files.createTempDirectory("scale-count")).run(years);
+        Address address = arguments.length > 1
+                ? Records.named(arguments[1])
+                : new Address.InHome(Files.createTempDirectory("scale-count"));
+        new ScaleCount(address).run(years);
     }
 
     private void run(int years) throws IOException {
@@ -59,7 +63,7 @@ public final class ScaleCount {
     }
 
     private void grow(int years) throws IOException {
-        try (Store store = Store.openOrCreate(home)) {
+        try (Store store = Store.openOrCreate(address)) {
             for (int year = 0; year < years; year++) {
                 drawn.machines(MACHINES_A_YEAR);
                 drawn.year(store);
@@ -67,19 +71,16 @@ public final class ScaleCount {
         }
         System.out.printf(
                 Locale.ROOT,
-                "%d visits, %d clock entries, %d machines, %.1f MB%n",
+                "%d visits, %d clock entries, %d machines%n",
                 drawn.visitCount(),
                 drawn.entryCount(),
-                drawn.machines().size(),
-                Files.size(home.resolve("shop.mv.db")) / 1e6);
+                drawn.machines().size());
     }
 
     private Workshop open() {
         Instant morning = drawn.next().atTime(9, 0).atZone(drawn.shop().zone()).toInstant();
         return Workshop.open(
-                new Address.InHome(home),
-                "scale",
-                reader -> Clock.fixed(morning, drawn.shop().zone()));
+                address, "scale", reader -> Clock.fixed(morning, drawn.shop().zone()));
     }
 
     private List<Measured> measured() {

@@ -21,9 +21,11 @@ import org.shedboard.shop.Finding;
 import org.shedboard.shop.Handover;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
+import org.shedboard.testing.Records;
 
 /** What machines take home, what was measured at them and how they were handed over, kept in the records. */
 @Tag("elsewhere")
+@Tag("records")
 class CarriedTest {
     @TempDir
     private Path home;
@@ -32,7 +34,7 @@ class CarriedTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
         save(Samples::base);
     }
 
@@ -47,7 +49,7 @@ class CarriedTest {
 
     private <T> T reread(Function<Reader, T> work) {
         store.close();
-        store = Store.open(home);
+        store = Store.open(Records.at(home));
         return store.read(work);
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.hours.Activity;
@@ -25,7 +26,9 @@ import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WrongTries;
+import org.shedboard.testing.Records;
 
+@Tag("records")
 class ChangeTest {
     @TempDir
     private Path home;
@@ -34,7 +37,7 @@ class ChangeTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
         store.save(STAMP, "begin", Samples::base);
     }
 

@@ -26,9 +26,11 @@ import org.shedboard.shop.Owner;
 import org.shedboard.shop.Promise;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
+import org.shedboard.testing.Records;
 
 /** An owner being forgotten, down to the bytes of the file. */
 @Tag("elsewhere")
+@Tag("records")
 class ForgettingTest {
     private static final Owner BEFORE = new Owner("o1", "Zanderwick, Mossy Bend", "0977 3310 42");
     private static final Owner NOW = new Owner("o1", "Zanderwick, Quillow Bend", "0977 3310 43");
@@ -45,7 +47,7 @@ class ForgettingTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
         store.save(STAMP, "begin", tx -> {
             Samples.base(tx);
             tx.saveOwner(BEFORE);
@@ -135,22 +137,24 @@ class ForgettingTest {
     }
 
     @Test
+    @Tag("file")
     void the_closed_file_has_no_byte_left_of_the_name_or_the_telephone() throws IOException {
         assertFalse(traces().isEmpty(), "the test would not see what it looks for");
         forget();
         store.close();
         assertEquals(List.of(), traces());
-        store = Store.open(home);
+        store = Store.open(Records.at(home));
         assertEquals("o1", store.read(Reader::owners).get(0).name());
     }
 
     @Test
+    @Tag("file")
     void the_file_is_to_be_written_anew_until_somebody_has_closed_it_in_order() {
         forget();
         assertTrue(Files.exists(home.resolve("compact")));
         store.close();
         assertFalse(Files.exists(home.resolve("compact")));
-        store = Store.open(home);
+        store = Store.open(Records.at(home));
     }
 
     /** The traces that stand in any file of the home, as the database writes text: in bytes of its letters. */

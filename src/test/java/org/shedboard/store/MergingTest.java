@@ -20,9 +20,11 @@ import org.shedboard.register.Reading;
 import org.shedboard.register.Rung;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Visit;
+import org.shedboard.testing.Records;
 
 /** Two records of one machine becoming one. */
 @Tag("elsewhere")
+@Tag("records")
 class MergingTest {
     @TempDir
     private Path home;
@@ -34,7 +36,7 @@ class MergingTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
         store.save(STAMP, "begin", Samples::base);
         store.save(STAMP, "came", tx -> tx.saveVisits(List.of(visit, Samples.bareVisit("v2"))));
     }

@@ -59,8 +59,10 @@ import org.shedboard.shop.Step;
 import org.shedboard.shop.Visit;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WrongTries;
+import org.shedboard.testing.Records;
 
 @Tag("elsewhere")
+@Tag("records")
 class RoundTripTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
@@ -71,7 +73,7 @@ class RoundTripTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(home);
+        store = Store.create(Records.at(home));
     }
 
     @AfterEach
@@ -86,7 +88,7 @@ class RoundTripTest {
     /** Read by another opening of the file, so that nothing comes from memory. */
     private <T> T reread(Function<Reader, T> work) {
         store.close();
-        store = Store.open(home);
+        store = Store.open(Records.at(home));
         return store.read(work);
     }
 

@@ -3,6 +3,7 @@ package org.shedboard.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.sql.Connection;
@@ -49,6 +50,18 @@ class StoreFailureTest {
         "90067, 90067, BROKEN",
         "90121, 90121, BROKEN",
         "08006, 0, BROKEN",
+        "57P01, 0, BROKEN",
+        "57P03, 0, BROKEN",
+        "25P03, 0, BROKEN",
+        "55P03, 0, BUSY",
+        "53100, 0, DISK_FULL",
+        "58030, 0, DISK_FAILS",
+        "XX001, 0, DAMAGED",
+        "08004, 0, REFUSED",
+        "28P01, 0, REFUSED",
+        "42501, 0, REFUSED",
+        "53300, 0, REFUSED",
+        "3D000, 0, REFUSED",
         "23505, 23505, CONSTRAINT",
         "42001, 42001, OTHER",
         "HY000, 50000, DISK_FAILS"
@@ -66,8 +79,9 @@ class StoreFailureTest {
         assertEquals(Kind.DISK_FULL, StoreFailure.from(problem).kind());
     }
 
+    /** The last is what a guest sees when the owner of the file goes in the middle of an answer. */
     static Stream<Exception> interrupts() {
-        return Stream.of(new ClosedByInterruptException(), new InterruptedException());
+        return Stream.of(new ClosedByInterruptException(), new InterruptedException(), new EOFException());
     }
 
     @ParameterizedTest

@@ -88,6 +88,8 @@ import picocli.CommandLine.ScopeType;
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,
+            MoveCommand.class,
+            AllShopsCommand.class,
             ServeCommand.class,
             JoinCommand.class,
             ExportCommand.class,

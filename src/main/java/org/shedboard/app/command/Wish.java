@@ -12,6 +12,8 @@ public sealed interface Wish
                 DemoCommand,
                 PinCommand,
                 NumberCommand,
+                MoveCommand,
+                AllShopsCommand,
                 ExportCommand,
                 BackupCommand,
                 RestoreCommand,
