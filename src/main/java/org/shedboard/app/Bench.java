@@ -69,11 +69,25 @@ final class Bench {
      * @param opening opens the shop in a home
      * @param lookEvery how often it looks whether anything has changed
      * @param processors how many the machine has
+     * @param access whether anything may be changed from here
      */
-    record Means(Function<Path, Workshop> opening, Duration lookEvery, int processors) {
+    record Means(Function<Path, Workshop> opening, Duration lookEvery, int processors, Access access) {
+        /** To work with. */
+        Means(Function<Path, Workshop> opening, Duration lookEvery, int processors) {
+            this(opening, lookEvery, processors, Access.WORK);
+        }
+
         /** @param at the moment to see a demonstration from */
         static Means usual(Optional<LocalDateTime> at, int processors) {
-            return new Means(home -> Workshop.open(home, TERMINAL, at), LOOK_EVERY, processors);
+            return usual(at, processors, Access.WORK);
+        }
+
+        static Means usual(Optional<LocalDateTime> at, int processors, Access access) {
+            return new Means(home -> Workshop.open(home, TERMINAL, at, access), LOOK_EVERY, processors, access);
+        }
+
+        boolean looksOnly() {
+            return access == Access.LOOK;
         }
     }
 
@@ -127,9 +141,9 @@ final class Bench {
     private void enter(Path shopHome) {
         workshop.ifPresent(Workshop::close);
         workshop = Optional.of(means.opening().apply(shopHome));
-        draft = Optional.of(new DraftFile(shopHome));
+        draft = Optional.of(new DraftFile(shopHome)).filter(file -> !means.looksOnly());
         look();
-        tell.accept(new Msg.FormKept(draft.get().read()));
+        draft.ifPresent(file -> tell.accept(new Msg.FormKept(file.read())));
     }
 
     void perform(Effect effect, String who) {
@@ -206,6 +220,9 @@ final class Bench {
     }
 
     private void makeShop(Shop shop) {
+        if (means.looksOnly()) {
+            throw new CannotDo("look_only");
+        }
         Catalogue catalogue = Seed.catalogue();
         Workshop.make(home, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
         enter(home);

@@ -27,6 +27,7 @@ import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
+import org.shedboard.day.Signer;
 import org.shedboard.day.Signing;
 import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
@@ -56,6 +57,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private final Store store;
     private final String terminal;
     private final Clock clock;
+    private final Access access;
 
     /** Nothing of the day is read again while the journal has not grown. */
     private record Known(long journal, LocalDate date, Day day) {}
@@ -67,11 +69,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Path home, Store store, String terminal, Clock clock) {
+    private Workshop(Path home, Store store, String terminal, Clock clock, Access access) {
         this.home = home;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
+        this.access = access;
     }
 
     /**
@@ -80,14 +83,22 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
     static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
-        return open(home, terminal, reader -> clockOf(reader, at));
+        return open(home, terminal, at, Access.WORK);
+    }
+
+    static Workshop open(Path home, String terminal, Optional<LocalDateTime> at, Access access) {
+        return open(home, terminal, reader -> clockOf(reader, at), access);
     }
 
     /** @param clock in the zone of the shop */
     static Workshop open(Path home, String terminal, Function<Reader, Clock> clock) {
-        Store store = Store.open(home);
+        return open(home, terminal, clock, Access.WORK);
+    }
+
+    private static Workshop open(Path home, String terminal, Function<Reader, Clock> clock, Access access) {
+        Store store = access.open(home);
         try {
-            return new Workshop(home, store, terminal, store.read(clock));
+            return new Workshop(home, store, terminal, store.read(clock), access);
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -232,21 +243,41 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param signature who signs it; needed where {@link Signing} says so
      */
     Outcome carryOut(Act act, String who, Optional<LocalDate> date, Optional<Signature> signature) {
-        Optional<Refusal> unsigned = signing(act, date, signature);
-        if (unsigned.isPresent()) {
-            return new Outcome.Refused(unsigned.get());
+        Optional<Refusal> no = looking().or(() -> signing(act, date, signature));
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
         }
         return carryOut(act, who, date);
     }
 
+    /** Why nothing is carried out from here; empty where something can be. */
+    private Optional<Refusal> looking() {
+        return access == Access.LOOK ? Optional.of(new Refusal("look_only", List.of())) : Optional.empty();
+    }
+
+    /** Refuses what is about to change something where this only looks. */
+    void expectToWork() {
+        looking().ifPresent(refusal -> {
+            throw new CannotDo(refusal);
+        });
+    }
+
     private Optional<Refusal> signing(Act act, Optional<LocalDate> date, Optional<Signature> signature) {
         Day day = date.map(this::day).orElseGet(this::day);
-        Optional<String> signer = Signing.signerOf(day, act);
-        if (signer.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Signature> own = signature.filter(given -> given.person().id().equals(signer.get()));
-        return own.isEmpty() ? Optional.of(PinWords.needed(day.nameOf(signer.get()))) : signed(own.get());
+        return Signing.signerOf(day, act).flatMap(signer -> signing(day, signer, signature));
+    }
+
+    /** Why a signature, or the lack of one, is not what is asked for. */
+    private Optional<Refusal> signing(Day day, Signer signer, Optional<Signature> signature) {
+        Optional<Signature> own =
+                signature.filter(given -> signer.isMetBy(given.person().id()));
+        return own.isEmpty() ? Optional.of(unsigned(day, signer)) : signed(own.get());
+    }
+
+    private static Refusal unsigned(Day day, Signer signer) {
+        return signer instanceof Signer.Named named
+                ? PinWords.needed(day.nameOf(named.personId()))
+                : PinWords.neededOfAnybody();
     }
 
     /** The first one who ever signs anything in a shop chooses their PIN with that. */
@@ -281,6 +312,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Carries out all of a change that was tried, as one change of the records; where any of it cannot be, none of it is. */
     Outcome keep(WhatIf whatIf, String who) {
+        if (looking().isPresent()) {
+            return new Outcome.Refused(looking().get());
+        }
         Instant now = now();
         try {
             return store.change(new Stamp(now, who, terminal), "WhatIf", tx -> {
@@ -296,9 +330,18 @@ final class Workshop implements AutoCloseable, Seen.Records {
         }
     }
 
-    /** Replaces the catalogue as a whole; refused while the shop's machines or their visits need what it lacks. */
-    void replaceCatalogue(Catalogue catalogue) {
-        store.save(new Stamp(now(), day().inCharge(), terminal), "the catalogue is loaded", tx -> {
+    /**
+     * Replaces the catalogue as a whole; refused while the shop's machines or their visits need what it lacks.
+     *
+     * @param signature of anybody who can sign
+     */
+    void replaceCatalogue(Catalogue catalogue, Signature signature) {
+        expectToWork();
+        signing(day(), new Signer.Anybody(), Optional.of(signature)).ifPresent(refusal -> {
+            throw new CannotDo(refusal);
+        });
+        String who = signature.person().id();
+        store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> {
             List<Fault> faults = CatalogueFit.faults(dayOf(tx), catalogue);
             if (!faults.isEmpty()) {
                 throw new BadFile(faults);

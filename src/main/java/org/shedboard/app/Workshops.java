@@ -18,11 +18,22 @@ record Workshops(Path home, Globals globals) {
         return globals.demo() ? Demonstration.ready(home) : home;
     }
 
+    private Access access() {
+        return globals.lookOnly() ? Access.LOOK : Access.WORK;
+    }
+
+    /** Refuses what would make a shop, or make one anew, where this only looks. */
+    void expectToWork() {
+        if (globals.lookOnly()) {
+            throw new CannotDo("look_only");
+        }
+    }
+
     Workshop open() {
         Path place = place();
         if (!Store.exists(place)) {
             throw new CannotDo("command.no_shop", place);
         }
-        return Workshop.open(place, TERMINAL, globals.at());
+        return Workshop.open(place, TERMINAL, globals.at(), access());
     }
 }

@@ -2,14 +2,12 @@ package org.shedboard.store;
 
 import java.io.File;
 import java.io.IOException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.stream.Stream;
 
 /** The directory that holds a shop's records, and the names of the files in it. */
 record Home(Path directory) {
@@ -57,6 +55,7 @@ record Home(Path directory) {
     void markToCompact() {
         try {
             Files.write(toCompact(), new byte[0]);
+            OwnersEyes.only(toCompact());
         } catch (IOException problem) {
             throw unusable(problem);
         }
@@ -112,22 +111,28 @@ record Home(Path directory) {
         makeDirectory(backups());
     }
 
+    /** Takes the records, and copies of them, from everybody but their owner: the database makes its files by the umask. */
+    void keepToOwner() {
+        OwnersEyes.only(file());
+        OwnersEyes.onlyAllIn(backups());
+    }
+
     private static void makeDirectory(Path wanted) {
         try {
-            Files.createDirectories(wanted, ownersOnly("rwx------"));
+            Files.createDirectories(wanted, OwnersEyes.ofDirectory());
+            if (isEmpty(wanted)) {
+                OwnersEyes.only(wanted);
+            }
         } catch (IOException problem) {
             throw unusable(problem);
         }
     }
 
-    /** What makes a new file or directory its owner's only; nothing where the file system knows no such thing. */
-    static FileAttribute<?>[] ownersOnly(String permissions) {
-        boolean isPosix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return isPosix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
+    /** An empty directory that is to be a home becomes nobody else's; one that others have something in is left as it is. */
+    private static boolean isEmpty(Path directory) throws IOException {
+        try (Stream<Path> files = Files.list(directory)) {
+            return files.findAny().isEmpty();
+        }
     }
 
     /** Opens the file as its only owner; it must be there unless it may be made. */

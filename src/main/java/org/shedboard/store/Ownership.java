@@ -52,6 +52,7 @@ final class Ownership implements Link.Tie {
         try {
             Connection reading = home.connect(false);
             Connection writing = home.connect(false);
+            home.keepToOwner();
             return new Link(
                     new Sql(reading, Connection.TRANSACTION_REPEATABLE_READ),
                     new Sql(writing, Connection.TRANSACTION_READ_COMMITTED),
@@ -102,6 +103,7 @@ final class Ownership implements Link.Tie {
         try {
             shutDown();
         } finally {
+            home.keepToOwner();
             OWN.remove(home);
         }
     }

@@ -24,14 +24,16 @@ public final class Store implements AutoCloseable {
 
     private final Home home;
     private final Door door;
+    private final boolean looksOnly;
     /** Null while there is no way to the records. */
     private Link link;
 
     private boolean isClosed;
 
-    private Store(Home home, Door door) {
+    private Store(Home home, Door door, boolean looksOnly) {
         this.home = home;
         this.door = door;
+        this.looksOnly = looksOnly;
         this.link = door.enter();
     }
 
@@ -55,9 +57,18 @@ public final class Store implements AutoCloseable {
     }
 
     static Store open(Path home, Schema schema) {
+        return open(home, schema, false);
+    }
+
+    /** Opens the records in this home for nothing but reading: every change through it fails. */
+    public static Store openToLook(Path home) {
+        return open(home, new Schema(Migration.all()), true);
+    }
+
+    private static Store open(Path home, Schema schema, boolean looksOnly) {
         Home place = Home.at(home);
         place.expectShop();
-        return new Store(place.real(), new Door(place.real(), schema, false));
+        return new Store(place.real(), new Door(place.real(), schema, false), looksOnly);
     }
 
     /** Makes empty records in this home; fails when there are some. */
@@ -72,7 +83,7 @@ public final class Store implements AutoCloseable {
     public static Store openOrCreate(Path home) {
         Home place = Home.at(home);
         place.create();
-        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true));
+        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true), false);
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */
@@ -92,6 +103,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
+        expectToWork();
         return persist(new Attempt<>(stamp, what, work)::over);
     }
 
@@ -100,7 +112,14 @@ public final class Store implements AutoCloseable {
      * closes it does so, also when this one ends before.
      */
     public void compactWhenClosed() {
+        expectToWork();
         home.markToCompact();
+    }
+
+    private void expectToWork() {
+        if (looksOnly) {
+            throw new StoreFailure(StoreFailure.Kind.LOOK_ONLY, "this terminal only looks; nothing is changed from it");
+        }
     }
 
     /** A change that has nothing to tell. */

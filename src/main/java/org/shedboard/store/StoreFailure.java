@@ -35,6 +35,8 @@ public final class StoreFailure extends RuntimeException {
         BUSY,
         /** The connection to the owner of the file broke; the store goes on by itself where it can. */
         BROKEN,
+        /** The store was opened to look only. */
+        LOOK_ONLY,
         OTHER
     }
 

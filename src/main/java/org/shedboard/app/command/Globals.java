@@ -15,6 +15,7 @@ import org.shedboard.look.Scheme;
  * @param json whether to answer as JSON
  * @param scheme the colours that were asked for
  * @param mouse whether pointing at the full screen may press its keys
+ * @param lookOnly whether nothing may be changed from here
  */
 public record Globals(
         Optional<Path> home,
@@ -23,12 +24,13 @@ public record Globals(
         boolean ascii,
         boolean json,
         Optional<Scheme> scheme,
-        boolean mouse) {
+        boolean mouse,
+        boolean lookOnly) {
     public static final Globals USUAL =
-            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty(), true);
+            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty(), true, false);
 
     /** The same about the demonstration. */
     public Globals ofDemonstration() {
-        return new Globals(home, true, at, ascii, json, scheme, mouse);
+        return new Globals(home, true, at, ascii, json, scheme, mouse, lookOnly);
     }
 }

@@ -113,8 +113,11 @@ final class Root {
     @Option(names = "--no-mouse", descriptionKey = "option.all.no_mouse", scope = ScopeType.INHERIT)
     private boolean noMouse;
 
+    @Option(names = "--look-only", descriptionKey = "option.all.look_only", scope = ScopeType.INHERIT)
+    private boolean lookOnly;
+
     Globals globals() {
-        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse);
+        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse, lookOnly);
     }
 
     private Optional<Scheme> scheme() {
