@@ -14,10 +14,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** One connection on which transactions follow each other; every failure comes out as a {@link StoreFailure}. */
 final class Sql implements AutoCloseable {
+    /** So many rows of a long answer are fetched at a time, where the database can do so. */
+    private static final int HELD_ROWS = 500;
+
     private final Connection connection;
     /** Statements once prepared, by text; they live as long as the connection and save a round trip each. */
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
@@ -71,6 +75,20 @@ final class Sql implements AutoCloseable {
                 all.add(Cells.read(table, rows));
             }
             return all;
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    /** Hands over rows of a table one by one; what follows the table's name chooses and orders them. */
+    void each(Table table, String rest, Consumer<Cells> work) {
+        try (PreparedStatement statement = connection.prepareStatement(table.select() + rest)) {
+            statement.setFetchSize(HELD_ROWS);
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    work.accept(Cells.read(table, rows));
+                }
+            }
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }
