@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.CheckUp;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
+import org.shedboard.app.command.DoctorCommand;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
@@ -77,6 +79,11 @@ final class Commands {
         }
         if (wish instanceof PinCommand pin) {
             return pin(pin);
+        }
+        if (wish instanceof DoctorCommand) {
+            CheckUp found = new Doctor(program.around(), program.workshops()).look();
+            program.answer(found.answer());
+            return found.isSound() ? Shedboard.DONE : Shedboard.COULD_NOT;
         }
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));

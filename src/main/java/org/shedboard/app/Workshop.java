@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
@@ -32,6 +33,7 @@ import org.shedboard.day.Signing;
 import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.forecast.Foresight;
+import org.shedboard.hours.ClockCheck;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
@@ -41,6 +43,7 @@ import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
+import org.shedboard.store.Audit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -220,6 +223,46 @@ final class Workshop implements AutoCloseable, Seen.Records {
     @Override
     public History history(String machineId) {
         return store.read(reader -> reader.history(machineId));
+    }
+
+    /** Whether this process has the file open itself. */
+    boolean isOwner() {
+        return store.isOwner();
+    }
+
+    boolean isDemonstration() {
+        return store.read(ShopClock::isDemonstration);
+    }
+
+    /** When the journal's first change was made. */
+    Optional<Instant> firstChange() {
+        return store.read(Reader::firstChange);
+    }
+
+    /** How many visits there ever were; reads every one of them. */
+    int countVisits() {
+        return store.read(reader ->
+                reader.visitsOpenOrEndedSince(Instant.ofEpochSecond(0)).size());
+    }
+
+    /** The journal held against the tables. */
+    Audit audit() {
+        return store.read(Reader::audit);
+    }
+
+    /** What cannot be of all clock entries there ever were. */
+    List<ClockCheck.Fault> checkClock() {
+        LocalDate from = LocalDate.ofEpochDay(0);
+        LocalDate until = today().plusYears(1);
+        return store.read(reader -> ClockCheck.of(
+                reader.entries(
+                        from.atStartOfDay(zone()).toInstant(),
+                        until.atStartOfDay(zone()).toInstant()),
+                reader.openings(from, until).stream()
+                        .filter(opening -> opening.closed().isPresent())
+                        .map(Opening::date)
+                        .collect(Collectors.toSet()),
+                zone()));
     }
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */

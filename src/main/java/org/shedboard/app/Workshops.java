@@ -29,6 +29,16 @@ record Workshops(Path home, Globals globals) {
         }
     }
 
+    /** Where its records are, or would be: nothing is made. */
+    Path lookAt() {
+        return globals.demo() ? Homes.demonstration(home) : home;
+    }
+
+    /** The shop that is there, to look at it whatever else may be done. */
+    Workshop openToLook() {
+        return Workshop.open(lookAt(), TERMINAL, globals.at(), Access.LOOK);
+    }
+
     Workshop open() {
         Path place = place();
         if (!Store.exists(place)) {

@@ -83,6 +83,7 @@ import picocli.CommandLine.ScopeType;
             RegisterCommands.Forget.class,
             NumberCommand.class,
             PinCommand.class,
+            DoctorCommand.class,
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,

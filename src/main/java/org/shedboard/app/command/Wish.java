@@ -5,7 +5,14 @@ import java.util.Optional;
 
 /** What one command line asks for. */
 public sealed interface Wish
-        permits Wish.OnTheDay, PackCommand, BenchCommand, LoadCommand, DemoCommand, PinCommand, NumberCommand {
+        permits Wish.OnTheDay,
+                PackCommand,
+                BenchCommand,
+                LoadCommand,
+                DemoCommand,
+                PinCommand,
+                NumberCommand,
+                DoctorCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);
