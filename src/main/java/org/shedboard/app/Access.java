@@ -1,6 +1,6 @@
 package org.shedboard.app;
 
-import java.nio.file.Path;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
 /** What may be done with a shop from here. */
@@ -10,7 +10,7 @@ enum Access {
     /** Nothing but looking: no change gets as far as the records. */
     LOOK;
 
-    Store open(Path home) {
-        return this == LOOK ? Store.openToLook(home) : Store.open(home);
+    Store open(Address address) {
+        return this == LOOK ? Store.openToLook(address) : Store.open(address);
     }
 }

@@ -1,6 +1,5 @@
 package org.shedboard.app;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -32,25 +31,27 @@ import org.shedboard.files.Seed;
 import org.shedboard.shop.Person;
 import org.shedboard.shop.Pin;
 import org.shedboard.shop.Shop;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.tally.SpanTally;
+import org.shedboard.words.When;
 import org.shedboard.words.Words;
 
 /**
  * What goes on beside the screen: one thread that opens the shop, saves acts and works out quotes, one after another, and in
- * between looks once a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
+ * between looks twice a second whether the minute has turned or another terminal has changed something. Whatever comes of it is
  * told as a message.
  */
 final class Bench {
     private static final int CHANCE_TO_PROMISE = 80;
-    private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
+    private static final Duration LOOK_EVERY = Duration.ofMillis(500);
     /** So long a day that is tried is packed; nobody waits longer to see what it comes to. */
     private static final SearchLimit A_TRIAL = SearchLimit.ofTime(Duration.ofSeconds(3));
 
     private static final String TERMINAL = "board";
 
-    private final Path home;
+    private final Address address;
     private final Means means;
     private final Consumer<Msg> tell;
     private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
@@ -58,22 +59,28 @@ final class Bench {
     private final BackgroundSearch search;
     private final BetterPlans betterPlans;
     private final DayWatch watch;
+    private final SafeWatch safety;
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
+    /** Whether the records could not be reached when they were looked at last. */
+    private boolean isAway;
+    /** What is to be opened as soon as it can be reached. */
+    private Optional<Address> wanted = Optional.empty();
+
     private volatile boolean over;
 
     /**
      * What it works with.
      *
-     * @param opening opens the shop in a home
+     * @param opening opens the shop at an address
      * @param lookEvery how often it looks whether anything has changed
      * @param processors how many the machine has
      * @param access whether anything may be changed from here
      */
-    record Means(Function<Path, Workshop> opening, Duration lookEvery, int processors, Access access) {
+    record Means(Function<Address, Workshop> opening, Duration lookEvery, int processors, Access access) {
         /** To work with. */
-        Means(Function<Path, Workshop> opening, Duration lookEvery, int processors) {
+        Means(Function<Address, Workshop> opening, Duration lookEvery, int processors) {
             this(opening, lookEvery, processors, Access.WORK);
         }
 
@@ -83,7 +90,7 @@ final class Bench {
         }
 
         static Means usual(Optional<LocalDateTime> at, int processors, Access access) {
-            return new Means(home -> Workshop.open(home, TERMINAL, at, access), LOOK_EVERY, processors, access);
+            return new Means(address -> Workshop.open(address, TERMINAL, at, access), LOOK_EVERY, processors, access);
         }
 
         boolean looksOnly() {
@@ -91,25 +98,28 @@ final class Bench {
         }
     }
 
-    Bench(Path home, Means means, Consumer<Msg> tell) {
-        this.home = home;
+    Bench(Address address, Means means, Consumer<Msg> tell) {
+        this.address = address;
         this.means = means;
         this.tell = tell;
         this.search = new BackgroundSearch(means.processors(), tell);
         this.betterPlans = new BetterPlans(search);
         this.watch = new DayWatch(tell);
+        this.safety = new SafeWatch(tell);
     }
 
     void start() {
         thread.start();
         search.start();
         watch.start();
+        safety.start();
     }
 
     /** Finishes what is under way, then closes the records. */
     void close() {
         search.close();
         watch.close();
+        safety.close();
         over = true;
         jobs.add(() -> {});
         try {
@@ -121,8 +131,11 @@ final class Bench {
 
     void open() {
         jobs.add(() -> {
-            if (Store.exists(home)) {
-                enter(home);
+            if (!(address instanceof Address.InHome)) {
+                wanted = Optional.of(address);
+                lookAround();
+            } else if (Store.exists(address)) {
+                enter(address);
             } else {
                 tell.accept(new Msg.NoShop());
             }
@@ -130,7 +143,7 @@ final class Bench {
     }
 
     void openDemonstration() {
-        jobs.add(() -> enter(Demonstration.ready(home)));
+        jobs.add(() -> enter(Demonstration.ready(address.home())));
     }
 
     /** Keeps a form that is half filled in, or no longer. */
@@ -138,12 +151,13 @@ final class Bench {
         jobs.add(() -> draft.ifPresent(file -> file.keep(form)));
     }
 
-    private void enter(Path shopHome) {
+    private void enter(Address shop) {
         workshop.ifPresent(Workshop::close);
-        workshop = Optional.of(means.opening().apply(shopHome));
-        draft = Optional.of(new DraftFile(shopHome)).filter(file -> !means.looksOnly());
+        workshop = Optional.of(means.opening().apply(shop));
+        draft = Optional.of(new DraftFile(shop.home())).filter(file -> !means.looksOnly());
         look();
         draft.ifPresent(file -> tell.accept(new Msg.FormKept(file.read())));
+        safety.watch(workshop.get());
     }
 
     void perform(Effect effect, String who) {
@@ -201,11 +215,12 @@ final class Bench {
 
     private void keep(Effect.Keep keep, String who) {
         WhatIf whatIf = keep.whatIf();
-        if (workshop.orElseThrow().keep(whatIf.postedAs(keep.shown()), who) instanceof Outcome.Refused refused) {
-            tell.accept(new Msg.NotKept(whatIf, refused.refusal()));
-        } else {
+        Outcome outcome = workshop.orElseThrow().keep(whatIf.postedAs(keep.shown()), who);
+        if (outcome instanceof Outcome.Done done) {
             look();
-            tell.accept(new Msg.Kept(whatIf));
+            tell.accept(new Msg.Kept(whatIf, done.trace()));
+        } else {
+            tell.accept(new Msg.NotKept(whatIf, ((Outcome.Refused) outcome).refusal()));
         }
     }
 
@@ -224,8 +239,8 @@ final class Bench {
             throw new CannotDo("look_only");
         }
         Catalogue catalogue = Seed.catalogue();
-        Workshop.make(home, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
-        enter(home);
+        Workshop.make(address, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
+        enter(address);
     }
 
     private void carryOut(Effect.CarryOut carry, String who) {
@@ -293,7 +308,7 @@ final class Bench {
         while (!over) {
             try {
                 Optional.ofNullable(jobs.poll(means.lookEvery().toMillis(), TimeUnit.MILLISECONDS))
-                        .ifPresentOrElse(this::run, () -> run(this::lookIfMoved));
+                        .ifPresentOrElse(this::run, () -> run(this::lookAround));
             } catch (InterruptedException stopped) {
                 over = true;
             }
@@ -303,13 +318,41 @@ final class Bench {
         }
     }
 
-    private void lookIfMoved() {
-        if (workshop.isPresent()) {
-            Workshop shop = workshop.get();
-            boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
-            if (minuteTurned || shop.hasMovedOn()) {
-                look();
+    /** What was seen last stays on the board while the records are away; when they are back, it is seen anew. */
+    private void lookAround() {
+        try {
+            if (wanted.isPresent()) {
+                enter(wanted.get());
+                wanted = Optional.empty();
+            } else if (workshop.isPresent()) {
+                lookIfMoved(workshop.get());
             }
+        } catch (StoreFailure failure) {
+            if (!mayComeBack(failure)) {
+                wanted = Optional.empty();
+                throw failure;
+            }
+            isAway = true;
+            tell.accept(new Msg.RecordsAway(away(failure)));
+        }
+    }
+
+    private static boolean mayComeBack(StoreFailure failure) {
+        return failure.kind() == StoreFailure.Kind.UNREACHABLE || failure.kind() == StoreFailure.Kind.BROKEN;
+    }
+
+    private String away(StoreFailure failure) {
+        return workshop.map(shop -> Words.say(
+                        "app.records_away", failure.getMessage(), When.CLOCK.say(minuteSeen.atZone(shop.zone()))))
+                .orElseGet(() -> Words.say("app.records_awaited", failure.getMessage()));
+    }
+
+    private void lookIfMoved(Workshop shop) {
+        boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
+        boolean movedOn = shop.hasMovedOn();
+        if (minuteTurned || isAway || movedOn) {
+            look();
+            isAway = false;
         }
     }
 

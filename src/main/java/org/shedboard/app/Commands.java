@@ -1,16 +1,22 @@
 package org.shedboard.app;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.app.command.Answer;
+import org.shedboard.app.command.BackupCommand;
 import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.CheckUp;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
 import org.shedboard.app.command.DoctorCommand;
+import org.shedboard.app.command.ExportCommand;
+import org.shedboard.app.command.JoinCommand;
 import org.shedboard.app.command.LoadCommand;
 import org.shedboard.app.command.NoticesCommand;
 import org.shedboard.app.command.NumberCommand;
@@ -19,7 +25,9 @@ import org.shedboard.app.command.PackTerms;
 import org.shedboard.app.command.PinCommand;
 import org.shedboard.app.command.PlanText;
 import org.shedboard.app.command.Reply;
+import org.shedboard.app.command.RestoreCommand;
 import org.shedboard.app.command.Seen;
+import org.shedboard.app.command.ServeCommand;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
 import org.shedboard.day.Acts;
@@ -34,6 +42,7 @@ import org.shedboard.files.Reading;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.register.Notice;
+import org.shedboard.store.Store;
 
 /** Does what a command line asks for. */
 final class Commands {
@@ -55,6 +64,7 @@ final class Commands {
         }
         CommandLines.Read.Asked asked = (CommandLines.Read.Asked) read;
         program.with(asked.globals());
+        program.globals().atServer().ifPresent(server -> Joining.whereNeeded(program, server));
         return asked.wish().isPresent() ? perform(asked.wish().get()) : program.start();
     }
 
@@ -70,9 +80,16 @@ final class Commands {
             return new Benching(program.voice(), program.around(), json).run(bench);
         }
         if (wish instanceof LoadCommand load) {
-            String text = Input.text(load.file(), program.around().in());
-            Loading loading = new Loading(program.workshops(), PinReader.of(program.around()));
-            return program.answer(loading.load(text, load.by()));
+            return load(load);
+        }
+        if (wish instanceof BackupCommand backup) {
+            return program.answer(new Safeguarding(program.workshops()).backUp(backup));
+        }
+        if (wish instanceof RestoreCommand restore) {
+            return program.answer(new Safeguarding(program.workshops()).restore(restore));
+        }
+        if (wish instanceof ExportCommand export) {
+            return export(export);
         }
         if (wish instanceof DemoCommand demo) {
             return demo(demo);
@@ -88,7 +105,31 @@ final class Commands {
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));
         }
+        if (wish instanceof ServeCommand serve) {
+            return new ServeRun(program).run(serve);
+        }
+        if (wish instanceof JoinCommand join) {
+            return program.answer(new Joining(program, join.server()).join(join));
+        }
         throw new IllegalArgumentException("nothing performs " + wish);
+    }
+
+    private int load(LoadCommand load) {
+        Loading loading = new Loading(program.workshops(), PinReader.of(program.around()));
+        try (InputStream in = Input.open(load.file(), program.around().in())) {
+            Answer answer = Store.isRecords(Input.beginning(in))
+                    ? loading.records(in)
+                    : loading.load(Input.text(load.file(), in), load.by());
+            return program.answer(answer);
+        } catch (IOException unreadable) {
+            throw new CannotDo("command.file_unreadable", load.file(), unreadable.getMessage());
+        }
+    }
+
+    private int export(ExportCommand export) {
+        try (Workshop workshop = program.workshops().open()) {
+            return program.answer(export.answer(Output.write(export.file(), workshop::export)));
+        }
     }
 
     /** Of the demonstration where it is seen from another moment; a number is told about without any shop. */

@@ -6,15 +6,16 @@ import org.shedboard.app.command.CannotDo;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
 /** The demonstration shop. */
 final class Demonstration {
     private Demonstration() {}
 
-    /** The home of the demonstration inside this home; made when there is none yet. */
-    static Path ready(Path home) {
-        Path place = Homes.demonstration(home);
+    /** Where the demonstration inside this home is; made when there is none yet. */
+    static Address ready(Path home) {
+        Address place = new Address.InHome(Homes.demonstration(home));
         if (!Store.exists(place)) {
             Catalogue catalogue = Seed.catalogue();
             Setup setup = Seed.shop(catalogue);
@@ -24,7 +25,7 @@ final class Demonstration {
     }
 
     /** As {@link #ready}, but made anew. Whatever else stands in its place is left alone. */
-    static Path fresh(Path home) {
+    static Address fresh(Path home) {
         Path place = Homes.demonstration(home);
         if (Store.exists(place)) {
             expectDemonstration(place);

@@ -38,7 +38,7 @@ final class Doctor {
     Doctor(Surroundings around, Workshops workshops) {
         this.around = around;
         this.workshops = workshops;
-        this.place = workshops.lookAt();
+        this.place = workshops.lookAt().home();
     }
 
     CheckUp look() {
@@ -125,7 +125,7 @@ final class Doctor {
 
     /** Where the records cannot be opened, nothing in them is looked at. */
     private List<Looked> records() {
-        if (!Store.exists(place)) {
+        if (!Store.exists(workshops.lookAt())) {
             return unopened(
                     Looked.not(Part.BACKUPS, Words.say("doctor.shop.none", place)),
                     Words.say("doctor.shop.none", place),

@@ -2,11 +2,11 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.shedboard.app.command.Globals;
 import org.shedboard.look.Scheme;
+import org.shedboard.store.Address;
 import org.shedboard.term.Display;
 
 /** The full screen from start to end: whatever ends it, the records are closed and the terminal is given back. */
@@ -30,11 +30,11 @@ final class FullScreen {
         this.manner = manner;
     }
 
-    void run(Path home, Globals globals, int processors) throws IOException {
+    void run(Address address, Globals globals, int processors) throws IOException {
         try (Display display = Display.open(manner.scheme(), manner.takesMouse())) {
             Access access = globals.lookOnly() ? Access.LOOK : Access.WORK;
             Session session =
-                    new Session(display, home, globals.demo(), globals.at(), manner.isAscii(), processors, access);
+                    new Session(display, address, globals.demo(), globals.at(), manner.isAscii(), processors, access);
             runGuarded(session);
         } finally {
             ended.countDown();

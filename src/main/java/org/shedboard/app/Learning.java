@@ -2,6 +2,7 @@ package org.shedboard.app;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,6 +14,7 @@ import org.shedboard.forecast.Experience;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.shop.Machine;
 import org.shedboard.shop.Shop;
+import org.shedboard.shop.Visit;
 import org.shedboard.store.Reader;
 
 /** What a shop learns from its finished work, which is read again only when something in it has changed. */
@@ -21,8 +23,6 @@ final class Learning {
     private static final int MEMORY_DAYS = 3 * 365;
     /** More teach next to nothing new, and each start would take longer to read them; an invented figure. */
     private static final int MOST_VISITS = 600;
-    /** Longer than a visit is with us, so that all the work on those that are remembered is. */
-    private static final int LONGEST_VISIT_DAYS = 365;
 
     /** All that what was learned hangs on. */
     private record State(
@@ -32,9 +32,9 @@ final class Learning {
             Shop shop,
             Set<Kind> machines,
             HoursRules hoursRules) {
-        static State of(Reader reader, Books books, LocalDate date) {
+        static State of(Reader reader, Books books, LocalDate date, Instant since) {
             return new State(
-                    reader.stateOfFinishedWork(),
+                    reader.stateOfFinishedWork(since),
                     date,
                     books.catalogue(),
                     books.shop(),
@@ -63,19 +63,29 @@ final class Learning {
     /** These books with what the records have taught by this moment. */
     synchronized Books taught(Reader reader, Books books, Instant now) {
         LocalDate date = LocalDate.ofInstant(now, books.shop().zone());
-        State state = State.of(reader, books, date);
+        Instant since = startOf(firstDate(reader, date, books), books);
+        State state = State.of(reader, books, date, since);
         Books before = known.map(seen -> books.with(books.foresight().with(seen.experience())))
                 .orElse(books);
         if (known.filter(seen -> state.goesOnFrom(seen.state())).isPresent()) {
             return before;
         }
-        LocalDate first = firstDate(reader, date, books);
-        Instant since = startOf(first, books);
-        Instant firstWork = startOf(first.minusDays(LONGEST_VISIT_DAYS), books);
         Instant until = now.plusSeconds(1);
-        Books taught = before.learningFrom(reader.finishedVisits(since, until), reader.entries(firstWork, until), now);
+        List<Visit> finished = reader.finishedVisits(since, until);
+        Instant firstWork = firstWork(finished, since, books);
+        Books taught = before.learningFrom(finished, reader.entries(firstWork, until), now);
         known = Optional.of(new Known(state, taught.experience()));
         return taught;
+    }
+
+    /** The start of the first day on which there can be work on one of these visits. */
+    private static Instant firstWork(List<Visit> finished, Instant since, Books books) {
+        Instant arrived = finished.stream()
+                .map(visit -> visit.intake().arrives())
+                .min(Comparator.naturalOrder())
+                .filter(since::isAfter)
+                .orElse(since);
+        return startOf(LocalDate.ofInstant(arrived, books.shop().zone()), books);
     }
 
     /** The first of whole days, so that all that is finished on one day is learned from or none of it. */

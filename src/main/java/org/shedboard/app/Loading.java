@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
@@ -19,17 +20,18 @@ import org.shedboard.files.Reading;
 import org.shedboard.files.Seed;
 import org.shedboard.files.ShopFile;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
-/** Loads a file into a home: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
+/** Loads a file at an address: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
 final class Loading {
     private final Workshops workshops;
-    private final Path home;
+    private final Address address;
     private final PinReader reader;
 
     Loading(Workshops workshops, PinReader reader) {
         this.workshops = workshops;
-        this.home = workshops.place();
+        this.address = workshops.place();
         this.reader = reader;
     }
 
@@ -41,6 +43,13 @@ final class Loading {
             case SHOP -> shop(text);
             case OTHER -> throw new CannotDo("command.load.neither");
         };
+    }
+
+    /** What {@code export} wrote. */
+    Answer records(InputStream in) {
+        workshops.expectToWork();
+        Path home = Homes.expectHome(address);
+        return Loaded.of(home, Store.load(home, in));
     }
 
     private static <T> T expect(Reading<T> reading) {
@@ -65,13 +74,13 @@ final class Loading {
     }
 
     private Answer shop(String text) {
-        if (Store.exists(home)) {
-            throw new CannotDo("command.load.shop_exists", home);
+        if (Store.exists(address)) {
+            throw new CannotDo("command.load.shop_exists", address.home());
         }
         Catalogue catalogue = Seed.catalogue();
         Setup setup = expect(ShopFile.read(text, catalogue));
         expectToBegin(catalogue, setup);
-        Workshop.make(home, catalogue, setup);
+        Workshop.make(address, catalogue, setup);
         return Loaded.of(setup);
     }
 

@@ -2,7 +2,6 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -23,6 +22,7 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Spot;
 import org.shedboard.screen.Press;
 import org.shedboard.screen.View;
+import org.shedboard.store.Address;
 import org.shedboard.term.Display;
 import org.shedboard.term.Event;
 
@@ -59,20 +59,20 @@ final class Session {
     private Optional<Grid> painted = Optional.empty();
 
     /**
-     * @param home where the shop is, or will be
+     * @param address where the shop is, or will be
      * @param at the moment to see a demonstration from
      * @param processors how many the machine has
      * @param access whether anything may be changed from here
      */
     Session(
             Display display,
-            Path home,
+            Address address,
             boolean demonstration,
             Optional<LocalDateTime> at,
             boolean ascii,
             int processors,
             Access access) {
-        this(display, home, demonstration, Bench.Means.usual(at, processors, access), ascii, Session::monotonic);
+        this(display, address, demonstration, Bench.Means.usual(at, processors, access), ascii, Session::monotonic);
     }
 
     /**
@@ -80,7 +80,7 @@ final class Session {
      */
     Session(
             Display display,
-            Path home,
+            Address address,
             boolean demonstration,
             Bench.Means means,
             boolean ascii,
@@ -90,7 +90,7 @@ final class Session {
         this.ascii = ascii;
         Board starting = Board.starting(ZoneId.systemDefault());
         this.board = means.looksOnly() ? starting.lookingOnly() : starting;
-        this.bench = new Bench(home, means, msg -> queue.add(new Happening.Told(msg)));
+        this.bench = new Bench(address, means, msg -> queue.add(new Happening.Told(msg)));
         if (demonstration) {
             bench.openDemonstration();
         } else {

@@ -47,7 +47,7 @@ final class Shedboard {
         } catch (CannotDo cannot) {
             return end(COULD_NOT, List.of(cannot.getMessage()));
         } catch (StoreFailure failure) {
-            return end(COULD_NOT, List.of(Words.say("app.records", failure.getMessage())));
+            return end(isBadFile(failure) ? WRONG : COULD_NOT, List.of(Words.say("app.records", failure.getMessage())));
         } catch (WrongUse wrong) {
             return end(WRONG, List.of(wrong.getMessage(), Words.say("command.hint", "shedboard COMMAND")));
         } catch (BadFile bad) {
@@ -55,6 +55,10 @@ final class Shedboard {
         } catch (RuntimeException | Error fault) {
             return end(COULD_NOT, List.of(logged(fault)));
         }
+    }
+
+    private static boolean isBadFile(StoreFailure failure) {
+        return failure.kind() == StoreFailure.Kind.BAD_FILE;
     }
 
     private int end(int status, List<String> lines) {
@@ -135,7 +139,7 @@ final class Shedboard {
         }
         try {
             FullScreen.Manner manner = new FullScreen.Manner(isAscii(), scheme(), globals.mouse());
-            new FullScreen(new Log(home()), manner).run(home(), globals, around.processors());
+            new FullScreen(new Log(home()), manner).run(Homes.address(home(), globals), globals, around.processors());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -1,5 +1,7 @@
 package org.shedboard.app;
 
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -43,6 +45,7 @@ import org.shedboard.shop.KeptPin;
 import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
+import org.shedboard.store.Address;
 import org.shedboard.store.Audit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
@@ -56,7 +59,7 @@ import org.shedboard.tally.LookBack;
  * the day as it is in the records at that moment, so that two terminals never overlook each other.
  */
 final class Workshop implements AutoCloseable, Seen.Records {
-    private final Path home;
+    private final Address address;
     private final Store store;
     private final String terminal;
     private final Clock clock;
@@ -72,8 +75,8 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Path home, Store store, String terminal, Clock clock, Access access) {
-        this.home = home;
+    private Workshop(Address address, Store store, String terminal, Clock clock, Access access) {
+        this.address = address;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
@@ -81,27 +84,27 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     /**
-     * Opens the shop of this home.
+     * Opens the shop at this address.
      *
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
-    static Workshop open(Path home, String terminal, Optional<LocalDateTime> at) {
-        return open(home, terminal, at, Access.WORK);
+    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at) {
+        return open(address, terminal, at, Access.WORK);
     }
 
-    static Workshop open(Path home, String terminal, Optional<LocalDateTime> at, Access access) {
-        return open(home, terminal, reader -> clockOf(reader, at), access);
+    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at, Access access) {
+        return open(address, terminal, reader -> clockOf(reader, at), access);
     }
 
     /** @param clock in the zone of the shop */
-    static Workshop open(Path home, String terminal, Function<Reader, Clock> clock) {
-        return open(home, terminal, clock, Access.WORK);
+    static Workshop open(Address address, String terminal, Function<Reader, Clock> clock) {
+        return open(address, terminal, clock, Access.WORK);
     }
 
-    private static Workshop open(Path home, String terminal, Function<Reader, Clock> clock, Access access) {
-        Store store = access.open(home);
+    private static Workshop open(Address address, String terminal, Function<Reader, Clock> clock, Access access) {
+        Store store = access.open(address);
         try {
-            return new Workshop(home, store, terminal, store.read(clock), access);
+            return new Workshop(address, store, terminal, store.read(clock), access);
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -119,12 +122,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return ShopClock.startingAt(at.get().atZone(zone).toInstant(), zone);
     }
 
-    /** Makes a shop in an empty home. */
-    static void make(Path home, Catalogue catalogue, Setup setup) {
+    /** Makes a shop where there is none. */
+    static void make(Address address, Catalogue catalogue, Setup setup) {
         Clock machine = Clock.system(setup.shop().zone());
         Beginning beginning = Beginning.of(catalogue, setup, LocalDate.now(machine));
         List<KeptPin> pins = PinHashing.usual().keep(setup.pins());
-        try (Store store = Store.create(home)) {
+        try (Store store = Store.create(address)) {
             Instant now =
                     setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
             store.save(new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
@@ -159,9 +162,57 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return Pins.of(store, terminal);
     }
 
-    /** The directory it is in. */
+    /** Writes all records; returns how many rows they have. */
+    long export(OutputStream out) {
+        return store.export(out);
+    }
+
+    /** Makes a backup where it is wanted; in the home, and with a copy in the second place, where nothing was said. */
+    Path backUp(Optional<Path> directory) {
+        Path made = store.backup(directory.orElseGet(() -> address.home().resolve("backups")), localNow());
+        if (directory.isEmpty()) {
+            store.copyToSecondPlace(made);
+        }
+        return made;
+    }
+
+    /** Makes the day's backup where there is none, in the process that has the file; a demonstration needs none. */
+    void backUpOfDay() {
+        if (store.isOwner() && !store.read(ShopClock::isDemonstration)) {
+            store.backupOfDay(localNow());
+        }
+    }
+
+    Optional<Path> secondPlace() {
+        return store.secondPlace();
+    }
+
+    /** From now on; nowhere where the path is empty. */
+    void copyBackupsTo(Path place) {
+        String text = place.toString().isEmpty()
+                ? ""
+                : place.toAbsolutePath().normalize().toString();
+        if (!text.isEmpty() && !Files.isDirectory(place)) {
+            throw new CannotDo("command.backup.no_second_place", place);
+        }
+        store.save(
+                new Stamp(now(), day().inCharge(), terminal),
+                "the second place for backups",
+                tx -> tx.saveSetting(Store.SECOND_PLACE, text));
+    }
+
+    /** What is not as it should be with the backups and the clock, a sentence each. */
+    List<String> warnings() {
+        return SafeWarnings.of(store, now(), zone());
+    }
+
+    private LocalDateTime localNow() {
+        return LocalDateTime.ofInstant(now(), zone());
+    }
+
+    /** The directory of what belongs to this terminal. */
     Path home() {
-        return home;
+        return address.home();
     }
 
     ZoneId zone() {
@@ -267,7 +318,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
-        long journal = store.read(Reader::lastJournal);
+        long journal = store.glance(Reader::lastJournal);
         return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
                 .isEmpty();
     }

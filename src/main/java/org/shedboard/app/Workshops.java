@@ -3,6 +3,7 @@ package org.shedboard.app;
 import java.nio.file.Path;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Globals;
+import org.shedboard.store.Address;
 import org.shedboard.store.Store;
 
 /**
@@ -14,8 +15,8 @@ record Workshops(Path home, Globals globals) {
     private static final String TERMINAL = "command";
 
     /** Where its records are; the demonstration is made when there is none yet. */
-    Path place() {
-        return globals.demo() ? Demonstration.ready(home) : home;
+    Address place() {
+        return globals.demo() ? Demonstration.ready(home) : Homes.address(home, globals);
     }
 
     private Access access() {
@@ -30,8 +31,8 @@ record Workshops(Path home, Globals globals) {
     }
 
     /** Where its records are, or would be: nothing is made. */
-    Path lookAt() {
-        return globals.demo() ? Homes.demonstration(home) : home;
+    Address lookAt() {
+        return globals.demo() ? new Address.InHome(Homes.demonstration(home)) : Homes.address(home, globals);
     }
 
     /** The shop that is there, to look at it whatever else may be done. */
@@ -40,9 +41,9 @@ record Workshops(Path home, Globals globals) {
     }
 
     Workshop open() {
-        Path place = place();
+        Address place = place();
         if (!Store.exists(place)) {
-            throw new CannotDo("command.no_shop", place);
+            throw new CannotDo("command.no_shop", place.home());
         }
         return Workshop.open(place, TERMINAL, globals.at(), access());
     }

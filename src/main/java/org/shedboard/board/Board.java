@@ -169,8 +169,21 @@ public record Board(Known known, Shown shown, AtHand atHand, boolean looksOnly) 
         return with(known.with(read().with(drifts)));
     }
 
+    Board withWarnings(List<String> warnings) {
+        return with(known.with(read().warned(warnings)));
+    }
+
     Board withHistory(History history) {
         return with(known.with(read().with(history)));
+    }
+
+    /** Why the records cannot be reached just now; empty while they can. */
+    public Optional<String> away() {
+        return known.away();
+    }
+
+    Board withoutRecords(String sentence) {
+        return with(known.without(sentence));
     }
 
     /** With what finds machines in the books as they are; made only when they have changed. */

@@ -76,6 +76,13 @@ public sealed interface Msg {
         }
     }
 
+    /** What is not as it should be with the backups and the clock, a sentence each; often nothing. */
+    record Warned(List<String> sentences) implements Msg {
+        public Warned {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
     /**
      * An act was carried out and is saved.
      *
@@ -111,7 +118,7 @@ public sealed interface Msg {
     record Tried(WhatIf whatIf, WhatIf.Answer answer) implements Msg {}
 
     /** A change that was tried is carried out and saved, all of it. */
-    record Kept(WhatIf whatIf) implements Msg {}
+    record Kept(WhatIf whatIf, Trace trace) implements Msg {}
 
     /** A change that was tried cannot be any more; nothing of it was kept. */
     record NotKept(WhatIf whatIf, Refusal refusal) implements Msg {}
@@ -127,6 +134,9 @@ public sealed interface Msg {
 
     /** Something of the program or the machine went wrong; a sentence to show. */
     record WentWrong(String sentence) implements Msg {}
+
+    /** The records cannot be reached any more; a sentence that stands until the day is read again. */
+    record RecordsAway(String sentence) implements Msg {}
 
     /** There is no shop here yet. */
     record NoShop() implements Msg {}

@@ -20,6 +20,9 @@ public sealed interface Overlay {
         public Choose {
             about = List.copyOf(about);
             choices = List.copyOf(choices);
+            if (choices.isEmpty()) {
+                throw new IllegalArgumentException("nothing can be answered to: " + title);
+            }
         }
 
         /** A question that says all by itself. */

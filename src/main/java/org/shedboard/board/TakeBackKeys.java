@@ -11,6 +11,7 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Lasting;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Trace;
+import org.shedboard.day.WhatIf;
 import org.shedboard.words.Words;
 
 /** The question before something is taken back, or done again: it says what that is and what comes of it. */
@@ -108,7 +109,16 @@ final class TakeBackKeys {
         if (act instanceof Act.TakeBack back) {
             return board.remembering(board.doings().after(back, trace));
         }
-        Doings.Doing doing = new Doings.Doing(board.expectOutlook().at(), sentence, trace, Lasting.of(act, trace));
+        return plus(board, sentence, trace, Lasting.of(act, trace));
+    }
+
+    /** What is remembered of a change that was tried and kept: all of it is taken back together. */
+    static Board remembered(Board board, WhatIf whatIf, Trace trace, String sentence) {
+        return plus(board, sentence, trace, Lasting.of(whatIf, trace));
+    }
+
+    private static Board plus(Board board, String sentence, Trace trace, Optional<Lasting> lasting) {
+        Doings.Doing doing = new Doings.Doing(board.expectOutlook().at(), sentence, trace, lasting);
         return board.remembering(board.doings().plus(doing));
     }
 

@@ -166,10 +166,11 @@ final class TrialKeys {
 
     /** What was kept is on the board now. */
     static Board kept(Board board, Msg.Kept kept) {
-        Board noted = board.noting(
-                Note.done(Words.say("trial.kept", kept.whatIf().acts().size())));
-        return noted.screen() instanceof Screen.Trial trial && trial.whatIf().equals(kept.whatIf())
-                ? noted.back()
-                : noted;
+        WhatIf whatIf = kept.whatIf();
+        String sentence = Words.say("trial.kept", whatIf.acts().size());
+        Board remembering =
+                board.seen().isPresent() ? TakeBackKeys.remembered(board, whatIf, kept.trace(), sentence) : board;
+        Board noted = remembering.noting(Note.done(sentence));
+        return noted.screen() instanceof Screen.Trial trial && trial.whatIf().equals(whatIf) ? noted.back() : noted;
     }
 }

@@ -67,6 +67,9 @@ public final class Update {
         if (msg instanceof Msg.DriftsSeen seen) {
             return Turn.to(board.withDrifts(seen.drifts()));
         }
+        if (msg instanceof Msg.Warned warned) {
+            return Turn.to(board.withWarnings(warned.sentences()));
+        }
         if (msg instanceof Msg.Saved saved) {
             return saved(board.saving(-1), saved);
         }
@@ -100,6 +103,9 @@ public final class Update {
         }
         if (msg instanceof Msg.WentWrong wrong) {
             return Turn.to(board.saving(-1).noting(Note.refused(wrong.sentence())));
+        }
+        if (msg instanceof Msg.RecordsAway away) {
+            return Turn.to(board.withoutRecords(away.sentence()));
         }
         if (msg instanceof Msg.TimeWent went) {
             return Turn.to(restored(board, went.at()));

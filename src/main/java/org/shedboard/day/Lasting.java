@@ -1,5 +1,6 @@
 package org.shedboard.day;
 
+import java.util.Comparator;
 import java.util.Optional;
 
 /** Why an act cannot be taken back, though it can be put right in some other way. */
@@ -21,6 +22,13 @@ public enum Lasting {
             return Optional.of(CORRECTION);
         }
         return trace.isNothing() ? Optional.of(ofOne(act)) : Optional.empty();
+    }
+
+    /** Of a change made of several acts: of the weightiest reason that one of them has. */
+    public static Optional<Lasting> of(WhatIf whatIf, Trace trace) {
+        return trace.isNothing()
+                ? whatIf.acts().stream().map(Lasting::ofOne).min(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     private static Lasting ofOne(Act act) {

@@ -4,8 +4,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -94,15 +96,16 @@ public record Trace(
         }
         return new Trace(
                 things(
-                        changes,
-                        Change.VisitSaved.class,
-                        Change.VisitSaved::visit,
+                        values(changes, Change.VisitSaved.class, Change.VisitSaved::visit),
+                        Visit::id,
                         visit -> before.findVisit(visit.id())),
-                things(changes, Change.ErrandSaved.class, Change.ErrandSaved::errand, errand -> find(before, errand)),
                 things(
-                        changes,
-                        Change.NoticeTakenSaved.class,
-                        Change.NoticeTakenSaved::taken,
+                        values(changes, Change.ErrandSaved.class, Change.ErrandSaved::errand),
+                        Errand::id,
+                        errand -> find(before, errand)),
+                things(
+                        values(changes, Change.NoticeTakenSaved.class, Change.NoticeTakenSaved::taken),
+                        taken -> taken.visitId() + " " + taken.noticeId(),
                         taken -> find(before, taken)),
                 hours(before, after, changes),
                 values(changes, Change.MovementSaved.class, Change.MovementSaved::movement)
@@ -135,9 +138,11 @@ public record Trace(
         return changes.stream().filter(kind::isInstance).map(kind::cast).map(value);
     }
 
-    private static <C extends Change, T> List<Was<T>> things(
-            Collection<Change> changes, Class<C> kind, Function<C, T> value, Function<T, Optional<T>> before) {
-        return values(changes, kind, value)
+    /** Each thing once, as it was left in the end, however often it was saved on the way. */
+    private static <T> List<Was<T>> things(Stream<T> saved, Function<T, String> id, Function<T, Optional<T>> before) {
+        Map<String, T> last = new LinkedHashMap<>();
+        saved.forEach(thing -> last.put(id.apply(thing), thing));
+        return last.values().stream()
                 .map(after -> new Was<>(before.apply(after), after))
                 .filter(was -> !was.before().equals(Optional.of(was.after())))
                 .toList();

@@ -72,7 +72,7 @@ public record WhatIf(List<Act> acts) {
         return new Answer.Tried(after, Comparison.between(now, after), Optional.empty());
     }
 
-    /** Carries all of it out, to be saved as one change that is not taken back; the refusal of the first act that cannot be, and nothing. */
+    /** Carries all of it out, to be saved and taken back as one change; the refusal of the first act that cannot be, and nothing. */
     public Outcome carryOut(Day before, Instant now) {
         Day day = before;
         List<Change> changes = new ArrayList<>();
@@ -86,7 +86,7 @@ public record WhatIf(List<Act> acts) {
             changes.removeIf(change -> change instanceof Change.PlanPosted);
             changes.addAll(done.changes());
         }
-        return new Outcome.Done(day, changes, Optional.empty(), Trace.NOTHING);
+        return new Outcome.Done(day, changes, Optional.empty(), Trace.of(before, day, changes));
     }
 
     /** What somebody has to sign is not tried: it is nothing to be undecided about. */

@@ -60,12 +60,19 @@ final class Foot {
     /** The note in as many rows as it needs, so that a reason is never cut; one blank row where there is none. */
     private List<String> note(int width) {
         int room = width - 2 - GAP - TextWidth.of(saved());
-        List<String> lines = TextWidth.wrap(board.note().map(Note::sentence).orElse(""), room);
+        List<String> lines = TextWidth.wrap(sentence(), room);
         return lines.subList(0, Math.min(MOST_NOTE, lines.size()));
     }
 
+    /** That the records are away stands there whenever nothing newer does. */
+    private String sentence() {
+        return board.note().map(Note::sentence).or(board::away).orElse("");
+    }
+
     private Style styleOfNote() {
-        return board.note().filter(Note::isRefusal).isPresent() ? Style.DANGER : Style.GOOD;
+        boolean isGood =
+                board.note().map(note -> !note.isRefusal()).orElse(board.away().isEmpty());
+        return isGood ? Style.GOOD : Style.DANGER;
     }
 
     private void keys(Canvas canvas, Region lines) {
@@ -104,6 +111,9 @@ final class Foot {
     }
 
     private String saved() {
+        if (board.away().isPresent()) {
+            return Words.say("foot.away");
+        }
         if (board.saving() > 0) {
             return Words.say("foot.saving");
         }

@@ -100,12 +100,15 @@ final class PlacesView {
 
     /** Room for what needs the foreman: a sixth of the screen, more where the yard leaves it, never more than there is to say. */
     private int concernRows(int height, int placeRows) {
-        int count = concerns.size()
-                + (board.better().isPresent() ? 2 : 0)
-                + board.read().drifts().size();
+        int count = concerns.size() + (board.better().isPresent() ? 2 : 0) + told();
         int yardRows = 1 + Math.max(1, Yard.of(outlook).size());
         int spare = height - 1 - placeRows - yardRows;
         return Math.max(1, Math.min(count, Math.max(height / 6, spare)));
+    }
+
+    /** So many lines come after the concerns of the day. */
+    private int told() {
+        return board.read().drifts().size() + board.read().warnings().size();
     }
 
     private void concerns(Region region) {
@@ -130,6 +133,10 @@ final class PlacesView {
             sentences.add(drift);
             styles.add(Style.LATE);
         }
+        for (String warning : board.read().warnings()) {
+            sentences.add(warning);
+            styles.add(Style.LATE);
+        }
         canvas.text(region.left(LABEL).inside(1, 0), Words.say("board.needs_you"), Style.STRONG);
         Region text = region.rightOf(LABEL);
         if (sentences.isEmpty()) {
@@ -142,7 +149,7 @@ final class PlacesView {
                 line = canvas.textRight(line, " " + Words.say("board.more", sentences.size() - row - 1), Style.QUIET);
             }
             canvas.text(line, sentences.get(row), styles.get(row));
-            int concern = row - sentences.size() + board.read().drifts().size() + concerns.size();
+            int concern = row - sentences.size() + told() + concerns.size();
             if (!last && concern >= 0 && concern < concerns.size()) {
                 Region whole = region.row(row);
                 concerns.get(concern).visitId().ifPresent(id -> pointing.visit(whole, id));

@@ -26,10 +26,11 @@ final class Attempt<T> {
 
     /** Makes the change over this link unless it is made already, and returns when it is durable. */
     T over(Link link) {
+        boolean keepsLines = link.keepsChangeLines();
         link.write(sql -> {
             if (!isTried || !Journal.has(sql, changeId)) {
                 isTried = true;
-                make(sql);
+                make(sql, keepsLines);
             }
             return null;
         });
@@ -37,9 +38,12 @@ final class Attempt<T> {
         return result;
     }
 
-    private void make(Sql sql) {
+    private void make(Sql sql, boolean keepsLines) {
         Tx tx = new Tx(sql, stamp.at());
         result = work.apply(tx);
         Journal.write(sql, changeId, stamp, what, tx.difference());
+        if (keepsLines) {
+            ChangeLines.write(sql, ChangeLine.of(sql, changeId, Migration.NEWEST));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.shedboard.store;
 
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 
 /**
  * Makes commits durable. H2 acknowledges a commit while it is still in memory only: a power cut or a killed process would lose up
@@ -11,22 +12,34 @@ final class Checkpoints {
     private static final int WRITER_WAITS_MILLIS = 10_000;
 
     private final Sql sql;
+    private final Consumer<Sql> before;
+    private final Consumer<Sql> after;
     /** How many have asked so far; each one's own number is what it was when it asked. */
     private final AtomicLong asked = new AtomicLong();
 
     private long covered;
     private StoreFailure broken;
 
-    Checkpoints(Sql sql) {
+    /**
+     * @param before what is done with each checkpoint and has no hurry to be durable
+     * @param after what has to succeed too before anybody is told
+     */
+    Checkpoints(Sql sql, Consumer<Sql> before, Consumer<Sql> after) {
         this.sql = sql;
+        this.before = before;
+        this.after = after;
     }
 
     /** Readies the connection of the file's owner; what it makes is this connection's own, though kept in the file. */
-    static Checkpoints ready(Sql owner) {
+    static Checkpoints ready(Sql owner, Home home, ChangeWriter changes) {
+        Presence presence = Presence.of(home);
         owner.run("SET WRITE_DELAY " + WRITER_WAITS_MILLIS);
         owner.run("CREATE CACHED LOCAL TEMPORARY TABLE forced (turn BIGINT)");
         owner.run("INSERT INTO forced VALUES (0)");
-        return new Checkpoints(owner);
+        return new Checkpoints(owner, changes::dropWritten, sql -> {
+            presence.expect();
+            changes.write(sql);
+        });
     }
 
     /** Returns when everything committed before the call would survive a power cut. */
@@ -55,8 +68,10 @@ final class Checkpoints {
         try {
             sql.run("CHECKPOINT SYNC");
             sql.run("UPDATE forced SET turn = turn + 1");
+            before.accept(sql);
             sql.run("COMMIT");
             sql.run("CHECKPOINT SYNC");
+            after.accept(sql);
         } catch (StoreFailure failure) {
             broken = failure;
             throw failure;

@@ -24,11 +24,11 @@ record Comparison(Table table, List<Cells> gone, List<Cells> added, Map<Cells, C
     }
 
     void delete(Sql sql) {
-        sql.batch(table.delete(), table.key(), gone);
+        sql.delete(table, gone);
     }
 
     void write(Sql sql) {
-        sql.batch(table.insert(), table.insertOrder(), added);
-        sql.batch(table.update(), table.updateOrder(), List.copyOf(changed.keySet()));
+        sql.insert(table, added);
+        sql.change(table, List.copyOf(changed.keySet()));
     }
 }

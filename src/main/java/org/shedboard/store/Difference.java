@@ -33,7 +33,7 @@ final class Difference {
     void rename(Sql sql, Table table, String column, String from, String to) {
         List<Cells> rows = sql.select(table, "WHERE %s = ?".formatted(column), from);
         List<Cells> renamed = rows.stream().map(row -> row.with(column, to)).toList();
-        sql.update("UPDATE %1$s SET %2$s = ? WHERE %2$s = ?".formatted(table.name(), column), to, from);
+        sql.change(table, renamed);
         for (int i = 0; i < rows.size(); i++) {
             tellBefore(rows.get(i), Optional.of(renamed.get(i)));
             tellAfter(renamed.get(i), Optional.of(rows.get(i)));

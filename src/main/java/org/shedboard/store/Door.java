@@ -1,69 +1,32 @@
 package org.shedboard.store;
 
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
+/** The way in to the records at an address. */
+interface Door {
+    /** A way to the records, new each time; fails with a sentence when there is none. */
+    Link enter();
 
-/**
- * The way in to a home's records: as their owner where the file is free, otherwise as the guest of whoever has it. Between an owner
- * that goes and the next one there are moments in which neither works, so it is tried for a while.
- */
-final class Door {
-    private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(10);
-    private static final int PAUSE_MILLIS = 20;
-
-    private final Home home;
-    private final Schema schema;
-    private boolean mayMake;
-
-    Door(Home home, Schema schema, boolean mayMake) {
-        this.home = home;
-        this.schema = schema;
-        this.mayMake = mayMake;
+    /** As {@link #enter}, for somebody who would rather wait for a while than be told that there is no way just now. */
+    default Link enterPatiently() {
+        return enter();
     }
 
-    Link enter() {
-        long until = System.nanoTime() + PATIENCE_NANOS;
-        Optional<Link> link = tryOnce();
-        while (link.isEmpty() && System.nanoTime() < until) {
-            pause();
-            link = tryOnce();
-        }
-        mayMake = false;
-        return link.orElseThrow(() -> new StoreFailure(
-                StoreFailure.Kind.UNREACHABLE,
-                "another program has the records in %s open and does not answer; close it"
-                        .formatted(home.directory())));
+    /** What was erased from the records is to leave no trace where they are kept either. */
+    void compactWhenClosed();
+
+    /** Whether there are records behind the door, as far as can be known without opening it. */
+    static boolean hasShop(Address address) {
+        return !(address instanceof Address.InHome in) || Home.at(in.home()).hasShop();
     }
 
-    private Optional<Link> tryOnce() {
-        try {
-            return Optional.of(Ownership.take(home, schema, mayMake));
-        } catch (StoreFailure failure) {
-            if (!failure.is(StoreFailure.Kind.BUSY)) {
-                throw failure;
-            }
-            return Notice.find(home).flatMap(this::tryAsGuest);
+    /** @param mayMake whether records are made where there are none; otherwise their absence is a failure */
+    static Door to(Address address, Schema schema, boolean mayMake) {
+        if (address instanceof Address.InHome in) {
+            return HomeDoor.to(Home.at(in.home()), schema, mayMake);
         }
-    }
-
-    private Optional<Link> tryAsGuest(Notice notice) {
-        try {
-            return Optional.of(Guest.join(notice, schema));
-        } catch (StoreFailure failure) {
-            if (!failure.is(StoreFailure.Kind.BROKEN)) {
-                throw failure;
-            }
-            return Optional.empty();
+        if (address instanceof Address.AtServer server) {
+            return ServerDoor.to(server, schema, mayMake);
         }
-    }
-
-    private static void pause() {
-        try {
-            Thread.sleep(PAUSE_MILLIS);
-        } catch (InterruptedException interrupt) {
-            Thread.currentThread().interrupt();
-            throw new StoreFailure(
-                    StoreFailure.Kind.UNREACHABLE, "interrupted while waiting for the records", interrupt);
-        }
+        throw new StoreFailure(
+                StoreFailure.Kind.OTHER, "records cannot be kept in a database server yet; leave out --db");
     }
 }

@@ -55,13 +55,15 @@ final class EntryRows {
             ORDER BY from_at, id""";
 
     private static final List<String> STATE_OF_FINISHED_WORK = List.of(
-            "SELECT COUNT(*) FROM visit WHERE finished_at IS NOT NULL",
-            "SELECT CAST(EXTRACT(EPOCH FROM MAX(finished_at)) AS BIGINT) FROM visit",
-            "SELECT COUNT(*) FROM clock_entry WHERE corrected_at IS NOT NULL",
+            "SELECT COUNT(*) FROM visit WHERE finished_at >= ?",
+            "SELECT CAST(EXTRACT(EPOCH FROM MAX(finished_at)) AS BIGINT) FROM visit WHERE finished_at >= ?",
+            "SELECT COUNT(*) FROM clock_entry WHERE corrected_at >= ?",
             """
             SELECT COUNT(*) FROM clock_entry
             JOIN visit ON visit.id = clock_entry.visit_id
-            WHERE visit.finished_at IS NOT NULL AND clock_entry.to_at IS NOT NULL""");
+            WHERE visit.finished_at >= ? AND clock_entry.to_at IS NOT NULL""");
+    /** H2 takes at most 65,536 values in an array. */
+    private static final int IDS_AT_ONCE = 20_000;
 
     private EntryRows() {}
 
@@ -71,19 +73,22 @@ final class EntryRows {
         List<ClockEntry> touching = read(sql.select(ENTRY, WITHIN, to, from, from));
         touching.forEach(entry -> entries.put(entry.id(), entry));
         List<String> ids = List.copyOf(entries.keySet());
+        for (int i = 0; i < ids.size(); i += IDS_AT_ONCE) {
+            List<String> some = ids.subList(i, Math.min(ids.size(), i + IDS_AT_ONCE));
+            read(sql.select(ENTRY, REPLACING, some)).forEach(entry -> entries.putIfAbsent(entry.id(), entry));
+        }
         // a day on either side, since the date of a presence is that of the shop's zone
         String first = "A" + LocalDate.ofInstant(from, ZoneOffset.UTC).minusDays(1);
         String beyond = "A" + LocalDate.ofInstant(to, ZoneOffset.UTC).plusDays(2);
-        read(sql.select(ENTRY, REPLACING, ids)).forEach(entry -> entries.putIfAbsent(entry.id(), entry));
         read(sql.select(ENTRY, REPLACING_PRESENCES, first, beyond))
                 .forEach(entry -> entries.putIfAbsent(entry.id(), entry));
         return List.copyOf(entries.values());
     }
 
     /** Entries are never taken away and finished visits seldom, so that counting tells; the newest finish tells the rest. */
-    static List<Long> stateOfFinishedWork(Sql sql) {
+    static List<Long> stateOfFinishedWork(Sql sql, Instant since) {
         return STATE_OF_FINISHED_WORK.stream()
-                .map(query -> sql.findNumber(query).orElse(0L))
+                .map(query -> sql.findNumber(query, since).orElse(0L))
                 .toList();
     }
 

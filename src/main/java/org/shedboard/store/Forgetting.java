@@ -81,9 +81,8 @@ final class Forgetting {
         sql.select(OWNER, "WHERE id = ?", forgotten.id()).forEach(row -> isCalled(row.text("name"), row.text("phone")));
         throughJournal(this::learn);
         Erasure erasure = Erasure.of(names, phones, others(), forgotten.id());
-        sql.batch(
-                OWNER.update(),
-                OWNER.updateOrder(),
+        sql.change(
+                OWNER,
                 List.of(Cells.in(OWNER)
                         .set("id", forgotten.id())
                         .set("name", forgotten.name())
@@ -126,9 +125,8 @@ final class Forgetting {
     /** Whoever it was: it is how this owner was reached. */
     private void forgetWhoWasTold() {
         List<Cells> told = sql.select(PROMISE, OF_OWNER, forgotten.id());
-        sql.batch(
-                PROMISE.update(),
-                PROMISE.updateOrder(),
+        sql.change(
+                PROMISE,
                 told.stream().map(row -> row.with("said_to", forgotten.id())).toList());
     }
 
@@ -147,9 +145,8 @@ final class Forgetting {
 
     private void blank(Table table, String column, String where) {
         List<Cells> rows = sql.select(table, where, forgotten.id());
-        sql.batch(
-                table.update(),
-                table.updateOrder(),
+        sql.change(
+                table,
                 rows.stream().map(row -> row.with(column, forgotten.id())).toList());
     }
 
@@ -167,7 +164,7 @@ final class Forgetting {
                 changed.add(erased);
             }
         }
-        sql.batch(table.update(), table.updateOrder(), changed);
+        sql.change(table, changed);
     }
 
     private void throughJournal(Consumer<List<Cells>> work) {
@@ -184,7 +181,7 @@ final class Forgetting {
         Cells erased = row.with("before_text", lines.of(row.text("before_text")))
                 .with("after_text", lines.of(row.text("after_text")));
         if (!erased.holdsSameAs(row)) {
-            sql.batch(JOURNAL.update(), JOURNAL.updateOrder(), List.of(erased));
+            sql.change(JOURNAL, List.of(erased));
         }
     }
 }

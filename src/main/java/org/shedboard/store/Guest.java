@@ -3,75 +3,86 @@ package org.shedboard.store;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 
-/** Working through the process that has the file open: the database over loopback, and a word with the owner for each sync. */
+/** Working through the process that has the file open: the database as a guest, and a word with the owner for each sync. */
 final class Guest implements Link.Tie {
     private static final int GREETING_MILLIS = 2000;
     /** How long the owner may be silent before it counts as gone; longer than anybody waits for a lock. */
     private static final int SILENT_MILLIS = 20_000;
 
-    private static final String SETTINGS = ";IFEXISTS=TRUE;LOCK_TIMEOUT=10000;NETWORK_TIMEOUT=" + SILENT_MILLIS;
+    static final String LOCK_MILLIS = "10000";
 
+    private static final String SETTINGS =
+            ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + SILENT_MILLIS;
+
+    private final Way way;
     private final Socket socket;
     private final BufferedReader in;
 
-    private Guest(Socket socket) throws IOException {
+    private Guest(Way way, Socket socket) throws IOException {
+        this.way = way;
         this.socket = socket;
         this.in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
 
-    /** Connects to the owner that put up this notice; fails as broken when nobody, or somebody else, answers. */
-    static Link join(Notice notice, Schema schema) {
-        Guest guest = greet(notice);
+    /** Where the driver finds a database of this name on this machine. */
+    static String url(int port, String database) {
+        return "jdbc:h2:tcp://127.0.0.1:%s/%s%s".formatted(Integer.toString(port), database, SETTINGS);
+    }
+
+    /** Connects to the owner; fails as broken when nobody, or somebody else, answers. */
+    static Link join(Way way, Schema schema) {
+        Guest guest = greet(way);
         try {
-            Sql reading = connect(notice, Connection.TRANSACTION_REPEATABLE_READ);
-            return guest.link(reading, notice, schema);
-        } catch (StoreFailure failure) {
+            Sql reading = connect(way, Connection.TRANSACTION_REPEATABLE_READ);
+            return guest.link(reading, way, schema);
+        } catch (RuntimeException failure) {
             guest.close();
             throw failure;
         }
     }
 
-    private Link link(Sql reading, Notice notice, Schema schema) {
+    private Link link(Sql reading, Way way, Schema schema) {
         try {
             expectSameSchema(reading, schema);
-            return new Link(reading, connect(notice, Connection.TRANSACTION_READ_COMMITTED), this, false);
-        } catch (StoreFailure failure) {
+            return new Link(reading, connect(way, Connection.TRANSACTION_READ_COMMITTED), this, false);
+        } catch (RuntimeException failure) {
             reading.close();
             throw failure;
         }
     }
 
-    /** Talking to the sync port first makes sure that the owner of the notice is there before the database is asked. */
-    private static Guest greet(Notice notice) {
-        Socket socket = new Socket();
+    /** Talking to whoever syncs first makes sure that the owner is there before the database is asked. */
+    private static Guest greet(Way way) {
         try {
-            socket.connect(new InetSocketAddress(SyncServer.loopback(), notice.syncPort()), GREETING_MILLIS);
+            return greet(way, way.line());
+        } catch (IOException problem) {
+            throw broken(problem);
+        }
+    }
+
+    private static Guest greet(Way way, Socket socket) throws IOException {
+        try {
             socket.setSoTimeout(GREETING_MILLIS);
-            socket.setTcpNoDelay(true);
-            Guest guest = new Guest(socket);
-            if (!SyncServer.GREETING.equals(guest.ask(notice.secret()))) {
+            Guest guest = new Guest(way, socket);
+            if (!SyncServer.GREETING.equals(guest.answer())) {
                 throw new IOException("somebody else answers");
             }
             socket.setSoTimeout(SILENT_MILLIS);
             return guest;
         } catch (IOException problem) {
             close(socket);
-            throw broken(problem);
+            throw problem;
         }
     }
 
-    private static Sql connect(Notice notice, int isolation) {
-        String url =
-                "jdbc:h2:tcp://127.0.0.1:%s/%s%s".formatted(Integer.toString(notice.port()), notice.secret(), SETTINGS);
+    private static Sql connect(Way way, int isolation) {
         try {
-            return new Sql(DriverManager.getConnection(url, Ownership.GUEST, Ownership.GUEST), isolation);
+            return new Sql(way.database(), isolation);
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }
@@ -87,6 +98,10 @@ final class Guest implements Link.Tie {
 
     private synchronized String ask(String line) throws IOException {
         socket.getOutputStream().write((line + "\n").getBytes(StandardCharsets.UTF_8));
+        return answer();
+    }
+
+    private String answer() throws IOException {
         String answer = in.readLine();
         if (answer == null) {
             throw new IOException("the owner has left");
@@ -105,6 +120,11 @@ final class Guest implements Link.Tie {
         } catch (IOException problem) {
             throw broken(problem);
         }
+    }
+
+    @Override
+    public Sql another() {
+        return connect(way, Connection.TRANSACTION_REPEATABLE_READ);
     }
 
     private static StoreFailure broken(IOException problem) {

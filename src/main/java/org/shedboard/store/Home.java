@@ -2,6 +2,8 @@ package org.shedboard.store;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -18,6 +20,11 @@ record Home(Path directory) {
     private static final String OWNERS_SETTINGS = ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;LOCK_TIMEOUT=10000";
 
     private static final String OWNER = "shop";
+
+    private static volatile String layer = "file";
+
+    /** Of each of the two headers that the database begins its file with. */
+    private static final int HEADER_BYTES = 4096;
 
     /** Checks the path: a semicolon would let settings into the database's address, and H2 reads backslashes as slashes. */
     static Home at(Path path) {
@@ -77,6 +84,15 @@ record Home(Path directory) {
         return directory.resolve("backups");
     }
 
+    /** The days' files of changes. */
+    Path changes() {
+        return directory.resolve("changes");
+    }
+
+    void createChanges() {
+        makeDirectory(changes());
+    }
+
     boolean hasShop() {
         return Files.exists(file());
     }
@@ -86,12 +102,25 @@ record Home(Path directory) {
             throw new StoreFailure(StoreFailure.Kind.NO_SHOP, "there is no shop in %s".formatted(directory));
         }
         try {
-            if (Files.size(file()) == 0) {
-                throw new StoreFailure(StoreFailure.Kind.DAMAGED, "%s is empty; go back to a backup".formatted(file()));
+            if (!hasHeader()) {
+                throw new StoreFailure(
+                        StoreFailure.Kind.DAMAGED,
+                        "%s is empty or damaged; go back to a backup: shedboard restore newest".formatted(file()));
             }
         } catch (IOException problem) {
             throw unusable(problem);
         }
+    }
+
+    /** A file with neither of its two headers would be taken for a new one by the database, and be written over. */
+    private boolean hasHeader() throws IOException {
+        try (InputStream in = Files.newInputStream(file())) {
+            return isHeader(in.readNBytes(HEADER_BYTES)) || isHeader(in.readNBytes(HEADER_BYTES));
+        }
+    }
+
+    private static boolean isHeader(byte[] block) {
+        return new String(block, StandardCharsets.ISO_8859_1).startsWith("H:2,");
     }
 
     /** Makes the directory, for its owner's eyes only. */
@@ -117,7 +146,7 @@ record Home(Path directory) {
         OwnersEyes.onlyAllIn(backups());
     }
 
-    private static void makeDirectory(Path wanted) {
+    static void makeDirectory(Path wanted) {
         try {
             Files.createDirectories(wanted, OwnersEyes.ofDirectory());
             if (isEmpty(wanted)) {
@@ -138,7 +167,16 @@ record Home(Path directory) {
     /** Opens the file as its only owner; it must be there unless it may be made. */
     Connection connect(boolean mayMake) throws SQLException {
         String known = mayMake ? "" : ";IFEXISTS=TRUE";
-        return DriverManager.getConnection("jdbc:h2:file:" + database() + known + OWNERS_SETTINGS, OWNER, "");
+        return DriverManager.getConnection("jdbc:h2:" + onLayer(database()) + known + OWNERS_SETTINGS, OWNER, "");
+    }
+
+    /** Lets the database and the files of changes be on another file layer of the database than that of usual disks. */
+    static void putOn(String scheme) {
+        layer = scheme;
+    }
+
+    static String onLayer(String path) {
+        return layer + ":" + path;
     }
 
     /** The database's path as H2 counts it, without the ending of its file. */

@@ -2,6 +2,7 @@ package org.shedboard.store;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** The journal: one row a change, never altered but where somebody has to be forgotten ({@link Forgetting}). */
 final class Journal {
@@ -16,6 +17,14 @@ final class Journal {
             .instant("happened_at")
             .text("who", "terminal", "what", "before_text", "after_text")
             .keyed("change_id");
+
+    /** All of a row. */
+    private static final Table WHOLE = Table.named("journal")
+            .wide("id")
+            .text("change_id")
+            .instant("happened_at")
+            .text("who", "terminal", "what", "before_text", "after_text")
+            .keyed("id");
 
     private Journal() {}
 
@@ -36,8 +45,31 @@ final class Journal {
                 .isPresent();
     }
 
+    /** The whole row of a change that is in it. */
+    static Cells expect(Sql sql, String changeId) {
+        return sql.select(WHOLE, "WHERE change_id = ?", changeId).get(0);
+    }
+
+    /** Number of the row before that one, 0 for the first. */
+    static long before(Sql sql, long id) {
+        return sql.findNumber("SELECT MAX(id) FROM journal WHERE id < ?", id).orElse(0L);
+    }
+
+    /** Whether that change has this number. */
+    static boolean has(Sql sql, long id, String changeId) {
+        return sql.findNumber("SELECT id FROM journal WHERE change_id = ?", changeId)
+                .filter(found -> found == id)
+                .isPresent();
+    }
+
     static long newest(Sql sql) {
         return sql.findNumber("SELECT MAX(id) FROM journal").orElse(0L);
+    }
+
+    static Optional<Instant> newestAt(Sql sql) {
+        return sql.select(ROW, "WHERE id = (SELECT MAX(id) FROM journal)").stream()
+                .map(row -> row.instant("happened_at"))
+                .findFirst();
     }
 
     static List<JournalRow> from(Sql sql, long id) {

@@ -8,7 +8,15 @@ final class Link {
     interface Tie {
         void sync();
 
+        /** Whether each change is to be left for the owner of the file, who writes it to the day's file of changes. */
+        default boolean keepsChangeLines() {
+            return true;
+        }
+
         void close();
+
+        /** One more connection to the same records, on which a transaction sees them as they were at its beginning. */
+        Sql another();
     }
 
     private final Sql reading;
@@ -46,6 +54,14 @@ final class Link {
     private static <T> T alone(Sql sql, Function<Sql, T> work) {
         sql.findNumber("SELECT id FROM shop_lock WHERE id = 1 FOR UPDATE");
         return work.apply(sql);
+    }
+
+    Sql another() {
+        return tie.another();
+    }
+
+    boolean keepsChangeLines() {
+        return tie.keepsChangeLines();
     }
 
     void sync() {

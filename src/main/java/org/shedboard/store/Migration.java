@@ -22,7 +22,13 @@ record Migration(int version, String name, String text) {
             "V006__parts.sql",
             "V007__inspection.sql",
             "V008__notices.sql",
-            "V009__pins.sql");
+            "V009__pins.sql",
+            "V010__rights.sql",
+            "V011__change_line.sql",
+            "V012__scale.sql");
+
+    /** The number of the newest one. */
+    static final int NEWEST = numberOf(FILES.get(FILES.size() - 1));
 
     static List<Migration> all() {
         return FILES.stream().map(Migration::load).toList();
@@ -37,8 +43,11 @@ record Migration(int version, String name, String text) {
     }
 
     static Migration of(String file, String text) {
-        int version = Integer.parseInt(file.substring(1, 4));
-        return new Migration(version, file.substring(6, file.length() - 4), text.replace("\r\n", "\n"));
+        return new Migration(numberOf(file), file.substring(6, file.length() - 4), text.replace("\r\n", "\n"));
+    }
+
+    private static int numberOf(String file) {
+        return Integer.parseInt(file.substring(1, 4));
     }
 
     List<String> statements() {

@@ -35,6 +35,14 @@ final class Migrator {
         return sql;
     }
 
+    /** Brings an open database that nobody works with yet up to date, without a copy. */
+    void forward(Sql sql) {
+        List<Migration> missing = missing(sql);
+        if (!missing.isEmpty()) {
+            apply(sql, missing);
+        }
+    }
+
     private List<Migration> missing(Sql sql) {
         try {
             return sql.inOne(schema::missing);
@@ -46,8 +54,7 @@ final class Migrator {
 
     private void apply(Sql sql, List<Migration> missing) {
         missing.forEach(migration -> schema.apply(sql, migration));
-        sql.run("CREATE USER IF NOT EXISTS %1$s PASSWORD '%1$s'".formatted(Ownership.GUEST));
-        sql.run("GRANT SELECT, INSERT, UPDATE, DELETE ON SCHEMA PUBLIC TO " + Ownership.GUEST);
+        Rights.grant(sql);
         sql.run("CHECKPOINT SYNC");
     }
 

@@ -3,32 +3,42 @@ package org.shedboard.store;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.LocalDateTime;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.h2.tools.Server;
 
 /** Being the one process that has the file open: brings the schema up to date, serves guests, syncs, and closes all in order. */
 final class Ownership implements Link.Tie {
-    /** Name and password of the user guests work as. Neither protects anything; the secret in the notice does. */
-    static final String GUEST = "terminal";
-
     /** The homes this process owns: within one process the database would let a second owner in. */
     private static final Set<Home> OWN = ConcurrentHashMap.newKeySet();
 
     private final Home home;
     private final Sql admin;
+    private final ChangeWriter changes;
     private final Checkpoints checkpoints;
     private final Server server;
     private final SyncServer syncServer;
 
-    private Ownership(Home home, Sql admin) throws SQLException, IOException {
+    private Ownership(Home home, Sql admin, boolean isNew) throws SQLException, IOException {
         String secret = Notice.newSecret();
         this.home = home;
         this.admin = admin;
-        this.checkpoints = Checkpoints.ready(admin);
+        this.changes = ChangeWriter.ready(home, admin, isNew);
+        this.checkpoints = Checkpoints.ready(admin, home, changes);
+        writeLeftOver();
         this.server = serve(home, secret);
         this.syncServer = SyncServer.start(secret, checkpoints);
         new Notice(server.getPort(), syncServer.port(), secret).post(home);
+    }
+
+    /** Changes that were committed and not written to the day's file when all ended. Where that cannot be done, reading goes on. */
+    private void writeLeftOver() {
+        try {
+            checkpoints.await();
+        } catch (StoreFailure toldAtTheNextChange) {
+            // kept by the checkpoints, which pass it on to whoever wants to be sure of a change
+        }
     }
 
     /** Opens the file; fails as busy when somebody has it. */
@@ -40,7 +50,7 @@ final class Ownership implements Link.Tie {
             return open(home, schema, mayMake);
         } catch (SQLException problem) {
             OWN.remove(home);
-            throw StoreFailure.from(problem);
+            throw StoreFailure.from(problem).whileOpening();
         } catch (StoreFailure failure) {
             OWN.remove(home);
             throw failure;
@@ -48,6 +58,7 @@ final class Ownership implements Link.Tie {
     }
 
     private static Link open(Home home, Schema schema, boolean mayMake) throws SQLException {
+        boolean isNew = !home.hasShop();
         Sql admin = new Migrator(home, schema).open(mayMake);
         try {
             Connection reading = home.connect(false);
@@ -56,11 +67,12 @@ final class Ownership implements Link.Tie {
             return new Link(
                     new Sql(reading, Connection.TRANSACTION_REPEATABLE_READ),
                     new Sql(writing, Connection.TRANSACTION_READ_COMMITTED),
-                    new Ownership(home, admin),
+                    new Ownership(home, admin, isNew),
                     true);
-        } catch (SQLException | IOException | StoreFailure problem) {
-            admin.run("SHUTDOWN");
-            throw asFailure(problem);
+        } catch (SQLException | IOException | RuntimeException problem) {
+            StoreFailure failure = asFailure(problem);
+            letGo(admin, failure);
+            throw failure;
         }
     }
 
@@ -68,7 +80,10 @@ final class Ownership implements Link.Tie {
         if (problem instanceof IOException unusable) {
             return Home.unusable(unusable);
         }
-        return problem instanceof SQLException refused ? StoreFailure.from(refused) : (StoreFailure) problem;
+        if (problem instanceof SQLException refused) {
+            return StoreFailure.from(refused).whileOpening();
+        }
+        return problem instanceof StoreFailure failure ? failure.whileOpening() : StoreFailure.damaged(problem);
     }
 
     /** On loopback only, and only this database, which answers to the secret for a name. */
@@ -92,6 +107,15 @@ final class Ownership implements Link.Tie {
     }
 
     @Override
+    public Sql another() {
+        try {
+            return new Sql(home.connect(false), Connection.TRANSACTION_REPEATABLE_READ);
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    @Override
     public void close() {
         Undisturbed.run("closing the records", this::closeInOrder);
     }
@@ -101,7 +125,10 @@ final class Ownership implements Link.Tie {
         syncServer.close();
         server.stop();
         try {
+            changes.close();
             shutDown();
+        } catch (IOException problem) {
+            throw StoreFailure.from(problem);
         } finally {
             home.keepToOwner();
             OWN.remove(home);
@@ -111,6 +138,7 @@ final class Ownership implements Link.Tie {
     private void shutDown() {
         try {
             if (home.isToCompact()) {
+                forgetChanges();
                 admin.run("SHUTDOWN COMPACT");
                 home.unmarkToCompact();
             } else {
@@ -118,14 +146,30 @@ final class Ownership implements Link.Tie {
             }
         } catch (StoreFailure failure) {
             if (!failure.is(StoreFailure.Kind.BROKEN)) {
-                letGo(failure);
+                letGo(admin, failure);
                 throw failure;
             }
         }
     }
 
+    /** What was erased from the records stands in the files of changes still; a backup makes up for them before they go. */
+    private void forgetChanges() {
+        ChangeFiles files = new ChangeFiles(home);
+        if (!files.files().isEmpty()) {
+            home.createBackups();
+            try (Sql sql = another()) {
+                BackupFile.make(sql, home, home.backups(), LocalDateTime.now(sql.inOne(ChangeFiles::zone)));
+            }
+            files.dropAll();
+        }
+        admin.inOne(sql -> {
+            changes.dropAllWritten(sql);
+            return null;
+        });
+    }
+
     /** Lets the file go without writing to it, when it could not be closed in order. */
-    private void letGo(StoreFailure reason) {
+    private static void letGo(Sql admin, StoreFailure reason) {
         try {
             admin.run("SHUTDOWN IMMEDIATELY");
         } catch (StoreFailure failure) {

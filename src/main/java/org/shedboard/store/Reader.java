@@ -110,9 +110,9 @@ public sealed class Reader permits Tx {
         return VisitRows.finishOfNewestBut(sql, count, before);
     }
 
-    /** Numbers of which at least one is another once there is more finished work, or other clock entries on it. */
-    public List<Long> stateOfFinishedWork() {
-        return EntryRows.stateOfFinishedWork(sql);
+    /** Numbers of which at least one is another once there is more work finished since that moment, or other clock entries on it. */
+    public List<Long> stateOfFinishedWork(Instant since) {
+        return EntryRows.stateOfFinishedWork(sql, since);
     }
 
     public Optional<Visit> findVisit(String id) {
@@ -207,6 +207,11 @@ public sealed class Reader permits Tx {
     /** Number of the newest journal row, 0 before the first: as long as it stays, nothing has changed. */
     public long lastJournal() {
         return Journal.newest(sql);
+    }
+
+    /** When the newest change was made; empty before the first. */
+    public Optional<Instant> lastChangeAt() {
+        return Journal.newestAt(sql);
     }
 
     /** The changes of these names that the journal tells from one moment to another, in order. */

@@ -37,6 +37,10 @@ final class RowsDigest {
         rows++;
     }
 
+    long rows() {
+        return rows;
+    }
+
     @Override
     public String toString() {
         return rows + ":" + sum.toString(Character.MAX_RADIX);

@@ -16,6 +16,17 @@ final class Schema {
         this.known = List.copyOf(known);
     }
 
+    /** The number of the newest step that this program has. */
+    int newest() {
+        return known.stream().mapToInt(Migration::version).max().orElse(0);
+    }
+
+    /** As it was when that step was the newest. */
+    Schema upTo(int version) {
+        return new Schema(
+                known.stream().filter(each -> each.version() <= version).toList());
+    }
+
     /** What is still to be applied, after seeing that what was applied is ours. */
     List<Migration> missing(Sql sql) {
         List<Migration> missing = new ArrayList<>(known);
@@ -23,6 +34,14 @@ final class Schema {
             missing.remove(expectKnown(applied));
         }
         return missing;
+    }
+
+    /** The number of the newest step that a database has had; 0 when it has had none. */
+    static int version(Sql sql) {
+        return applied(sql).stream()
+                .mapToInt(row -> row.number("version"))
+                .max()
+                .orElse(0);
     }
 
     /** Whether nothing was ever applied to a database that misses these. */
@@ -50,7 +69,7 @@ final class Schema {
                 .orElseThrow(() -> new StoreFailure(
                         StoreFailure.Kind.NEWER,
                         "these records were written by a newer program (schema %d, this one knows %d); use that one"
-                                .formatted(version, known.size())));
+                                .formatted(version, newest())));
         if (!migration.checksum().equals(applied.text("checksum"))) {
             throw new StoreFailure(
                     StoreFailure.Kind.ALTERED,

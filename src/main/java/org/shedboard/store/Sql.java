@@ -26,6 +26,8 @@ final class Sql implements AutoCloseable {
     /** Statements once prepared, by text; they live as long as the connection and save a round trip each. */
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
 
+    private final List<Written> written = new ArrayList<>();
+
     /**
      * @param isolation of every transaction on it, a level of {@link Connection}
      */
@@ -49,6 +51,7 @@ final class Sql implements AutoCloseable {
     }
 
     private <T> T committed(Function<Sql, T> work) throws SQLException {
+        written.clear();
         try {
             T result = work.apply(this);
             connection.commit();
@@ -100,6 +103,54 @@ final class Sql implements AutoCloseable {
             return rows.next() ? Optional.ofNullable(rows.getObject(1, Long.class)) : Optional.empty();
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
+        }
+    }
+
+    /** The first column of each row. */
+    List<String> texts(String text, Object... arguments) {
+        try (ResultSet rows = bound(text, arguments).executeQuery()) {
+            List<String> all = new ArrayList<>();
+            while (rows.next()) {
+                all.add(rows.getString(1));
+            }
+            return all;
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    /** Adds rows. */
+    void insert(Table table, List<Cells> rows) {
+        write(Written.Kind.ADDED, table.insert(), table.insertOrder(), rows);
+    }
+
+    /** Changes rows that are there to what these hold. */
+    void change(Table table, List<Cells> rows) {
+        write(Written.Kind.CHANGED, table.update(), table.updateOrder(), rows);
+    }
+
+    void delete(Table table, List<Cells> rows) {
+        write(Written.Kind.GONE, table.delete(), table.key(), rows);
+    }
+
+    private void write(Written.Kind kind, String text, List<String> order, List<Cells> rows) {
+        batch(text, order, rows);
+        rows.forEach(row -> written.add(new Written(kind, row)));
+    }
+
+    /** What was added, changed and deleted in this transaction, in order. */
+    List<Written> written() {
+        return List.copyOf(written);
+    }
+
+    /** Does to one row what was done to it before. */
+    void redo(Written again) {
+        Table table = again.row().table();
+        List<Cells> row = List.of(again.row());
+        switch (again.kind()) {
+            case ADDED -> batch(table.insert(), table.insertOrder(), row);
+            case CHANGED -> batch(table.update(), table.updateOrder(), row);
+            case GONE -> batch(table.delete(), table.key(), row);
         }
     }
 

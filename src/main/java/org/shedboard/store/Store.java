@@ -1,11 +1,15 @@
 package org.shedboard.store;
 
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * The records of one shop, in the directory that is its home. Threads may share it: reads and changes each go one after another, and
+ * The records of one shop, wherever its address says. Threads may share it: reads and changes each go one after another, and
  * do not wait for one another.
  *
  * <p>An interrupt makes the database close its file under whoever works on it. Nothing is lost by that: the file is opened again and
@@ -15,6 +19,9 @@ import java.util.function.Function;
 public final class Store implements AutoCloseable {
     /** How often work is begun anew because the owner of the file went away under it; more than that is no accident. */
     private static final int TRIES = 5;
+
+    /** The setting that names the second place for backups. */
+    public static final String SECOND_PLACE = "backup.second";
 
     static {
         // read once, when the database's classes are loaded: without it guests' doors would stand on every network of
@@ -30,15 +37,20 @@ public final class Store implements AutoCloseable {
 
     private boolean isClosed;
 
-    private Store(Home home, Door door, boolean looksOnly) {
-        this.home = home;
-        this.door = door;
+    private Store(Address address, Schema schema, boolean mayMake, boolean looksOnly) {
+        this.home = Home.at(address.home());
+        this.door = Door.to(address, schema, mayMake);
         this.looksOnly = looksOnly;
         this.link = door.enter();
     }
 
+    /** Whether there are records at this address; those elsewhere than on this machine are taken to be there until they are opened. */
+    public static boolean exists(Address address) {
+        return Door.hasShop(address);
+    }
+
     public static boolean exists(Path home) {
-        return Home.at(home).hasShop();
+        return exists(new Address.InHome(home));
     }
 
     /** Makes the directory of a home, for its owner's eyes only, unless it is there. */
@@ -51,39 +63,147 @@ public final class Store implements AutoCloseable {
         Home.at(home).remove();
     }
 
+    /** Opens the records at this address; fails when there are none. */
+    public static Store open(Address address) {
+        return open(address, new Schema(Migration.all()));
+    }
+
+    /** Opens the records at this address for nothing but reading: every change through it fails. */
+    public static Store openToLook(Address address) {
+        return new Store(address, new Schema(Migration.all()), false, true);
+    }
+
+    public static Store openToLook(Path home) {
+        return openToLook(new Address.InHome(home));
+    }
+
     /** Opens the records in this home; fails when there are none. */
     public static Store open(Path home) {
-        return open(home, new Schema(Migration.all()));
+        return open(new Address.InHome(home));
     }
 
     static Store open(Path home, Schema schema) {
-        return open(home, schema, false);
+        return open(new Address.InHome(home), schema);
     }
 
-    /** Opens the records in this home for nothing but reading: every change through it fails. */
-    public static Store openToLook(Path home) {
-        return open(home, new Schema(Migration.all()), true);
+    private static Store open(Address address, Schema schema) {
+        return new Store(address, schema, false, false);
     }
 
-    private static Store open(Path home, Schema schema, boolean looksOnly) {
-        Home place = Home.at(home);
-        place.expectShop();
-        return new Store(place.real(), new Door(place.real(), schema, false), looksOnly);
+    /** Makes empty records at this address; fails when there are some. */
+    public static Store create(Address address) {
+        if (exists(address)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already".formatted(address.home().toAbsolutePath()));
+        }
+        return openOrCreate(address);
     }
 
     /** Makes empty records in this home; fails when there are some. */
     public static Store create(Path home) {
-        if (exists(home)) {
-            throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(home.toAbsolutePath()));
-        }
-        return openOrCreate(home);
+        return create(new Address.InHome(home));
     }
 
     public static Store openOrCreate(Path home) {
-        Home place = Home.at(home);
-        place.create();
-        return new Store(place.real(), new Door(place.real(), new Schema(Migration.all()), true), false);
+        return openOrCreate(new Address.InHome(home));
+    }
+
+    private static Store openOrCreate(Address address) {
+        return new Store(address, new Schema(Migration.all()), true, false);
+    }
+
+    /**
+     * Makes a shop in an empty home of what was written by {@link #export}.
+     *
+     * @return how many rows it has
+     */
+    public static long load(Path home, InputStream records) {
+        if (exists(home)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already; records are loaded into an empty home only"
+                            .formatted(home.toAbsolutePath()));
+        }
+        makeHome(home);
+        Home place = Home.at(home).real();
+        try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
+            long rows = RecordsFile.read(records, arrival.home(), new Schema(Migration.all()))
+                    .rows();
+            arrival.bringForward();
+            arrival.expectSound();
+            new ChangeFiles(place).setAside();
+            arrival.take(place);
+            return rows;
+        }
+    }
+
+    /** Whether a file that begins so is one of records. */
+    public static boolean isRecords(String beginning) {
+        return beginning.replaceAll("\\s", "").startsWith("{\"format\":\"%s\"".formatted(RecordsFile.FORMAT));
+    }
+
+    /**
+     * Writes all there is at one moment, see the README for the format.
+     *
+     * @return how many rows were written
+     */
+    public long export(OutputStream out) {
+        return persist(
+                Door::enterPatiently,
+                way -> way.read(sql -> RecordsFile.write(sql, out).rows()));
+    }
+
+    /**
+     * Makes a backup of all there is at one moment; returns when a copy made of it was found to be the same.
+     *
+     * @param directory where to; made unless it is there
+     * @param at the date and time in its name
+     */
+    public Path backup(Path directory, LocalDateTime at) {
+        Home.makeDirectory(directory);
+        return persist(Door::enterPatiently, way -> {
+            try (Sql sql = way.another()) {
+                return BackupFile.make(sql, home, directory, at);
+            }
+        });
+    }
+
+    /**
+     * Makes the day's backup in the home, unless there is one of this date, copies it to the second place, and takes away what need
+     * not be kept.
+     *
+     * @return whether one was made
+     */
+    public boolean backupOfDay(LocalDateTime at) {
+        Backups here = backups();
+        if (here.has(at.toLocalDate())) {
+            return false;
+        }
+        copyToSecondPlace(backup(home.backups(), at));
+        return true;
+    }
+
+    /** Copies a backup to the second place, where there is one, and takes away what need not be kept in both. */
+    public void copyToSecondPlace(Path backup) {
+        backups().thinOut().ifPresent(new ChangeFiles(home)::dropBefore);
+        Optional<Backups> second = secondPlace().map(Backups::in);
+        second.ifPresent(place -> {
+            place.take(backup);
+            place.thinOut();
+        });
+    }
+
+    /** Those in the home. */
+    public Backups backups() {
+        return Backups.in(home.backups());
+    }
+
+    /** Where a copy of each backup goes. */
+    public Optional<Path> secondPlace() {
+        return read(reader -> reader.setting(SECOND_PLACE))
+                .filter(text -> !text.isEmpty())
+                .map(Path::of);
     }
 
     /** Whether this process has the file open itself; another one of this machine may work through it. */
@@ -93,7 +213,12 @@ public final class Store implements AutoCloseable {
 
     /** What the work makes of the records as they are at one moment. The work may be done again, so it must only read. */
     public <T> T read(Function<Reader, T> work) {
-        return persist(way -> way.read(sql -> work.apply(new Reader(sql))));
+        return persist(Door::enterPatiently, way -> way.read(sql -> work.apply(new Reader(sql))));
+    }
+
+    /** As {@link #read}, for somebody who looks again soon: where there is no way to the records just now, none is waited for. */
+    public <T> T glance(Function<Reader, T> work) {
+        return persist(Door::enter, way -> way.read(sql -> work.apply(new Reader(sql))));
     }
 
     /**
@@ -104,7 +229,7 @@ public final class Store implements AutoCloseable {
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
         expectToWork();
-        return persist(new Attempt<>(stamp, what, work)::over);
+        return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
     /**
@@ -113,7 +238,7 @@ public final class Store implements AutoCloseable {
      */
     public void compactWhenClosed() {
         expectToWork();
-        home.markToCompact();
+        door.compactWhenClosed();
     }
 
     private void expectToWork() {
@@ -134,11 +259,11 @@ public final class Store implements AutoCloseable {
      * Does the work over whatever way there is to the records, anew when the one it went over breaks. On a full disk the database
      * gives up reading too, until it is opened again; so it is, by the next call.
      */
-    private <T> T persist(Function<Link, T> work) {
+    private <T> T persist(Function<Door, Link> entering, Function<Link, T> work) {
         boolean isInterrupted = Thread.interrupted();
         try {
             for (int i = 1; ; i++) {
-                Link way = link();
+                Link way = link(entering);
                 try {
                     return work.apply(way);
                 } catch (StoreFailure failure) {
@@ -163,12 +288,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private synchronized Link link() {
+    private synchronized Link link(Function<Door, Link> entering) {
         if (isClosed) {
             throw new IllegalStateException("the store is closed");
         }
         if (link == null) {
-            link = door.enter();
+            link = entering.apply(door);
         }
         return link;
     }

@@ -1,6 +1,8 @@
 package org.shedboard.store;
 
+import java.io.IOException;
 import java.nio.channels.ClosedChannelException;
+import java.nio.file.AccessDeniedException;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
@@ -22,13 +24,25 @@ public final class StoreFailure extends RuntimeException {
         NEWER,
         /** A migration that was applied is not the one this program has. */
         ALTERED,
-        /** Another program has the file open and does not answer. */
+        /** Another program has the file open and does not answer, or no server does. */
         UNREACHABLE,
+        /** A server does not let this terminal in, or not do this. */
+        NOT_LET_IN,
         /** The file, or a row in it, cannot be read. */
         DAMAGED,
         DISK_FULL,
         /** The file could not be written or read for another reason. */
         DISK_FAILS,
+        /** A file that was to be loaded or restored is not what it should be. */
+        BAD_FILE,
+        /** The file, or its directory, may not be written to. */
+        READ_ONLY,
+        /** The file is not where it was any more. */
+        VANISHED,
+        /** There is nothing to go back to. */
+        NO_BACKUP,
+        /** Where copies of backups go is not there. */
+        NO_SECOND_PLACE,
         /** A change breaks a rule of the database that has a name. */
         CONSTRAINT,
         /** Somebody else is changing the records just now. */
@@ -48,6 +62,8 @@ public final class StoreFailure extends RuntimeException {
     private static final int IN_USE = 90020;
     private static final int NOT_FOUND = 90146;
     private static final int LOCK_TIMEOUT = 50200;
+    private static final int NO_RIGHT = 90096;
+    private static final int NO_ADMINISTRATOR = 90040;
     /** What H2 says of whatever it did not foresee, which in practice is its file. */
     private static final int GENERAL = 50000;
 
@@ -81,9 +97,20 @@ public final class StoreFailure extends RuntimeException {
         return kind == other;
     }
 
+    /** What a file holds that can be read and makes no sense. */
+    static StoreFailure damaged(Throwable problem) {
+        return new StoreFailure(Kind.DAMAGED, sentence(Kind.DAMAGED, ""), problem);
+    }
+
+    /** What the database does not know how to say of a file that it is only just opening is damage of that file. */
+    StoreFailure whileOpening() {
+        boolean isOdd = kind == Kind.OTHER && getCause() instanceof SQLException;
+        return isOdd ? damaged(getCause()) : this;
+    }
+
     /** Whether nothing more can be had over the link on which this happened. */
     boolean spoilsLink() {
-        return kind == Kind.BROKEN || kind == Kind.DISK_FULL || kind == Kind.DISK_FAILS;
+        return kind == Kind.BROKEN || kind == Kind.DISK_FULL || kind == Kind.DISK_FAILS || kind == Kind.VANISHED;
     }
 
     /** Whether the same work may well succeed when done again from the start. */
@@ -109,7 +136,19 @@ public final class StoreFailure extends RuntimeException {
             return new StoreFailure(Kind.CONSTRAINT, constraint, message, problem);
         }
         Kind kind = kindOf(problem, state);
-        return new StoreFailure(kind, sentence(kind, problem), problem);
+        return new StoreFailure(kind, sentence(kind, problem.getMessage()), problem);
+    }
+
+    /** Of a file of ours that is not the database's. */
+    static StoreFailure from(IOException problem) {
+        String message = String.valueOf(problem.getMessage());
+        boolean isFull = saysFull(message);
+        Kind kind = isFull ? Kind.DISK_FULL : problem instanceof ClosedChannelException ? Kind.BROKEN : Kind.DISK_FAILS;
+        return new StoreFailure(kind, sentence(kind, message), problem);
+    }
+
+    private static boolean saysFull(String message) {
+        return message.contains("No space left") || message.contains("not enough space");
     }
 
     private static Kind kindOf(SQLException problem, String state) {
@@ -124,7 +163,9 @@ public final class StoreFailure extends RuntimeException {
         return switch (errorCode) {
             case NOT_FOUND -> Kind.NO_SHOP;
             case IN_USE, LOCK_TIMEOUT -> Kind.BUSY;
-            case 90030, 90048 -> Kind.DAMAGED;
+            case NO_RIGHT, NO_ADMINISTRATOR -> Kind.NOT_LET_IN;
+            // the last: a row holds what its column cannot
+            case 90030, 90048, 22018 -> Kind.DAMAGED;
             case 90067, 90098, 90121 -> Kind.BROKEN;
             case GENERAL -> Kind.DISK_FAILS;
             default -> Kind.OTHER;
@@ -139,8 +180,16 @@ public final class StoreFailure extends RuntimeException {
         // goes through the causes, and through the failures chained behind that of a batch with their causes
         for (Throwable cause : problem) {
             String message = String.valueOf(cause.getMessage());
-            if (message.contains("No space left") || message.contains("not enough space")) {
+            if (cause instanceof AccessDeniedException
+                    || message.contains("Read-only file system")
+                    || message.contains("read only")) {
+                return Kind.READ_ONLY;
+            }
+            if (saysFull(message)) {
                 return Kind.DISK_FULL;
+            }
+            if (message.contains("File corrupted") || message.contains("Unable to read the page")) {
+                return Kind.DAMAGED;
             }
             if (cause instanceof ClosedChannelException || cause instanceof InterruptedException) {
                 return Kind.BROKEN;
@@ -149,16 +198,17 @@ public final class StoreFailure extends RuntimeException {
         return Kind.OTHER;
     }
 
-    private static String sentence(Kind kind, SQLException problem) {
+    private static String sentence(Kind kind, String said) {
         return switch (kind) {
             case NO_SHOP -> "there is no shop here";
             case BUSY -> "somebody else is changing the records; try again";
-            case DAMAGED -> "the records are damaged; go back to a backup";
+            case DAMAGED -> "the records are damaged; go back to a backup: shedboard restore newest";
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
+            case READ_ONLY -> "the file may not be written to; make its disk writable and start again";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
             case BROKEN -> "the connection to the records broke";
-            default ->
-                "the database said: " + problem.getMessage().lines().findFirst().orElse("nothing");
+            case NOT_LET_IN -> "no terminal may do this; do it at the machine that has the records";
+            default -> "the database said: " + said.lines().findFirst().orElse("nothing");
         };
     }
 }

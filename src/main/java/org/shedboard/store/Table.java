@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,6 +67,16 @@ record Table(String name, List<Column> columns, List<String> key, Optional<Strin
 
     Table untold() {
         return new Table(name, columns, key, scope, false);
+    }
+
+    /** With these of its columns, of which the key has to be. */
+    Table only(Collection<String> names) {
+        if (!names.containsAll(key)) {
+            throw new IllegalArgumentException("the key of table %s is not whole".formatted(name));
+        }
+        List<Column> some =
+                columns.stream().filter(column -> names.contains(column.name())).toList();
+        return new Table(name, some, key, scope, isTold);
     }
 
     Column expectColumn(String wanted) {

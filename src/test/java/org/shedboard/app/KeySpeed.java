@@ -30,6 +30,7 @@ import org.shedboard.look.Scheme;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Mud;
 import org.shedboard.shop.Payer;
+import org.shedboard.store.Address;
 import org.shedboard.term.CountedTerminal;
 import org.shedboard.term.Display;
 import org.shedboard.term.Palette;
@@ -80,7 +81,12 @@ public final class KeySpeed {
         Display display = new Display(terminal, Palette.fixed(Scheme.DARK));
         Bench.Means means = Bench.Means.usual(Optional.of(MORNING), PROCESSORS);
         Session session = new Session(
-                display, home, true, means, false, () -> Instant.EPOCH.plusSeconds(presses.incrementAndGet()));
+                display,
+                new Address.InHome(home),
+                true,
+                means,
+                false,
+                () -> Instant.EPOCH.plusSeconds(presses.incrementAndGet()));
         Thread running = new Thread(() -> run(session), "session");
         running.start();
         painter = running.getId();
@@ -100,7 +106,7 @@ public final class KeySpeed {
     }
 
     /** Books quads until there are as many visits as wanted; says how many there are. */
-    private static int crowd(Path place) {
+    private static int crowd(Address place) {
         try (Workshop workshop = Workshop.open(place, "crowd", Optional.of(MORNING))) {
             int booked = 0;
             while (workshop.day().visits().size() < VISITS) {

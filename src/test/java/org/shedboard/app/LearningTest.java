@@ -20,6 +20,7 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Sort;
+import org.shedboard.store.Address;
 
 /** What the demonstration's shop has learned, read from its records. */
 class LearningTest {
@@ -36,7 +37,7 @@ class LearningTest {
     }
 
     private Workshop open() {
-        return Workshop.open(Homes.demonstration(home), "test", Optional.of(MORNING));
+        return Workshop.open(new Address.InHome(Homes.demonstration(home)), "test", Optional.of(MORNING));
     }
 
     @Test

@@ -21,6 +21,7 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.WhatIf;
+import org.shedboard.store.Address;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -94,8 +95,8 @@ class LookOnlyCommandsTest {
     @Test
     void a_workshop_that_only_looks_refuses_every_act_signed_or_not() {
         LocalDateTime morning = LocalDateTime.parse(CommandRoom.MORNING);
-        try (Workshop workshop =
-                Workshop.open(Homes.demonstration(directory), "wall", Optional.of(morning), Access.LOOK)) {
+        try (Workshop workshop = Workshop.open(
+                new Address.InHome(Homes.demonstration(directory)), "wall", Optional.of(morning), Access.LOOK)) {
             Outcome refused = new Outcome.Refused(new Refusal("look_only", List.of()));
             assertEquals(refused, workshop.carryOut(new Act.Stop("P1", false), "P1"));
             assertEquals(refused, workshop.carryOut(new Act.CloseDay("P1"), "P1"));

@@ -45,6 +45,7 @@ import org.shedboard.shop.Pin;
 import org.shedboard.shop.Place;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
+import org.shedboard.store.Address;
 import org.shedboard.term.Display;
 import org.shedboard.term.Palette;
 import org.shedboard.testing.TestTerminal;
@@ -100,12 +101,15 @@ public final class MonthOpen {
 
     private void run(Path home, int days, int minutes) throws Exception {
         Setup seed = Seed.shop(catalogue);
-        Workshop.make(home, catalogue, new Setup(shop, seed.owners(), seed.machines(), List.of(), Optional.empty()));
+        Workshop.make(
+                new Address.InHome(home),
+                catalogue,
+                new Setup(shop, seed.owners(), seed.machines(), List.of(), Optional.empty()));
         Bench.Means means =
                 new Bench.Means(place -> Workshop.open(place, "board", reader -> clock), Duration.ofMillis(2), 2);
         Session session = new Session(
                 new Display(terminal, Palette.fixed(Scheme.DARK)),
-                home,
+                new Address.InHome(home),
                 false,
                 means,
                 false,
@@ -113,7 +117,7 @@ public final class MonthOpen {
         Thread running = new Thread(() -> run(session), "session");
         running.start();
         awaitNow();
-        try (Workshop other = Workshop.open(home, "other", reader -> clock)) {
+        try (Workshop other = Workshop.open(new Address.InHome(home), "other", reader -> clock)) {
             for (int day = 1; day <= days; day++) {
                 live(other, minutes);
                 if (COUNTED.contains(day)) count(day, home);

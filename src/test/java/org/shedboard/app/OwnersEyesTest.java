@@ -51,7 +51,7 @@ class OwnersEyesTest {
                 directory.resolve("shed"),
                 PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwxr-xr-x")));
         CommandRoom room = CommandRoom.empty(home);
-        Path place = Demonstration.ready(home);
+        Path place = Demonstration.ready(home).home();
         assertEquals(0, room.demo("pause", "Wren").status());
         assertEquals(
                 0,
@@ -65,7 +65,7 @@ class OwnersEyesTest {
 
     @Test
     void records_and_copies_that_others_could_read_are_taken_from_them_when_they_are_opened() throws IOException {
-        Path place = Demonstration.ready(directory);
+        Path place = Demonstration.ready(directory).home();
         Path copy = Files.writeString(
                 Files.createDirectory(place.resolve("backups")).resolve("old.zip"), "x");
         openToAll(copy);

@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.look.Scheme;
+import org.shedboard.store.Address;
 import org.shedboard.term.Display;
 import org.shedboard.term.Palette;
 import org.shedboard.testing.TestTerminal;
@@ -219,7 +220,7 @@ class SessionTest {
         Display display = new Display(terminal, Palette.fixed(Scheme.DARK));
         Session session = new Session(
                 display,
-                home,
+                new Address.InHome(home),
                 true,
                 Bench.Means.usual(Optional.of(MORNING), 2),
                 false,

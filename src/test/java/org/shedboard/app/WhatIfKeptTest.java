@@ -19,6 +19,7 @@ import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.WhatIf;
 import org.shedboard.shop.Place;
+import org.shedboard.store.Address;
 
 /** A change that was tried is saved whole or not at all. */
 class WhatIfKeptTest {
@@ -36,7 +37,7 @@ class WhatIfKeptTest {
     }
 
     private Workshop open() {
-        return Workshop.open(Homes.demonstration(home), "test", Optional.of(MORNING));
+        return Workshop.open(new Address.InHome(Homes.demonstration(home)), "test", Optional.of(MORNING));
     }
 
     private static Act lockOut(Day day) {

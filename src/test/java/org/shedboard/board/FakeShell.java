@@ -188,9 +188,10 @@ final class FakeShell {
             tell(new Msg.NotKept(whatIf, refused.refusal()));
             return;
         }
-        day = ((Outcome.Done) outcome).day();
+        Outcome.Done done = (Outcome.Done) outcome;
+        day = done.day();
         read();
-        tell(new Msg.Kept(whatIf));
+        tell(new Msg.Kept(whatIf, done.trace()));
     }
 
     private void read() {

@@ -109,6 +109,23 @@ class TrialKeysTest {
     }
 
     @Test
+    void what_was_kept_can_be_taken_back() {
+        shell.types("=ttashenfold hauler")
+                .press(Key.ENTER)
+                .types("o")
+                .press(Key.ENTER)
+                .types("0");
+        shell.press(Key.ENTER).press(Key.ENTER);
+        assertEquals(open(before) + 1, open(shell.day()));
+        shell.types("z").press(Key.ENTER);
+        assertEquals(open(before), open(shell.day()));
+    }
+
+    private static long open(Day day) {
+        return day.visits().stream().filter(visit -> visit.state().isOpen()).count();
+    }
+
+    @Test
     void a_promise_and_a_wash_down_are_tried() {
         shell.types("=d1");
         assertTrue(acts().get(0) instanceof Act.SetWashDown);

@@ -21,6 +21,7 @@ import org.shedboard.day.FixOffer;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Quote;
 import org.shedboard.day.Refusal;
+import org.shedboard.day.Trace;
 import org.shedboard.day.WhatIf;
 import org.shedboard.day.WhySoLong;
 import org.shedboard.pack.story.Differences;
@@ -57,12 +58,13 @@ class UpdateTest {
                 new Msg.HistoryRead(new History("M1", List.of())),
                 new Msg.KnockOffSeen(Optional.empty()),
                 new Msg.DriftsSeen(List.of()),
+                new Msg.Warned(List.of()),
                 new Msg.Saved(act, Optional.of("V1")),
                 new Msg.NotDone(act, refusal),
                 new Msg.Quoted(new Quote.Answer.NotGiven(refusal), 1),
                 new Msg.BetterFound(shell.day().posted().orElseThrow(), Differences.of("V1", "V2", "V3")),
                 new Msg.Tried(WhatIf.NOTHING, WhatIf.NOTHING.on(seen.outlook())),
-                new Msg.Kept(WhatIf.NOTHING),
+                new Msg.Kept(WhatIf.NOTHING, Trace.NOTHING),
                 new Msg.NotKept(WhatIf.NOTHING, refusal),
                 new Msg.FixOffered(new FixOffer.Answer.NotGiven(refusal)),
                 new Msg.Written("The report is there."),

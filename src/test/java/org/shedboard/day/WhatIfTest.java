@@ -89,6 +89,33 @@ class WhatIfTest {
         return new Act.CheckHoist(new Act.OpenDay.Checked(hoist.id(), day.inCharge(), Optional.of("hose")));
     }
 
+    private Act promised(Visit visit, int hour) {
+        return new Act.SayPromise(visit.id(), at(hour, 0), day.inCharge(), "Marrowby", "late", true);
+    }
+
+    @Test
+    void what_was_kept_is_taken_back_as_a_whole() {
+        Visit seven = tagged(7);
+        WhatIf whatIf = new WhatIf(List.of(promised(seven, 15), promised(seven, 16), walkIn()));
+        Outcome.Done kept = (Outcome.Done) whatIf.carryOut(day, now);
+        assertEquals(2, kept.trace().visits().size());
+        Act back = new Act.TakeBack(kept.trace(), day.inCharge(), "tried out");
+        Outcome.Done taken = (Outcome.Done) Planning.carryOut(kept.day(), back, now);
+        assertEquals(Optional.of(seven), taken.day().findVisit(seven.id()));
+        assertEquals(
+                outlook.plan().tasks(),
+                taken.day().posted().orElseThrow().plan().tasks());
+    }
+
+    @Test
+    void what_was_kept_stays_where_one_act_of_it_cannot_be_taken_back() {
+        WhatIf whatIf = new WhatIf(
+                List.of(promised(tagged(7), 15), lockOut(day.shop().hoists().get(0))));
+        Outcome.Done kept = (Outcome.Done) whatIf.carryOut(day, now);
+        assertTrue(kept.trace().isNothing());
+        assertEquals(Optional.of(Lasting.PRESENCE), Lasting.of(whatIf, kept.trace()));
+    }
+
     @Test
     void a_walk_in_comes_into_the_plan() {
         WhatIf.Answer.Tried tried = tried(walkIn());

@@ -354,8 +354,9 @@ final class Rehearsal {
             told(new Msg.NotKept(whatIf, refused.refusal()));
             return;
         }
-        day = Optional.of(((Outcome.Done) outcome).day());
-        seen().told(new Msg.Kept(whatIf));
+        Outcome.Done done = (Outcome.Done) outcome;
+        day = Optional.of(done.day());
+        seen().told(new Msg.Kept(whatIf, done.trace()));
     }
 
     private void makeShop(Shop shop) {

@@ -24,7 +24,7 @@ class CheckpointsTest {
     private final CountDownLatch firstBegan = new CountDownLatch(1);
     private final CountDownLatch firstMayEnd = new CountDownLatch(1);
     private final Checkpoints checkpoints =
-            new Checkpoints(new Sql(connection(), Connection.TRANSACTION_READ_COMMITTED));
+            new Checkpoints(new Sql(connection(), Connection.TRANSACTION_READ_COMMITTED), sql -> {}, sql -> {});
 
     private boolean isFull;
 

@@ -28,6 +28,9 @@ class DurabilityTest {
     @TempDir
     private Path home;
 
+    @TempDir
+    private Path away;
+
     @BeforeEach
     void make() {
         Store.create(home).close();
@@ -168,6 +171,17 @@ class DurabilityTest {
             assertTrue(guest.isOwner());
         } finally {
             other.kill();
+        }
+    }
+
+    @Test
+    void no_acknowledged_change_of_a_terminal_is_lost_or_made_twice_when_its_server_is_killed() throws Exception {
+        try (ServedKills served = new ServedKills(home, away, random)) {
+            for (int i = 0; i < KILLS; i++) {
+                ServedKills.Count count = served.kill("served" + i);
+                assertEquals(
+                        IntStream.rangeClosed(1, count.acknowledged()).boxed().toList(), count.there());
+            }
         }
     }
 }

@@ -4,11 +4,14 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 /** Another process at the same home, told what to do by lines on its input; what it prints has happened. */
 final class ShopProcess implements AutoCloseable {
@@ -80,14 +83,15 @@ final class ShopProcess implements AutoCloseable {
             System.out.println("open");
             String line = in.readLine();
             while (line != null && !line.equals("close")) {
-                obey(store, line.split(" "));
+                obey(store, Path.of(arguments[0]), line.split(" "));
                 line = in.readLine();
             }
         }
     }
 
-    private static void obey(Store store, String[] words) {
+    private static void obey(Store store, Path home, String[] words) {
         switch (words[0]) {
+            case "serve" -> System.out.println(serve(home, Integer.parseInt(words[1])));
             case "owner?" -> System.out.println(store.isOwner());
             case "set" -> {
                 store.save(Samples.STAMP, "set", tx -> tx.saveSetting(words[1], words[2]));
@@ -97,9 +101,19 @@ final class ShopProcess implements AutoCloseable {
                 System.out.println(
                         store.read(reader -> reader.setting(words[1])).orElse("nothing"));
             case "count" -> count(store, words[1]);
+            case "deeds" -> deeds(store, words[1], new Random(Long.parseLong(words[2])));
             case "race" -> race(store, words[1], Integer.parseInt(words[2]));
             default -> throw new IllegalArgumentException(String.join(" ", words));
         }
+    }
+
+    /** Serves at this port, 0 for any, until the process ends; says the port and, the first time, by what terminals are let in. */
+    private static String serve(Path home, int port) {
+        Serving serving = Serving.start(home, new InetSocketAddress("127.0.0.1", port), Instant.EPOCH, false);
+        String said = serving.address().getPort() + " " + serving.fingerprint().hex();
+        return serving.drawn()
+                .map(drawn -> said + " " + drawn.name() + " " + drawn.password())
+                .orElse(said);
     }
 
     /** Makes changes that are numbered from 1, and says each number once it is told that the change is made; never ends. */
@@ -124,6 +138,18 @@ final class ShopProcess implements AutoCloseable {
             }
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
+        }
+    }
+
+    /** Makes drawn changes, and says each one's id with a full stop once it is told that the change is made; never ends. */
+    private static void deeds(Store store, String name, Random random) {
+        for (int i = 1; ; i++) {
+            Deed deed = Deed.drawn(random, name + "-" + i);
+            store.save(
+                    Samples.STAMP,
+                    deed.text(),
+                    tx -> deed.on(each -> tx.setting(each).orElse("")).forEach(tx::saveSetting));
+            System.out.println(deed.id() + ".");
         }
     }
 

@@ -67,7 +67,7 @@ class TablesTest {
         List<String> known = new ArrayList<>(List.of("version", "name", "checksum", "id"));
         Sql sql = open("empty");
         if (schema().contains("TABLE IF NOT EXISTS change_line")) {
-            known.addAll(List.of("journal_id", "line"));
+            known.addAll(List.of("journal_id", "part", "line"));
         }
         Tables.of(sql).all().forEach(table -> table.columns().forEach(column -> known.add(column.name())));
         assertEquals(made, known.stream().sorted().toList());

@@ -142,7 +142,7 @@ class TwoProcessesTest {
                 assertThrows(SQLException.class, () -> DriverManager.getConnection(url, "shop", ""), name);
             }
             Notice wrong = new Notice(notice.port(), notice.syncPort(), "00");
-            assertThrows(StoreFailure.class, () -> Guest.join(wrong, new Schema(Migration.all())));
+            assertThrows(StoreFailure.class, () -> Guest.join(new Loopback(wrong), new Schema(Migration.all())));
             assertTrue(owner.isOwner());
         }
     }

@@ -11,8 +11,10 @@ import org.shedboard.hours.Activity;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.hours.Correction;
 import org.shedboard.hours.Errand;
+import org.shedboard.pack.Plan;
 import org.shedboard.register.Carried;
 import org.shedboard.register.Loan;
+import org.shedboard.register.Merged;
 import org.shedboard.register.Movement;
 import org.shedboard.register.Notice;
 import org.shedboard.register.NoticeTaken;
@@ -95,5 +97,19 @@ final class WholeShop {
         tx.saveOrders(List.of(new Order("R1", "oil", Amount.of(20), at(0), at(600), Optional.empty())));
         tx.saveMovements(List.of(
                 new Movement("S1", "oil", Movement.Kind.COUNTED, Amount.of(20), at(0), "abe", Optional.empty())));
+    }
+
+    /** Changes, moves and takes away something of most of it. */
+    static void alter(Store store) {
+        Stamp stamp = Samples.STAMP;
+        store.save(stamp, "other visits", tx -> {
+            Visit less = Samples.fullVisit("v1", 3);
+            tx.saveVisit(less.withLines(less.lines().subList(1, 2))
+                    .withStays(less.stays().subList(1, 2)));
+            tx.savePosted(new Plan(0, 0, List.of(), List.of(), List.of(), 0, 0, 0), at(9));
+        });
+        store.save(stamp, "one record", tx -> tx.merge(new Merged(Samples.MACHINE, "m2", at(800))));
+        store.save(stamp, "no notices", tx -> tx.saveNotices(List.of()));
+        store.save(stamp, "another shop", tx -> tx.saveCatalogue(Samples.catalogue()));
     }
 }

@@ -114,6 +114,7 @@ public final class CommandLines {
         named(line, StockCommand.Deed.class);
         named(line, NamedScreen.class);
         line.registerConverter(Size.class, CommandLines::size);
+        line.registerConverter(ServerName.class, CommandLines::server);
         return line;
     }
 
@@ -146,6 +147,11 @@ public final class CommandLines {
             throw new TypeConversionException(Words.say("command.size_unread", text));
         }
         return new Size(Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)));
+    }
+
+    private static ServerName server(String text) {
+        return ServerName.parse(text)
+                .orElseThrow(() -> new TypeConversionException(Words.say("command.server_unread", text)));
     }
 
     /** Text from people is kept composed and without control characters. */

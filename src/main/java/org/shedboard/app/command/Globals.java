@@ -16,6 +16,8 @@ import org.shedboard.look.Scheme;
  * @param scheme the colours that were asked for
  * @param mouse whether pointing at the full screen may press its keys
  * @param lookOnly whether nothing may be changed from here
+ * @param atServer the machine that serves the records, where they are not in the home
+ * @param db the database server that has the records, as its driver takes it
  */
 public record Globals(
         Optional<Path> home,
@@ -25,12 +27,23 @@ public record Globals(
         boolean json,
         Optional<Scheme> scheme,
         boolean mouse,
-        boolean lookOnly) {
-    public static final Globals USUAL =
-            new Globals(Optional.empty(), false, Optional.empty(), false, false, Optional.empty(), true, false);
+        boolean lookOnly,
+        Optional<ServerName> atServer,
+        Optional<String> db) {
+    public static final Globals USUAL = new Globals(
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            false,
+            false,
+            Optional.empty(),
+            true,
+            false,
+            Optional.empty(),
+            Optional.empty());
 
     /** The same about the demonstration. */
     public Globals ofDemonstration() {
-        return new Globals(home, true, at, ascii, json, scheme, mouse, lookOnly);
+        return new Globals(home, true, at, ascii, json, scheme, mouse, lookOnly, Optional.empty(), Optional.empty());
     }
 }

@@ -1,5 +1,6 @@
 package org.shedboard.app.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
@@ -15,6 +16,12 @@ public final class Loaded {
         Tree tree =
                 new Tree().put("loaded", "catalogue").put("classes", classes).put("works", works);
         return new Answer(List.of(Words.say("command.load.catalogue", classes, works)), tree.fields());
+    }
+
+    /** Of all the records of a shop. */
+    public static Answer of(Path home, long rows) {
+        Tree tree = new Tree().put("loaded", "records").put("rows", rows);
+        return new Answer(List.of(Words.say("command.load.records", rows, home)), tree.fields());
     }
 
     public static Answer of(Setup setup) {

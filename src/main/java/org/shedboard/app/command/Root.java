@@ -3,6 +3,7 @@ package org.shedboard.app.command;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.shedboard.look.Scheme;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -26,6 +27,7 @@ import picocli.CommandLine.ScopeType;
             PromiseCommand.class,
             EstimateCommand.class,
             WhyCommand.class,
+            WhatIfCommand.class,
             FloorCommands.Start.class,
             FloorCommands.Finish.class,
             FloorCommands.Pause.class,
@@ -87,6 +89,11 @@ import picocli.CommandLine.ScopeType;
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,
+            ServeCommand.class,
+            JoinCommand.class,
+            ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             DemoCommand.class
         })
 final class Root {
@@ -117,8 +124,24 @@ final class Root {
     @Option(names = "--look-only", descriptionKey = "option.all.look_only", scope = ScopeType.INHERIT)
     private boolean lookOnly;
 
+    @Option(
+            names = "--at-server",
+            paramLabel = "HOST[:PORT]",
+            descriptionKey = "option.all.at_server",
+            scope = ScopeType.INHERIT)
+    private Optional<ServerName> atServer;
+
+    @Option(names = "--db", paramLabel = "URL", descriptionKey = "option.all.db", scope = ScopeType.INHERIT)
+    private Optional<String> db;
+
     Globals globals() {
-        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse, lookOnly);
+        if (Stream.of(demo, atServer.isPresent(), db.isPresent())
+                        .filter(each -> each)
+                        .count()
+                > 1) {
+            throw new WrongUse("command.two_places");
+        }
+        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse, lookOnly, atServer, db);
     }
 
     private Optional<Scheme> scheme() {

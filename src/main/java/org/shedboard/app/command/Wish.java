@@ -12,7 +12,12 @@ public sealed interface Wish
                 DemoCommand,
                 PinCommand,
                 NumberCommand,
-                DoctorCommand {
+                DoctorCommand,
+                ExportCommand,
+                BackupCommand,
+                RestoreCommand,
+                ServeCommand,
+                JoinCommand {
     /** Something about a day of the shop. */
     non-sealed interface OnTheDay extends Wish {
         Reply reply(Seen seen);

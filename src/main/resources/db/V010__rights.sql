@@ -1,0 +1,1 @@
+-- Who may do what in the database is given anew on all tables (Rights), for terminals of other machines.
