@@ -47,6 +47,12 @@ final class Actor {
         if (act instanceof Act.SetHoursRules set) {
             return set.by();
         }
+        if (act instanceof Act.SetPackedPercent set) {
+            return set.by();
+        }
+        if (act instanceof Act.AcceptFigure accept) {
+            return accept.by();
+        }
         if (act instanceof Act.TakeBack back) {
             return back.by();
         }

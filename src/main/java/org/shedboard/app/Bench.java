@@ -76,11 +76,25 @@ final class Bench {
      * @param opening opens the shop at an address
      * @param lookEvery how often it looks whether anything has changed
      * @param processors how many the machine has
+     * @param access whether anything may be changed from here
      */
-    record Means(Function<Address, Workshop> opening, Duration lookEvery, int processors) {
+    record Means(Function<Address, Workshop> opening, Duration lookEvery, int processors, Access access) {
+        /** To work with. */
+        Means(Function<Address, Workshop> opening, Duration lookEvery, int processors) {
+            this(opening, lookEvery, processors, Access.WORK);
+        }
+
         /** @param at the moment to see a demonstration from */
         static Means usual(Optional<LocalDateTime> at, int processors) {
-            return new Means(address -> Workshop.open(address, TERMINAL, at), LOOK_EVERY, processors);
+            return usual(at, processors, Access.WORK);
+        }
+
+        static Means usual(Optional<LocalDateTime> at, int processors, Access access) {
+            return new Means(address -> Workshop.open(address, TERMINAL, at, access), LOOK_EVERY, processors, access);
+        }
+
+        boolean looksOnly() {
+            return access == Access.LOOK;
         }
     }
 
@@ -140,9 +154,9 @@ final class Bench {
     private void enter(Address shop) {
         workshop.ifPresent(Workshop::close);
         workshop = Optional.of(means.opening().apply(shop));
-        draft = Optional.of(new DraftFile(shop.home()));
+        draft = Optional.of(new DraftFile(shop.home())).filter(file -> !means.looksOnly());
         look();
-        tell.accept(new Msg.FormKept(draft.get().read()));
+        draft.ifPresent(file -> tell.accept(new Msg.FormKept(file.read())));
         safety.watch(workshop.get());
     }
 
@@ -221,6 +235,9 @@ final class Bench {
     }
 
     private void makeShop(Shop shop) {
+        if (means.looksOnly()) {
+            throw new CannotDo("look_only");
+        }
         Catalogue catalogue = Seed.catalogue();
         Workshop.make(address, catalogue, new Setup(shop, List.of(), List.of(), List.of(), Optional.empty()));
         enter(address);

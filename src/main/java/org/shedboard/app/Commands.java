@@ -12,8 +12,10 @@ import org.shedboard.app.command.Answer;
 import org.shedboard.app.command.BackupCommand;
 import org.shedboard.app.command.BenchCommand;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.app.command.CheckUp;
 import org.shedboard.app.command.CommandLines;
 import org.shedboard.app.command.DemoCommand;
+import org.shedboard.app.command.DoctorCommand;
 import org.shedboard.app.command.ExportCommand;
 import org.shedboard.app.command.JoinCommand;
 import org.shedboard.app.command.LoadCommand;
@@ -30,10 +32,10 @@ import org.shedboard.app.command.Seen;
 import org.shedboard.app.command.ServeCommand;
 import org.shedboard.app.command.Told;
 import org.shedboard.app.command.Wish;
-import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
+import org.shedboard.day.Signer;
 import org.shedboard.day.Signing;
 import org.shedboard.files.DayFile;
 import org.shedboard.files.NoticesFile;
@@ -42,8 +44,6 @@ import org.shedboard.files.Reading;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.register.Notice;
-import org.shedboard.shop.Person;
-import org.shedboard.shop.Pin;
 import org.shedboard.store.Store;
 
 /** Does what a command line asks for. */
@@ -99,6 +99,11 @@ final class Commands {
         if (wish instanceof PinCommand pin) {
             return pin(pin);
         }
+        if (wish instanceof DoctorCommand) {
+            CheckUp found = new Doctor(program.around(), program.workshops()).look();
+            program.answer(found.answer());
+            return found.isSound() ? Shedboard.DONE : Shedboard.COULD_NOT;
+        }
         if (wish instanceof NumberCommand number) {
             return program.answer(number.answer(thisYear()));
         }
@@ -118,11 +123,11 @@ final class Commands {
     }
 
     private int load(LoadCommand load) {
-        Loading loading = new Loading(program.workshops().place());
+        Loading loading = new Loading(program.workshops(), PinReader.of(program.around()));
         try (InputStream in = Input.open(load.file(), program.around().in())) {
             Answer answer = Store.isRecords(Input.beginning(in))
                     ? loading.records(in)
-                    : loading.load(Input.text(load.file(), in), program.workshops());
+                    : loading.load(Input.text(load.file(), in), load.by());
             return program.answer(answer);
         } catch (IOException unreadable) {
             throw new CannotDo("command.file_unreadable", load.file(), unreadable.getMessage());
@@ -169,10 +174,11 @@ final class Commands {
     }
 
     private int carryOut(Workshop workshop, Seen before, Reply.Carry carry, Optional<LocalDate> date) {
+        workshop.expectToWork();
         Day day = before.day();
         String who = Actor.of(carry.act(), carry.by().orElse(day.inCharge()));
         Outcome outcome = Signing.signerOf(day, carry.act())
-                .map(signer -> carryOutSigned(workshop, day, carry.act(), date, signer))
+                .map(signer -> carryOutSigned(workshop, day, carry, date, signer))
                 .orElseGet(() -> workshop.carryOut(carry.act(), who, date, Optional.empty()));
         if (outcome instanceof Outcome.Refused refused) {
             throw new CannotDo(refused.refusal());
@@ -182,16 +188,17 @@ final class Commands {
     }
 
     /** Nobody is asked for their PIN for something that cannot be done anyway. */
-    private Outcome carryOutSigned(Workshop workshop, Day day, Act act, Optional<LocalDate> date, String signer) {
-        Outcome tried = Acts.apply(day, act, workshop.now());
+    private Outcome carryOutSigned(
+            Workshop workshop, Day day, Reply.Carry carry, Optional<LocalDate> date, Signer signer) {
+        Outcome tried = Acts.apply(day, carry.act(), workshop.now());
         if (tried instanceof Outcome.Refused) {
             return tried;
         }
-        Person person = day.shop().expectPerson(signer);
-        PinReader reader = PinReader.of(program.around());
-        try (Pin pin = day.books().signers().isEmpty() ? reader.askNew(person.name()) : reader.ask(person.name())) {
-            return workshop.carryOut(act, signer, date, Optional.of(new Signature(person, pin)));
-        }
+        SignatureReader reader = new SignatureReader(day, PinReader.of(program.around()));
+        return reader.signed(
+                signer,
+                carry.by(),
+                signature -> workshop.carryOut(carry.act(), signature.person().id(), date, Optional.of(signature)));
     }
 
     private int pack(PackCommand asked) {
@@ -225,12 +232,14 @@ final class Commands {
 
     private int pin(PinCommand asked) {
         try (Workshop workshop = program.workshops().open()) {
+            workshop.expectToWork();
             return program.answer(new PinSetting(workshop, PinReader.of(program.around())).set(asked));
         }
     }
 
     private int demo(DemoCommand demo) {
         if (demo.isFresh()) {
+            program.workshops().expectToWork();
             Demonstration.fresh(program.home());
         }
         program.with(program.globals().ofDemonstration());

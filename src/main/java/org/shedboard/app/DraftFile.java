@@ -5,16 +5,14 @@ import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import java.util.Properties;
 import java.util.stream.Collectors;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.store.OwnersEyes;
 
 /**
  * Where a form that is half filled in outlives the program: one file in the shop's home. It may have names and telephone numbers in it,
@@ -65,7 +63,7 @@ final class DraftFile {
     private void replace(Map<String, String> words) throws IOException {
         Properties kept = new Properties();
         words.forEach(kept::setProperty);
-        Path beside = Files.createTempFile(home, NAME, ".new", ownerOnly());
+        Path beside = Files.createTempFile(home, NAME, ".new", OwnersEyes.ofFile());
         try {
             try (Writer writer = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
                 kept.store(writer, null);
@@ -74,14 +72,5 @@ final class DraftFile {
         } finally {
             Files.deleteIfExists(beside);
         }
-    }
-
-    private static FileAttribute<?>[] ownerOnly() {
-        boolean isPosix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return isPosix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-                }
-                : new FileAttribute<?>[0];
     }
 }

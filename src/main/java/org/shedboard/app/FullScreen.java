@@ -32,7 +32,9 @@ final class FullScreen {
 
     void run(Address address, Globals globals, int processors) throws IOException {
         try (Display display = Display.open(manner.scheme(), manner.takesMouse())) {
-            Session session = new Session(display, address, globals.demo(), globals.at(), manner.isAscii(), processors);
+            Access access = globals.lookOnly() ? Access.LOOK : Access.WORK;
+            Session session =
+                    new Session(display, address, globals.demo(), globals.at(), manner.isAscii(), processors, access);
             runGuarded(session);
         } finally {
             ended.countDown();

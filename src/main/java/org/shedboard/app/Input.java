@@ -12,10 +12,14 @@ import java.nio.file.Path;
 import java.util.List;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.store.AtMost;
 import org.shedboard.words.Words;
 
 /** Files named on the command line; {@code -} is what is piped in. */
 final class Input {
+    /** A hundred times what the largest day file that was ever packed has. */
+    private static final long MOST_BYTES = 64L << 20;
+
     private Input() {}
 
     /** So many bytes tell what a file is. */
@@ -43,12 +47,14 @@ final class Input {
     }
 
     static String text(Path file, InputStream piped) {
-        try {
-            return decoded(isPiped(file) ? piped.readAllBytes() : Files.readAllBytes(file));
+        try (InputStream in = AtMost.bytes(isPiped(file) ? piped : Files.newInputStream(file), MOST_BYTES)) {
+            return decoded(in.readAllBytes());
         } catch (CharacterCodingException notText) {
             throw new BadFile(List.of(new Fault("", Words.say("command.not_utf8"))));
         } catch (NoSuchFileException missing) {
             throw new CannotDo("command.no_file", file);
+        } catch (AtMost.TooLarge large) {
+            throw new BadFile(List.of(new Fault("", Words.say("command.too_large", MOST_BYTES >> 20))));
         } catch (IOException unreadable) {
             throw new CannotDo("command.file_unreadable", file, unreadable.getMessage());
         }

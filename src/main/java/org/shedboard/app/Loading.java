@@ -5,11 +5,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
+import java.util.Optional;
 import org.shedboard.app.command.Answer;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Loaded;
 import org.shedboard.day.Beginning;
+import org.shedboard.day.Day;
 import org.shedboard.day.Setup;
+import org.shedboard.day.Signer;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.CatalogueFile;
 import org.shedboard.files.FileKind;
@@ -22,15 +25,21 @@ import org.shedboard.store.Store;
 
 /** Loads a file at an address: a catalogue for its shop, or a shop where there is none. All of it or nothing. */
 final class Loading {
+    private final Workshops workshops;
     private final Address address;
+    private final PinReader reader;
 
-    Loading(Address address) {
-        this.address = address;
+    Loading(Workshops workshops, PinReader reader) {
+        this.workshops = workshops;
+        this.address = workshops.place();
+        this.reader = reader;
     }
 
-    Answer load(String text, Workshops workshops) {
+    /** @param by the name of who signs for a catalogue, where one is given */
+    Answer load(String text, Optional<String> by) {
+        workshops.expectToWork();
         return switch (FileKind.of(text)) {
-            case CATALOGUE -> catalogue(text, workshops);
+            case CATALOGUE -> catalogue(text, by);
             case SHOP -> shop(text);
             case OTHER -> throw new CannotDo("command.load.neither");
         };
@@ -38,6 +47,7 @@ final class Loading {
 
     /** What {@code export} wrote. */
     Answer records(InputStream in) {
+        workshops.expectToWork();
         Path home = Homes.expectHome(address);
         return Loaded.of(home, Store.load(home, in));
     }
@@ -46,13 +56,20 @@ final class Loading {
         return reading.value().orElseThrow(() -> new BadFile(reading.faults()));
     }
 
-    private static Answer catalogue(String text, Workshops workshops) {
+    private Answer catalogue(String text, Optional<String> by) {
         try (Workshop workshop = workshops.open()) {
             Year year =
                     Year.of(LocalDate.ofInstant(workshop.now(), workshop.zone()).getYear());
             Catalogue catalogue = expect(CatalogueFile.read(text, year.plusYears(1)));
-            workshop.replaceCatalogue(catalogue);
-            return Loaded.of(catalogue);
+            Day day = workshop.day();
+            Optional<String> signer = by.map(name -> day.shop()
+                    .findPersonCalled(name)
+                    .orElseThrow(() -> new CannotDo("person_unknown", name))
+                    .id());
+            return new SignatureReader(day, reader).signed(new Signer.Anybody(), signer, signature -> {
+                workshop.replaceCatalogue(catalogue, signature);
+                return Loaded.of(catalogue);
+            });
         }
     }
 

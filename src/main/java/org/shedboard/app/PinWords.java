@@ -49,6 +49,11 @@ final class PinWords {
         return new Refusal("pin_needed", List.of(name));
     }
 
+    /** An act that anybody who can has to sign was not. */
+    static Refusal neededOfAnybody() {
+        return new Refusal("pin_needed_of_anybody", List.of());
+    }
+
     /** There are PINs, so setting one takes one. */
     static Refusal unsigned() {
         return new Refusal("pin_unsigned", List.of());

@@ -27,6 +27,7 @@ final class Safeguarding {
     }
 
     Answer restore(RestoreCommand asked) {
+        workshops.expectToWork();
         Restore restore = new Restore(Homes.expectHome(workshops.place()), LocalDateTime.now(), asked.withChanges());
         Restore.Restored restored = asked.isNewest()
                 ? restore.newest(asked.isTry())

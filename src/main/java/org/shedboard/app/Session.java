@@ -62,6 +62,7 @@ final class Session {
      * @param address where the shop is, or will be
      * @param at the moment to see a demonstration from
      * @param processors how many the machine has
+     * @param access whether anything may be changed from here
      */
     Session(
             Display display,
@@ -69,8 +70,9 @@ final class Session {
             boolean demonstration,
             Optional<LocalDateTime> at,
             boolean ascii,
-            int processors) {
-        this(display, address, demonstration, Bench.Means.usual(at, processors), ascii, Session::monotonic);
+            int processors,
+            Access access) {
+        this(display, address, demonstration, Bench.Means.usual(at, processors, access), ascii, Session::monotonic);
     }
 
     /**
@@ -86,7 +88,8 @@ final class Session {
         this.display = display;
         this.keyClock = keyClock;
         this.ascii = ascii;
-        this.board = Board.starting(ZoneId.systemDefault());
+        Board starting = Board.starting(ZoneId.systemDefault());
+        this.board = means.looksOnly() ? starting.lookingOnly() : starting;
         this.bench = new Bench(address, means, msg -> queue.add(new Happening.Told(msg)));
         if (demonstration) {
             bench.openDemonstration();

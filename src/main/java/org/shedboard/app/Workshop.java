@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
@@ -29,10 +30,12 @@ import org.shedboard.day.Planning;
 import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
+import org.shedboard.day.Signer;
 import org.shedboard.day.Signing;
 import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.forecast.Foresight;
+import org.shedboard.hours.ClockCheck;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
@@ -42,6 +45,7 @@ import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
 import org.shedboard.store.Address;
+import org.shedboard.store.Audit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -58,6 +62,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private final Store store;
     private final String terminal;
     private final Clock clock;
+    private final Access access;
 
     /** Nothing of the day is read again while the journal has not grown. */
     private record Known(long journal, LocalDate date, Day day) {}
@@ -70,11 +75,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Address address, Store store, String terminal, Clock clock) {
+    private Workshop(Address address, Store store, String terminal, Clock clock, Access access) {
         this.address = address;
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
+        this.access = access;
     }
 
     /**
@@ -83,14 +89,22 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
     static Workshop open(Address address, String terminal, Optional<LocalDateTime> at) {
-        return open(address, terminal, reader -> clockOf(reader, at));
+        return open(address, terminal, at, Access.WORK);
+    }
+
+    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at, Access access) {
+        return open(address, terminal, reader -> clockOf(reader, at), access);
     }
 
     /** @param clock in the zone of the shop */
     static Workshop open(Address address, String terminal, Function<Reader, Clock> clock) {
-        Store store = Store.open(address);
+        return open(address, terminal, clock, Access.WORK);
+    }
+
+    private static Workshop open(Address address, String terminal, Function<Reader, Clock> clock, Access access) {
+        Store store = access.open(address);
         try {
-            return new Workshop(address, store, terminal, store.read(clock));
+            return new Workshop(address, store, terminal, store.read(clock), access);
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -263,6 +277,46 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return store.read(reader -> reader.history(machineId));
     }
 
+    /** Whether this process has the file open itself. */
+    boolean isOwner() {
+        return store.isOwner();
+    }
+
+    boolean isDemonstration() {
+        return store.read(ShopClock::isDemonstration);
+    }
+
+    /** When the journal's first change was made. */
+    Optional<Instant> firstChange() {
+        return store.read(Reader::firstChange);
+    }
+
+    /** How many visits there ever were; reads every one of them. */
+    int countVisits() {
+        return store.read(reader ->
+                reader.visitsOpenOrEndedSince(Instant.ofEpochSecond(0)).size());
+    }
+
+    /** The journal held against the tables. */
+    Audit audit() {
+        return store.read(Reader::audit);
+    }
+
+    /** What cannot be of all clock entries there ever were. */
+    List<ClockCheck.Fault> checkClock() {
+        LocalDate from = LocalDate.ofEpochDay(0);
+        LocalDate until = today().plusYears(1);
+        return store.read(reader -> ClockCheck.of(
+                reader.entries(
+                        from.atStartOfDay(zone()).toInstant(),
+                        until.atStartOfDay(zone()).toInstant()),
+                reader.openings(from, until).stream()
+                        .filter(opening -> opening.closed().isPresent())
+                        .map(Opening::date)
+                        .collect(Collectors.toSet()),
+                zone()));
+    }
+
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.glance(Reader::lastJournal);
@@ -284,21 +338,41 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param signature who signs it; needed where {@link Signing} says so
      */
     Outcome carryOut(Act act, String who, Optional<LocalDate> date, Optional<Signature> signature) {
-        Optional<Refusal> unsigned = signing(act, date, signature);
-        if (unsigned.isPresent()) {
-            return new Outcome.Refused(unsigned.get());
+        Optional<Refusal> no = looking().or(() -> signing(act, date, signature));
+        if (no.isPresent()) {
+            return new Outcome.Refused(no.get());
         }
         return carryOut(act, who, date);
     }
 
+    /** Why nothing is carried out from here; empty where something can be. */
+    private Optional<Refusal> looking() {
+        return access == Access.LOOK ? Optional.of(new Refusal("look_only", List.of())) : Optional.empty();
+    }
+
+    /** Refuses what is about to change something where this only looks. */
+    void expectToWork() {
+        looking().ifPresent(refusal -> {
+            throw new CannotDo(refusal);
+        });
+    }
+
     private Optional<Refusal> signing(Act act, Optional<LocalDate> date, Optional<Signature> signature) {
         Day day = date.map(this::day).orElseGet(this::day);
-        Optional<String> signer = Signing.signerOf(day, act);
-        if (signer.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Signature> own = signature.filter(given -> given.person().id().equals(signer.get()));
-        return own.isEmpty() ? Optional.of(PinWords.needed(day.nameOf(signer.get()))) : signed(own.get());
+        return Signing.signerOf(day, act).flatMap(signer -> signing(day, signer, signature));
+    }
+
+    /** Why a signature, or the lack of one, is not what is asked for. */
+    private Optional<Refusal> signing(Day day, Signer signer, Optional<Signature> signature) {
+        Optional<Signature> own =
+                signature.filter(given -> signer.isMetBy(given.person().id()));
+        return own.isEmpty() ? Optional.of(unsigned(day, signer)) : signed(own.get());
+    }
+
+    private static Refusal unsigned(Day day, Signer signer) {
+        return signer instanceof Signer.Named named
+                ? PinWords.needed(day.nameOf(named.personId()))
+                : PinWords.neededOfAnybody();
     }
 
     /** The first one who ever signs anything in a shop chooses their PIN with that. */
@@ -333,6 +407,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     /** Carries out all of a change that was tried, as one change of the records; where any of it cannot be, none of it is. */
     Outcome keep(WhatIf whatIf, String who) {
+        if (looking().isPresent()) {
+            return new Outcome.Refused(looking().get());
+        }
         Instant now = now();
         try {
             return store.change(new Stamp(now, who, terminal), "WhatIf", tx -> {
@@ -348,9 +425,18 @@ final class Workshop implements AutoCloseable, Seen.Records {
         }
     }
 
-    /** Replaces the catalogue as a whole; refused while the shop's machines or their visits need what it lacks. */
-    void replaceCatalogue(Catalogue catalogue) {
-        store.save(new Stamp(now(), day().inCharge(), terminal), "the catalogue is loaded", tx -> {
+    /**
+     * Replaces the catalogue as a whole; refused while the shop's machines or their visits need what it lacks.
+     *
+     * @param signature of anybody who can sign
+     */
+    void replaceCatalogue(Catalogue catalogue, Signature signature) {
+        expectToWork();
+        signing(day(), new Signer.Anybody(), Optional.of(signature)).ifPresent(refusal -> {
+            throw new CannotDo(refusal);
+        });
+        String who = signature.person().id();
+        store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> {
             List<Fault> faults = CatalogueFit.faults(dayOf(tx), catalogue);
             if (!faults.isEmpty()) {
                 throw new BadFile(faults);

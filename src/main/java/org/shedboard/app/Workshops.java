@@ -19,11 +19,32 @@ record Workshops(Path home, Globals globals) {
         return globals.demo() ? Demonstration.ready(home) : Homes.address(home, globals);
     }
 
+    private Access access() {
+        return globals.lookOnly() ? Access.LOOK : Access.WORK;
+    }
+
+    /** Refuses what would make a shop, or make one anew, where this only looks. */
+    void expectToWork() {
+        if (globals.lookOnly()) {
+            throw new CannotDo("look_only");
+        }
+    }
+
+    /** Where its records are, or would be: nothing is made. */
+    Address lookAt() {
+        return globals.demo() ? new Address.InHome(Homes.demonstration(home)) : Homes.address(home, globals);
+    }
+
+    /** The shop that is there, to look at it whatever else may be done. */
+    Workshop openToLook() {
+        return Workshop.open(lookAt(), TERMINAL, globals.at(), Access.LOOK);
+    }
+
     Workshop open() {
         Address place = place();
         if (!Store.exists(place)) {
             throw new CannotDo("command.no_shop", place.said());
         }
-        return Workshop.open(place, TERMINAL, globals.at());
+        return Workshop.open(place, TERMINAL, globals.at(), access());
     }
 }

@@ -25,6 +25,11 @@ public record Binding(Key key, Deed deed, Optional<String> off) {
         return new Binding(key, deed, can ? Optional.empty() : Optional.of(Words.say(why)));
     }
 
+    /** The same at a terminal that only looks. */
+    Binding toLookOnly() {
+        return deed.isLook() ? this : new Binding(key, deed, Optional.of(Words.say("off.look_only")));
+    }
+
     public boolean isOn() {
         return off.isEmpty();
     }

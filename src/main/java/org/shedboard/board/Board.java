@@ -13,11 +13,20 @@ import org.shedboard.register.History;
 import org.shedboard.tally.LookBack;
 import org.shedboard.tally.SpanTally;
 
-/** The whole state of the full screen: what is known of the shop, what is shown of it, and what its user is in the middle of. */
-public record Board(Known known, Shown shown, AtHand atHand) {
+/**
+ * The whole state of the full screen: what is known of the shop, what is shown of it, and what its user is in the middle of.
+ *
+ * @param looksOnly whether nothing may be changed from this terminal
+ */
+public record Board(Known known, Shown shown, AtHand atHand, boolean looksOnly) {
     /** The board before anything is known. */
     public static Board starting(ZoneId zone) {
-        return new Board(Known.nothing(zone), Shown.only(new Screen.Loading()), AtHand.NOTHING);
+        return new Board(Known.nothing(zone), Shown.only(new Screen.Loading()), AtHand.NOTHING, false);
+    }
+
+    /** The same for a terminal from which nothing may be changed. */
+    public Board lookingOnly() {
+        return new Board(known, shown, atHand, true);
     }
 
     public ZoneId zone() {
@@ -90,15 +99,15 @@ public record Board(Known known, Shown shown, AtHand atHand) {
     }
 
     private Board with(Known next) {
-        return new Board(next, shown, atHand);
+        return new Board(next, shown, atHand, looksOnly);
     }
 
     private Board with(Shown next) {
-        return new Board(known, next, atHand);
+        return new Board(known, next, atHand, looksOnly);
     }
 
     private Board with(AtHand next) {
-        return new Board(known, shown, next);
+        return new Board(known, shown, next, looksOnly);
     }
 
     Board with(Screen next) {

@@ -23,8 +23,13 @@ import org.shedboard.words.Words;
 public final class Keys {
     private Keys() {}
 
-    /** The keys of the screen now shown, the most used first. */
+    /** The keys of the screen now shown, the most used first; those that change something are off where one only looks. */
     public static List<Binding> of(Board board) {
+        List<Binding> keys = ofScreen(board);
+        return board.looksOnly() ? keys.stream().map(Binding::toLookOnly).toList() : keys;
+    }
+
+    private static List<Binding> ofScreen(Board board) {
         Screen screen = board.screen();
         if (screen instanceof Screen.Places) {
             return places(board);

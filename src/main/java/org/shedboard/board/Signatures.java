@@ -3,9 +3,11 @@ package org.shedboard.board;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.shedboard.board.Overlay.Purpose;
 import org.shedboard.board.Overlay.Reply;
 import org.shedboard.day.Act;
+import org.shedboard.day.Signer;
 import org.shedboard.day.Signing;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.shop.Person;
@@ -24,15 +26,48 @@ final class Signatures {
     /** Carries an act about a date out at once, or asks for the PIN it needs. */
     Turn carry(Act act, LocalDate date) {
         return signerOf(act, date)
-                .map(signer -> Turn.to(board.asking(pin(act, date, signer))))
+                .map(signer -> Turn.to(board.asking(whoSigns(act, date, signer))))
                 .orElseGet(() -> carried(new Effect.CarryOut(act, another(date), Optional.empty())));
+    }
+
+    /** No act that has to be signed goes on its way unsigned, whichever key made it: its PIN is asked for instead. */
+    static Turn asked(Turn turn) {
+        Optional<Effect.CarryOut> unsigned = turn.effects().stream()
+                .filter(Effect.CarryOut.class::isInstance)
+                .map(Effect.CarryOut.class::cast)
+                .filter(carry -> carry.signature().isEmpty())
+                .filter(carry -> isToSign(turn.board(), carry))
+                .findFirst();
+        return unsigned.map(carry -> turn.without(carry, ask(turn.board().saving(-1), carry)))
+                .orElse(turn);
+    }
+
+    private static boolean isToSign(Board board, Effect.CarryOut carry) {
+        return board.seen().isPresent()
+                && new Signatures(board)
+                        .signerOf(carry.act(), dateOf(board, carry))
+                        .isPresent();
+    }
+
+    private static Board ask(Board board, Effect.CarryOut carry) {
+        return new Signatures(board).again(carry.act(), Optional.of(dateOf(board, carry)));
+    }
+
+    private static LocalDate dateOf(Board board, Effect.CarryOut carry) {
+        return carry.date().orElse(board.expectDay().date());
+    }
+
+    /** Asks who answers for an act, among those who can sign, and for their PIN. */
+    Overlay whoAnswers(Function<Person, Act> act) {
+        LocalDate today = board.expectDay().date();
+        return whoSigns(new Signer.Anybody(), person -> pin(act.apply(person), today, person.id()));
     }
 
     /** Asks for the PIN of an act once more, with whatever else is said left standing. */
     Board again(Act act, Optional<LocalDate> date) {
         LocalDate about = date.orElse(board.expectDay().date());
         return signerOf(act, about)
-                .map(signer -> board.asking(pin(act, about, signer)))
+                .map(signer -> board.asking(whoSigns(act, about, signer)))
                 .orElse(board);
     }
 
@@ -45,7 +80,7 @@ final class Signatures {
         return Turn.to(board.without().withoutNote().saving(1), effect);
     }
 
-    private Optional<String> signerOf(Act act, LocalDate date) {
+    private Optional<Signer> signerOf(Act act, LocalDate date) {
         if (date.equals(board.expectDay().date())) {
             return Signing.signerOf(board.expectDay(), act);
         }
@@ -62,6 +97,21 @@ final class Signatures {
                 .hours()
                 .map(SpanTally::ledger)
                 .filter(ledger -> ledger.from().equals(date) && ledger.until().equals(date.plusDays(1)));
+    }
+
+    private Overlay whoSigns(Act act, LocalDate date, Signer signer) {
+        return whoSigns(signer, person -> pin(act, date, person.id()));
+    }
+
+    /** Where several people can, who it is; then their PIN. */
+    private Overlay whoSigns(Signer signer, Function<Person, Overlay> pin) {
+        List<Person> people = signer.among(board.expectDay());
+        if (people.size() == 1) {
+            return pin.apply(people.get(0));
+        }
+        ChoiceList choices = new ChoiceList();
+        people.forEach(person -> choices.ask(person.name(), pin.apply(person)));
+        return choices.titled(Words.say("ask.who_signs"));
     }
 
     private Overlay pin(Act act, LocalDate date, String signer) {
@@ -88,7 +138,7 @@ final class Signatures {
                     person.name(),
                     Optional.empty(),
                     signerOf(by, date)
-                            .<Reply>map(signer -> new Reply.Ask(pin(by, date, signer)))
+                            .<Reply>map(signer -> new Reply.Ask(whoSigns(by, date, signer)))
                             .orElseGet(() -> new Reply.CarryOn(by, date)));
         }
         return choices.titled(Words.say("ask.who_answers"));

@@ -23,11 +23,16 @@ final class SuggestKeys {
     /** It is asked whether to, since every estimate of such work changes with it. */
     Turn accept() {
         Suggestion chosen = screen.chosen().orElseThrow();
-        Act act = new Act.AcceptFigure(chosen.figure().id(), chosen.now(), chosen.proposed(), board.who());
         String name = FigureWords.name(board.expectDay().books().catalogue(), chosen.figure());
         return Turn.to(board.asking(new ChoiceList()
-                .carry(Words.say("ask.figure_yes", chosen.proposed()), act)
+                .ask(Words.say("ask.figure_yes", chosen.proposed()), whoAccepts(chosen))
                 .add(Words.say("ask.figure_no", chosen.now()), Optional.empty(), new Overlay.Reply.Show(screen))
                 .titled(Words.say("ask.figure", name, chosen.now(), chosen.proposed()), 1)));
+    }
+
+    private Overlay whoAccepts(Suggestion chosen) {
+        return new Signatures(board)
+                .whoAnswers(person ->
+                        new Act.AcceptFigure(chosen.figure().id(), chosen.now(), chosen.proposed(), person.id()));
     }
 }

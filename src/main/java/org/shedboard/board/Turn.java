@@ -18,4 +18,10 @@ public record Turn(Board board, List<Effect> effects) {
         all.add(effect);
         return new Turn(board, all);
     }
+
+    /** Without one effect, and with another board, as it then is. */
+    Turn without(Effect effect, Board then) {
+        return new Turn(
+                then, effects.stream().filter(each -> !each.equals(effect)).toList());
+    }
 }

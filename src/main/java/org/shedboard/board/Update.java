@@ -26,7 +26,8 @@ public final class Update {
     private Update() {}
 
     public static Turn of(Board board, Msg msg) {
-        Turn turn = msg instanceof Msg.Pressed ? TrialKeys.diverted(board, told(board, msg)) : told(board, msg);
+        Turn turn = Signatures.asked(
+                msg instanceof Msg.Pressed ? TrialKeys.diverted(board, told(board, msg)) : told(board, msg));
         return isFinding(turn.board()) ? new Turn(turn.board().withFinder(), turn.effects()) : turn;
     }
 

@@ -91,9 +91,8 @@ public record WhatIf(List<Act> acts) {
 
     /** What somebody has to sign is not tried: it is nothing to be undecided about. */
     private static Outcome carryOut(Day day, Act act, Instant now) {
-        Optional<String> signer = Signing.signerOf(day, act);
-        return signer.isPresent()
-                ? new Outcome.Refused(Refusal.of("not_to_be_tried", day.nameOf(signer.get())))
+        return Signing.signerOf(day, act).isPresent()
+                ? new Outcome.Refused(Refusal.of("not_to_be_tried"))
                 : Planning.carryOut(day, act, now);
     }
 }

@@ -26,6 +26,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
  */
 public final class Fields {
     /** A value is recognised by so many characters; more would only hide what is wrong with it. */
+    /** Of one text, in characters: a caution or a remark of the catalogue has a few hundred. */
+    private static final int LONGEST_TEXT = 2_000;
+
     private static final int LONGEST_QUOTED = 80;
 
     private final JsonNode node;
@@ -361,6 +364,12 @@ public final class Fields {
     private Optional<String> asText(JsonNode value, String place) {
         if (!value.isString()) {
             wrong(place, value, "a text");
+            return Optional.empty();
+        }
+        int length = value.stringValue().length();
+        if (length > LONGEST_TEXT) {
+            faults.add(
+                    new Fault(place, "is %d characters long, and at most %d are read".formatted(length, LONGEST_TEXT)));
             return Optional.empty();
         }
         return Optional.of(value.stringValue());

@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.shedboard.pack.fault.Fault;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
@@ -17,9 +19,26 @@ import tools.jackson.databind.json.JsonMapper;
 public final class JsonText {
     private JsonText() {}
 
+    /** Our deepest file, a shop with its morning, has a tenth of it. */
+    private static final int MOST_NESTED = 100;
+
+    /** Characters of one text; a note that somebody typed has at most 200. */
+    private static final int LONGEST_TEXT = 100_000;
+
+    private static final int LONGEST_NAME = 1_000;
+    /** Digits; more than a number of minutes or kilograms ever has. */
+    private static final int LONGEST_NUMBER = 100;
+
     /** Made on first use only: it costs a fifth of a second. */
     private static final class Mapper {
-        static final JsonMapper ONE = JsonMapper.builder()
+        static final JsonMapper ONE = JsonMapper.builder(JsonFactory.builder()
+                        .streamReadConstraints(StreamReadConstraints.builder()
+                                .maxNestingDepth(MOST_NESTED)
+                                .maxStringLength(LONGEST_TEXT)
+                                .maxNameLength(LONGEST_NAME)
+                                .maxNumberLength(LONGEST_NUMBER)
+                                .build())
+                        .build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .enable(SerializationFeature.INDENT_OUTPUT)

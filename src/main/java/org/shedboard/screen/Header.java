@@ -32,7 +32,8 @@ final class Header {
                 "board.date",
                 When.WEEKDAY_DATE.say(day.date()),
                 Clocks.sayTime(day, board.expectOutlook().at()));
-        Region rest = canvas.textRight(row.inside(1, 0), time, Style.TITLE);
+        String right = board.looksOnly() ? Words.say("board.look_only", time) : time;
+        Region rest = canvas.textRight(row.inside(1, 0), right, Style.TITLE);
         Region left = canvas.text(rest.leftOf(GAP), title, Style.TITLE).rightOf(BEFORE_MORE);
         more.stream()
                 .filter(text -> TextWidth.of(text) <= left.width())

@@ -41,7 +41,7 @@ final class BackupFile {
         Path part = directory.resolve(whole.getFileName() + ".part");
         try {
             Files.deleteIfExists(part);
-            Files.createFile(part, Home.ownersOnly("rw-------"));
+            Files.createFile(part, OwnersEyes.ofFile());
             RecordsFile.Contents written = sql.inOne(one -> write(one, part));
             Arrival.force(part);
             check(part, home, written);

@@ -115,7 +115,7 @@ public final class Backups {
         Path part = directory.resolve(name(backup) + ".part");
         try {
             Files.deleteIfExists(part);
-            Files.createFile(part, Home.ownersOnly("rw-------"));
+            Files.createFile(part, OwnersEyes.ofFile());
             Files.copy(backup, part, StandardCopyOption.REPLACE_EXISTING);
             Arrival.force(part);
             if (Files.mismatch(backup, part) >= 0) {

@@ -109,7 +109,7 @@ final class ChangeWriter implements AutoCloseable {
         close();
         home.createChanges();
         if (!Files.exists(wanted)) {
-            Files.createFile(wanted, Home.ownersOnly("rw-------"));
+            Files.createFile(wanted, OwnersEyes.ofFile());
         }
         // by way of the database's own file layer, beneath which tests put a disk that loses what was not forced
         channel = FilePath.get(Home.onLayer(wanted.toString())).open("rw");

@@ -4,14 +4,12 @@ import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Properties;
+import java.util.stream.Stream;
 import org.h2.Driver;
 
 /** The directory that holds a shop's records, and the names of the files in it. */
@@ -65,6 +63,7 @@ record Home(Path directory) {
     void markToCompact() {
         try {
             Files.write(toCompact(), new byte[0]);
+            OwnersEyes.only(toCompact());
         } catch (IOException problem) {
             throw unusable(problem);
         }
@@ -142,32 +141,27 @@ record Home(Path directory) {
         makeDirectory(backups());
     }
 
+    /** Takes the records, and copies of them, from everybody but their owner: the database makes its files by the umask. */
+    void keepToOwner() {
+        OwnersEyes.only(file());
+        OwnersEyes.onlyAllIn(backups());
+    }
+
     static void makeDirectory(Path wanted) {
         try {
-            Files.createDirectories(wanted, ownersOnly("rwx------"));
+            Files.createDirectories(wanted, OwnersEyes.ofDirectory());
+            if (isEmpty(wanted)) {
+                OwnersEyes.only(wanted);
+            }
         } catch (IOException problem) {
             throw unusable(problem);
         }
     }
 
-    /** What makes a new file or directory its owner's only; nothing where the file system knows no such thing. */
-    static FileAttribute<?>[] ownersOnly(String permissions) {
-        boolean isPosix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return isPosix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
-    }
-
-    /** A file that another library made is its owner's only from then on. */
-    static void keepToOwner(Path file) {
-        try {
-            if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
-                Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
-            }
-        } catch (IOException problem) {
-            throw unusable(problem);
+    /** An empty directory that is to be a home becomes nobody else's; one that others have something in is left as it is. */
+    private static boolean isEmpty(Path directory) throws IOException {
+        try (Stream<Path> files = Files.list(directory)) {
+            return files.findAny().isEmpty();
         }
     }
 

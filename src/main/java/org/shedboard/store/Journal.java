@@ -78,6 +78,13 @@ final class Journal {
                 .toList();
     }
 
+    /** So many rows from this one on. */
+    static List<JournalRow> page(Sql sql, long id, int count) {
+        return sql.select(ROW, "WHERE id >= ? ORDER BY id LIMIT " + count, id).stream()
+                .map(row -> row.map(Journal::toRow))
+                .toList();
+    }
+
     /** The changes of these names from one moment to another, in order. */
     static List<JournalRow> of(Sql sql, List<String> what, Instant from, Instant to) {
         return sql

@@ -63,7 +63,7 @@ final class Migrator {
         Path copy = home.backups().resolve(name);
         home.createBackups();
         sql.run("BACKUP TO '%s'".formatted(copy.toString().replace("'", "''")));
-        Home.keepToOwner(copy);
+        OwnersEyes.only(copy);
         BackupFile.expectSame(copy, home, sql);
         try {
             apply(sql, missing);

@@ -33,7 +33,7 @@ record Notice(int port, int syncPort, String secret) {
         Path beside = home.directory().resolve("owner.new");
         try {
             Files.deleteIfExists(beside);
-            Files.createFile(beside, Home.ownersOnly("rw-------"));
+            Files.createFile(beside, OwnersEyes.ofFile());
             Files.writeString(
                     beside, "%s\n%s\n%s\n".formatted(Integer.toString(port), Integer.toString(syncPort), secret));
             Files.move(beside, home.ownerFile(), StandardCopyOption.ATOMIC_MOVE);

@@ -64,6 +64,7 @@ final class Ownership implements Link.Tie {
         try {
             Connection reading = home.connect(false);
             Connection writing = home.connect(false);
+            home.keepToOwner();
             return new Link(
                     new Sql(reading, Connection.TRANSACTION_REPEATABLE_READ),
                     new Sql(writing, Connection.TRANSACTION_READ_COMMITTED),
@@ -130,6 +131,7 @@ final class Ownership implements Link.Tie {
         } catch (IOException problem) {
             throw StoreFailure.from(problem);
         } finally {
+            home.keepToOwner();
             OWN.remove(home);
         }
     }

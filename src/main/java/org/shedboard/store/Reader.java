@@ -224,6 +224,16 @@ public sealed class Reader permits Tx {
         return Journal.of(sql, what, from, to);
     }
 
+    /** When the first change was made; empty before there is any. */
+    public Optional<Instant> firstChange() {
+        return Journal.page(sql, 1, 1).stream().map(JournalRow::at).findFirst();
+    }
+
+    /** The journal held against the tables, as far as it tells of them row by row. */
+    public Audit audit() {
+        return Auditing.of(sql);
+    }
+
     /** The journal from this row on. */
     public List<JournalRow> journal(long from) {
         return Journal.from(sql, from);

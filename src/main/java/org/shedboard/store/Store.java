@@ -37,15 +37,17 @@ public final class Store implements AutoCloseable {
     private final boolean isHere;
 
     private final Door door;
+    private final boolean looksOnly;
     /** Null while there is no way to the records. */
     private Link link;
 
     private boolean isClosed;
 
-    private Store(Address address, Schema schema, boolean mayMake) {
+    private Store(Address address, Schema schema, boolean mayMake, boolean looksOnly) {
         this.home = Home.at(address.home());
         this.isHere = address instanceof Address.InHome;
         this.door = Door.to(address, schema, mayMake);
+        this.looksOnly = looksOnly;
         this.link = door.enter();
     }
 
@@ -73,6 +75,15 @@ public final class Store implements AutoCloseable {
         return open(address, new Schema(Migration.all()));
     }
 
+    /** Opens the records at this address for nothing but reading: every change through it fails. */
+    public static Store openToLook(Address address) {
+        return new Store(address, new Schema(Migration.all()), false, true);
+    }
+
+    public static Store openToLook(Path home) {
+        return openToLook(new Address.InHome(home));
+    }
+
     /** Opens the records in this home; fails when there are none. */
     public static Store open(Path home) {
         return open(new Address.InHome(home));
@@ -83,7 +94,7 @@ public final class Store implements AutoCloseable {
     }
 
     private static Store open(Address address, Schema schema) {
-        return new Store(address, schema, false);
+        return new Store(address, schema, false, false);
     }
 
     /** Makes empty records at this address; fails when there are some. */
@@ -105,7 +116,7 @@ public final class Store implements AutoCloseable {
     }
 
     public static Store openOrCreate(Address address) {
-        return new Store(address, new Schema(Migration.all()), true);
+        return new Store(address, new Schema(Migration.all()), true, false);
     }
 
     /**
@@ -241,6 +252,7 @@ public final class Store implements AutoCloseable {
      * @param what the change in a few words, for the journal
      */
     public <T> T change(Stamp stamp, String what, Function<Tx, T> work) {
+        expectToWork();
         return persist(Door::enterPatiently, new Attempt<>(stamp, what, work)::over);
     }
 
@@ -249,7 +261,14 @@ public final class Store implements AutoCloseable {
      * closes it does so, also when this one ends before.
      */
     public void compactWhenClosed() {
+        expectToWork();
         door.compactWhenClosed();
+    }
+
+    private void expectToWork() {
+        if (looksOnly) {
+            throw new StoreFailure(StoreFailure.Kind.LOOK_ONLY, "this terminal only looks; nothing is changed from it");
+        }
     }
 
     /** A change that has nothing to tell. */

@@ -58,6 +58,8 @@ public final class StoreFailure extends RuntimeException {
         UNSAFE,
         /** The connection to the owner of the file, or to the database, broke; the store goes on by itself where it can. */
         BROKEN,
+        /** The store was opened to look only. */
+        LOOK_ONLY,
         OTHER
     }
 

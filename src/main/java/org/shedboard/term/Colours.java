@@ -1,7 +1,7 @@
 package org.shedboard.term;
 
 /** How many colours a terminal has that we may use. */
-enum Colours {
+public enum Colours {
     /** Its own two, with bold, inverse and underline. */
     TWO,
     /** The usual sixteen, whose values people change as they like. */

@@ -8,8 +8,10 @@ import com.googlecode.lanterna.screen.Screen.RefreshType;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.Console;
+import java.io.File;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -61,6 +63,32 @@ public final class Display implements AutoCloseable {
     /** The terminal that the program was started in, to ask for single lines. */
     public static Optional<Console> console() {
         return Optional.ofNullable(System.console()).filter(Display::hasTerminal);
+    }
+
+    /** How large the terminal is that the program was started in, where it can be asked. */
+    public static Optional<Size> measured() {
+        try {
+            Process stty = new ProcessBuilder("stty", "size")
+                    .redirectInput(new File("/dev/tty"))
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            String said = new String(stty.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
+            stty.waitFor();
+            return sizeOf(said);
+        } catch (IOException none) {
+            return Optional.empty();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        }
+    }
+
+    /** @param said rows and columns, as the terminal's settings tell them */
+    static Optional<Size> sizeOf(String said) {
+        String[] both = said.split(" ");
+        return said.matches("[1-9]\\d{0,3} [1-9]\\d{0,3}")
+                ? Optional.of(new Size(Integer.parseInt(both[1]), Integer.parseInt(both[0])))
+                : Optional.empty();
     }
 
     static boolean isUsable(Map<String, String> environment, boolean hasTerminal) {

@@ -31,7 +31,7 @@ public record TerminalKind(Map<String, String> environment) {
     }
 
     /** How many colours may be used. Any value of NO_COLOR that is not empty asks for none (no-color.org). */
-    Colours colours() {
+    public Colours colours() {
         String term = said("TERM");
         if (!said("NO_COLOR").isEmpty()) return Colours.TWO;
         if (Set.of("truecolor", "24bit").contains(said("COLORTERM")) || term.endsWith("-direct")) return Colours.TRUE;
@@ -40,6 +40,11 @@ public record TerminalKind(Map<String, String> environment) {
         if (term.endsWith("-mono") || term.endsWith("-m")) return Colours.TWO;
         boolean coloured = term.contains("color") || COLOURED.stream().anyMatch(term::startsWith);
         return coloured ? Colours.SIXTEEN : Colours.TWO;
+    }
+
+    /** How it calls itself. */
+    public String name() {
+        return said("TERM");
     }
 
     /** The scheme that was asked for in the environment, else light where the terminal says that it is light, else dark. */

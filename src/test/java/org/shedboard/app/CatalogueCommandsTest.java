@@ -47,7 +47,7 @@ class CatalogueCommandsTest {
         }
         Path file = directory.resolve("catalogue.json");
         Files.writeString(file, catalogue.toString(), StandardCharsets.UTF_8);
-        Said said = room.demo("load", file.toString());
+        Said said = room.signed("load", file.toString());
         assertEquals(0, said.status(), said.err());
     }
 
@@ -85,13 +85,13 @@ class CatalogueCommandsTest {
         JsonNode quads = suggestion(QUADS).orElseThrow();
         int proposed = quads.get("proposed").asInt();
         assertTrue(proposed >= 30 && proposed <= 50, quads.toString());
-        Said accepted = room.demo("suggest", "--accept", QUADS, "--by", "Marnie");
+        Said accepted = room.signed("suggest", "--accept", QUADS, "--by", "Marnie");
         assertEquals(0, accepted.status(), accepted.err());
         int was = quads.get("now").asInt();
         assertTrue(accepted.out().contains(proposed + " min from now on, no longer " + was), accepted.out());
         assertEquals(Optional.empty(), suggestion(QUADS));
         assertEquals(
-                1, room.demo("suggest", "--accept", QUADS, "--by", "Marnie").status());
+                1, room.signed("suggest", "--accept", QUADS, "--by", "Marnie").status());
 
         JournalRow row = journaled("AcceptFigure");
         assertEquals("P1", row.who());
@@ -134,7 +134,7 @@ class CatalogueCommandsTest {
     @Test
     void plans_are_packed_with_what_sixty_in_a_hundred_stay_within_until_somebody_sets_more() {
         assertEquals(60, packed());
-        Said set = room.demo("margin", "80", "--by", "Marnie");
+        Said set = room.signed("margin", "80", "--by", "Marnie");
         assertEquals(0, set.status(), set.err());
         assertEquals(80, packed());
         assertEquals("P1", journaled("SetPackedPercent").who());

@@ -88,6 +88,13 @@ final class CommandRoom {
         return at(MORNING, words);
     }
 
+    /** The same, signed with Marnie's PIN. */
+    Said signed(String... words) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.addAll(List.of("--demo", "--at", MORNING));
+        return piped("2468\n", all.toArray(String[]::new));
+    }
+
     Said at(String moment, String... words) {
         List<String> all = new ArrayList<>(List.of(words));
         all.addAll(List.of("--demo", "--at", moment));

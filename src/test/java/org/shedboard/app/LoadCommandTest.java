@@ -76,7 +76,7 @@ class LoadCommandTest {
         CommandRoom room = CommandRoom.withDemonstration(directory);
         String hole = seed("catalogue.json")
                 .replace("{\"item\": \"washer-14\", \"from\": 2015}", "{\"item\": \"washer-14\", \"from\": 2017}");
-        Said said = room.demo("load", file(hole).toString());
+        Said said = room.signed("load", file(hole).toString());
         assertEquals(2, said.status());
         assertEquals(
                 "works[0].parts[2].variants: no item for side-by-side in 2015 to 2016",
@@ -90,7 +90,7 @@ class LoadCommandTest {
         String changed =
                 seed("catalogue.json").replaceAll("\"washMinutes\": \\[[^]]*]", "\"washMinutes\": [0, 60, 120, 180]");
         Said before = room.demo("promise", "12", "--json");
-        Said said = room.demo("load", file(changed).toString());
+        Said said = room.signed("load", file(changed).toString());
         assertEquals(0, said.status(), said.err());
         assertTrue(said.out().startsWith("The catalogue is loaded: 6 classes"), said.out());
         Said after = room.demo("promise", "12", "--json");
@@ -103,7 +103,7 @@ class LoadCommandTest {
         CommandRoom room = CommandRoom.withDemonstration(directory);
         String renamed = seed("catalogue.json").replace("\"minor-quad\"", "\"smaller-quad\"");
         Said before = room.demo("day");
-        Said said = room.demo("load", file(renamed).toString());
+        Said said = room.signed("load", file(renamed).toString());
         assertEquals(2, said.status(), said.out());
         assertTrue(
                 said.complaints().stream().allMatch(line -> line.startsWith("works: lacks \"minor-quad\"")),
@@ -116,9 +116,9 @@ class LoadCommandTest {
         CommandRoom room = CommandRoom.withDemonstration(directory);
         assertEquals(
                 1,
-                room.demo("load", file("{\"jobs\": [], \"places\": []}").toString())
+                room.signed("load", file("{\"jobs\": [], \"places\": []}").toString())
                         .status());
-        Said broken = room.demo("load", file("{\"classes\": [").toString());
+        Said broken = room.signed("load", file("{\"classes\": [").toString());
         assertEquals(2, broken.status());
         assertTrue(broken.err().startsWith("line 1 column "), broken.err());
         Files.write(directory.resolve("file.json"), new byte[] {'{', (byte) 0xff, '}'});

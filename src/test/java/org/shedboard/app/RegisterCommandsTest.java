@@ -78,7 +78,7 @@ class RegisterCommandsTest {
         JsonNode kept = room.demo("machine", "M10", "--json").json();
         JsonNode other = room.demo("machine", "M12", "--json").json();
         String number = other.get("number").get("number").stringValue();
-        assertEquals(0, room.demo("merge", "M10", "M12").status());
+        assertEquals(0, room.signed("merge", "M10", "M12").status());
         JsonNode one = room.demo("machine", number, "--json").json();
         assertEquals("M10", one.get("id").stringValue());
         assertEquals(
@@ -117,7 +117,7 @@ class RegisterCommandsTest {
                 .get(0)
                 .get("machine")
                 .stringValue();
-        assertEquals(0, room.demo("forget", name, "--yes").status());
+        assertEquals(0, room.signed("forget", name, "--yes").status());
         assertFalse(stands(name));
         JsonNode page = room.demo("machine", id, "--json").json();
         assertEquals(visits, page.get("visits").size());

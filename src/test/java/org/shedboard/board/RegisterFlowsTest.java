@@ -99,6 +99,8 @@ class RegisterFlowsTest {
                 .types(machine("M12").number())
                 .press(Key.ENTER);
         shell.types("12");
+        assertEquals("M10", page().machineId());
+        shell.types("2468").press(Key.ENTER);
         shell.assertDone();
         assertEquals(Optional.empty(), shell.day().books().findMachine("M10"));
         assertEquals("M12", page().machineId());
@@ -118,6 +120,8 @@ class RegisterFlowsTest {
         shell.types("x1");
         assertFalse(owner(away).isForgotten());
         shell.types("x2");
+        assertFalse(owner(away).isForgotten());
+        shell.types("2468").press(Key.ENTER);
         shell.assertDone();
         assertTrue(owner(away).isForgotten());
         shell.types("x");

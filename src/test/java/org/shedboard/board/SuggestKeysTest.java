@@ -58,10 +58,14 @@ class SuggestKeysTest {
     }
 
     @Test
-    void yes_accepts_the_chosen_one() {
-        Turn accepted = pressed(listing(caked(), muddy()), Key.DOWN, Key.ENTER, Key.of('1'));
-        Act act = new Act.AcceptFigure("wash:quad:muddy", 12, 16, shell.board().who());
-        assertEquals(List.of(new Effect.CarryOut(act)), accepted.effects());
+    void yes_accepts_the_chosen_one_with_a_pin() {
+        Turn asked = pressed(listing(caked(), muddy()), Key.DOWN, Key.ENTER, Key.of('1'));
+        assertEquals(List.of(), asked.effects());
+        Turn accepted = pressed(asked.board(), Key.of('2'), Key.of('4'), Key.of('6'), Key.of('8'), Key.ENTER);
+        String who = shell.board().who();
+        Act act = new Act.AcceptFigure("wash:quad:muddy", 12, 16, who);
+        Optional<Effect.Signed> signed = Optional.of(new Effect.Signed(who, "2468"));
+        assertEquals(List.of(new Effect.CarryOut(act, Optional.empty(), signed)), accepted.effects());
     }
 
     @Test

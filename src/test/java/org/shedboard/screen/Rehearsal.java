@@ -122,6 +122,12 @@ final class Rehearsal {
         return new Setup(SETUP.shop(), SETUP.owners(), SETUP.machines(), SETUP.past(), Optional.of(before));
     }
 
+    /** From here on at a terminal that only looks. */
+    Rehearsal lookingOnly() {
+        board = board.lookingOnly();
+        return this;
+    }
+
     Day day() {
         return day.orElseThrow();
     }

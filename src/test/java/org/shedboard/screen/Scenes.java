@@ -63,6 +63,10 @@ final class Scenes {
     static {
         add("loading", "reading", Rehearsal::starting);
         add("loading", "awaiting-server", () -> away(Rehearsal.starting(), "app.records_awaited"));
+        add("look-only", "board", () -> demonstration().lookingOnly());
+        add("look-only", "key-off", () -> demonstration().lookingOnly().type("t"));
+        add("look-only", "next", () -> demonstration().lookingOnly().type("n" + TOBIN));
+        add("look-only", "help", () -> demonstration().lookingOnly().type("?"));
         add("first-run", "no-shop", Rehearsal::withoutShop);
         setUp();
         board();
@@ -321,7 +325,11 @@ final class Scenes {
     }
 
     private static Rehearsal merged() {
-        return page("marrowby burr").type("mquillgate burr").press(Key.ENTER).type("11");
+        return page("marrowby burr")
+                .type("mquillgate burr")
+                .press(Key.ENTER)
+                .type("112468")
+                .press(Key.ENTER);
     }
 
     private static void scorecard() {
@@ -697,7 +705,12 @@ final class Scenes {
         add(
                 "suggest",
                 "accepted",
-                () -> contradicted().type("js").press(Key.ENTER).type("1").measuredBy(catalogue -> catalogue));
+                () -> contradicted()
+                        .type("js")
+                        .press(Key.ENTER)
+                        .type("12468")
+                        .press(Key.ENTER)
+                        .measuredBy(catalogue -> catalogue));
     }
 
     /** By a catalogue that has much less for two things than they take. */

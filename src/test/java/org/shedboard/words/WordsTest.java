@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.shedboard.app.command.CheckUp;
 import org.shedboard.board.Deed;
 import org.shedboard.board.NamedScreen;
 import org.shedboard.board.Overlay;
@@ -39,6 +40,7 @@ import org.shedboard.day.Snag;
 import org.shedboard.estimate.Resolution;
 import org.shedboard.forecast.Explanation;
 import org.shedboard.hours.Activity;
+import org.shedboard.hours.ClockCheck;
 import org.shedboard.hours.HoursRules;
 import org.shedboard.hours.Rounding;
 import org.shedboard.learn.Aim;
@@ -60,8 +62,10 @@ import org.shedboard.shop.Skill;
 import org.shedboard.shop.Step;
 import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WorkKind;
+import org.shedboard.store.Audit;
 import org.shedboard.tally.ClosingItem;
 import org.shedboard.tally.Overrun;
+import org.shedboard.term.Colours;
 
 /** Whether the program's sources and the text bundle agree: every name said is there, and nothing is there that is never said. */
 class WordsTest {
@@ -153,6 +157,11 @@ class WordsTest {
                 new Said("setup.field", SetupForm.Field.values()),
                 new Said("setup.hint", SetupForm.Field.values()),
                 new Said("lasting", Lasting.values()),
+                new Said("auditKind", Audit.Kind.values()),
+                new Said("clockFault", ClockCheck.Kind.values()),
+                new Said("part", CheckUp.Part.values()),
+                new Said("state", CheckUp.State.values()),
+                new Said("doctor.colours", Colours.values()),
                 new Said("picture", NamedScreen.values()));
     }
 

@@ -52,6 +52,11 @@ final class Asked {
         return name.map(this::person).map(Person::id).orElseGet(day::inCharge);
     }
 
+    /** The id of the person named, where somebody is. */
+    Optional<String> idOf(Optional<String> name) {
+        return name.map(this::person).map(Person::id);
+    }
+
     Place place(String nameOrId) {
         return find(nameOrId, place -> true).orElseThrow(() -> new CannotDo("place_unknown", nameOrId));
     }

@@ -15,6 +15,7 @@ import org.shedboard.look.Scheme;
  * @param json whether to answer as JSON
  * @param scheme the colours that were asked for
  * @param mouse whether pointing at the full screen may press its keys
+ * @param lookOnly whether nothing may be changed from here
  * @param atServer the machine that serves the records, where they are not in the home
  * @param db the database server that has the records, as its driver takes it
  */
@@ -26,6 +27,7 @@ public record Globals(
         boolean json,
         Optional<Scheme> scheme,
         boolean mouse,
+        boolean lookOnly,
         Optional<ServerName> atServer,
         Optional<String> db) {
     public static final Globals USUAL = new Globals(
@@ -36,11 +38,12 @@ public record Globals(
             false,
             Optional.empty(),
             true,
+            false,
             Optional.empty(),
             Optional.empty());
 
     /** The same about the demonstration. */
     public Globals ofDemonstration() {
-        return new Globals(home, true, at, ascii, json, scheme, mouse, Optional.empty(), Optional.empty());
+        return new Globals(home, true, at, ascii, json, scheme, mouse, lookOnly, Optional.empty(), Optional.empty());
     }
 }

@@ -73,10 +73,14 @@ final class HoursCommands {
         @Option(names = "--minutes", paramLabel = "N", required = true)
         private int minutes;
 
+        @Option(names = "--by", paramLabel = "NAME", descriptionKey = "option.signs")
+        private Optional<String> by;
+
         @Override
         public Reply reply(Seen seen) {
             Visit visit = new Asked(seen).visit(tag);
-            return Reply.Carry.of(new Act.AgreeHours(visit.id(), lineOf(visit), minutes));
+            Act agree = new Act.AgreeHours(visit.id(), lineOf(visit), minutes);
+            return new Reply.Carry(agree, new Asked(seen).idOf(by));
         }
 
         /** The line of this id, or this place in the order of the visit's lines. */

@@ -98,11 +98,15 @@ final class RegisterCommands {
         @Parameters(index = "1", paramLabel = "OTHER", descriptionKey = "option.other")
         private String other;
 
+        @Option(names = "--by", paramLabel = "NAME", descriptionKey = "option.signs")
+        private Optional<String> by;
+
         @Override
         public Reply reply(Seen seen) {
             Asked asked = new Asked(seen);
-            return Reply.Carry.of(new Act.MergeMachines(
-                    asked.machine(keep).id(), asked.machine(other).id()));
+            Act merge = new Act.MergeMachines(
+                    asked.machine(keep).id(), asked.machine(other).id());
+            return new Reply.Carry(merge, asked.idOf(by));
         }
     }
 
@@ -115,13 +119,16 @@ final class RegisterCommands {
         @Option(names = "--yes")
         private boolean yes;
 
+        @Option(names = "--by", paramLabel = "NAME", descriptionKey = "option.signs")
+        private Optional<String> by;
+
         @Override
         public Reply reply(Seen seen) {
             Owner owner = new Asked(seen).owner(text);
             if (!yes) {
                 throw new CannotDo("command.forget_unsure", owner.name());
             }
-            return Reply.Carry.of(new Act.ForgetOwner(owner.id()));
+            return new Reply.Carry(new Act.ForgetOwner(owner.id()), new Asked(seen).idOf(by));
         }
     }
 }

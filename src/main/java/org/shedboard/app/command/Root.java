@@ -85,6 +85,7 @@ import picocli.CommandLine.ScopeType;
             RegisterCommands.Forget.class,
             NumberCommand.class,
             PinCommand.class,
+            DoctorCommand.class,
             PackCommand.class,
             BenchCommand.class,
             LoadCommand.class,
@@ -122,6 +123,9 @@ final class Root {
     @Option(names = "--no-mouse", descriptionKey = "option.all.no_mouse", scope = ScopeType.INHERIT)
     private boolean noMouse;
 
+    @Option(names = "--look-only", descriptionKey = "option.all.look_only", scope = ScopeType.INHERIT)
+    private boolean lookOnly;
+
     @Option(
             names = "--at-server",
             paramLabel = "HOST[:PORT]",
@@ -139,7 +143,7 @@ final class Root {
                 > 1) {
             throw new WrongUse("command.two_places");
         }
-        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse, atServer, db);
+        return new Globals(home, demo, at, ascii, json, scheme(), !noMouse, lookOnly, atServer, db);
     }
 
     private Optional<Scheme> scheme() {

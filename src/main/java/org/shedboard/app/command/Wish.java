@@ -14,6 +14,7 @@ public sealed interface Wish
                 NumberCommand,
                 MoveCommand,
                 AllShopsCommand,
+                DoctorCommand,
                 ExportCommand,
                 BackupCommand,
                 RestoreCommand,
