@@ -114,6 +114,7 @@ final class Commands {
             return program.answer(new InDatabase(program).allShops(all));
         }
         if (wish instanceof ServeCommand serve) {
+            program.workshops().expectToWork();
             return new ServeRun(program).run(serve);
         }
         if (wish instanceof JoinCommand join) {

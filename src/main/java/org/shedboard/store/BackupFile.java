@@ -113,8 +113,17 @@ final class BackupFile {
     /** Makes a database of a backup of any kind in a home that has none; it has the schema that the backup has. */
     static void unpack(Path file, Home home) {
         try {
+            unpack(file, home, Files.getFileStore(home.directory()).getUsableSpace());
+        } catch (IOException problem) {
+            throw Home.unusable(problem);
+        }
+    }
+
+    /** @param room bytes that it may take when it is unpacked: a small file may unpack to more than the disk holds */
+    static void unpack(Path file, Home home, long room) {
+        try {
             if (beginsWith(file, "PK")) {
-                unzip(file, home);
+                unzip(file, home, room);
             } else if (beginsWith(file, "H:2")) {
                 Files.copy(file, home.file());
             } else {
@@ -139,18 +148,15 @@ final class BackupFile {
         }
     }
 
-    private static void unzip(Path file, Home home) throws IOException {
+    private static void unzip(Path file, Home home, long room) throws IOException {
         try (ZipFile zip = new ZipFile(file.toFile())) {
-            ZipEntry records = zip.getEntry(RECORDS);
-            ZipEntry database = zip.getEntry(home.file().getFileName().toString());
-            if (records == null && database == null) {
-                throw new ZipException("there are no records in it");
-            }
-            try (InputStream in = new BufferedInputStream(zip.getInputStream(records == null ? database : records))) {
-                if (records == null) {
-                    Files.copy(in, home.file());
-                } else {
+            boolean hasRecords = zip.getEntry(RECORDS) != null;
+            String name = hasRecords ? RECORDS : home.file().getFileName().toString();
+            try (InputStream in = new BufferedInputStream(AtMost.unpacked(zip, name, room))) {
+                if (hasRecords) {
                     RecordsFile.read(in, home, new Schema(Migration.all()));
+                } else {
+                    Files.copy(in, home.file());
                 }
             }
         }

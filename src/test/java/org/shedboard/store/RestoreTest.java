@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -231,6 +233,20 @@ class RestoreTest {
         StoreFailure failure = assertThrows(StoreFailure.class, () -> restore().from(file, false));
         assertEquals(1, failure.getMessage().lines().count());
         assertEquals(before, everything());
+    }
+
+    @Test
+    void a_small_file_that_unpacks_to_more_than_there_is_room_for_is_refused() throws Exception {
+        Path bomb = directory.resolve("bomb.zip");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(bomb))) {
+            zip.putNextEntry(new ZipEntry("shop.mv.db"));
+            zip.write(new byte[1 << 20]);
+        }
+        assertTrue(Files.size(bomb) < 1 << 12);
+        Home empty = Home.at(Files.createDirectory(directory.resolve("empty")));
+        StoreFailure refused = assertThrows(StoreFailure.class, () -> BackupFile.unpack(bomb, empty, 1 << 16));
+        assertEquals(Kind.BAD_FILE, refused.kind());
+        assertEquals(1, refused.getMessage().lines().count());
     }
 
     @Test
