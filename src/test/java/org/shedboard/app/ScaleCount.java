@@ -1,13 +1,16 @@
 package org.shedboard.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
@@ -108,6 +111,10 @@ public final class ScaleCount {
             all.add(best(
                     "tally of the month before",
                     () -> SpanTally.of(shop.ledger(drawn.next().minusMonths(1), drawn.next()))));
+            all.add(best(
+                    "tally of the first month there was",
+                    () -> SpanTally.of(shop.ledger(DrawnYears.FIRST, DrawnYears.FIRST.plusMonths(1)))));
+            all.add(of("backup, with its check", 1, () -> shop.backUp(Optional.of(backups()))));
         }
         return all;
     }
@@ -118,9 +125,21 @@ public final class ScaleCount {
         SpanTally.of(shop.ledger(day.date(), day.date().plusDays(1)));
     }
 
+    private static Path backups() {
+        try {
+            return Files.createTempDirectory("scale-backup");
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
     private static Measured best(String name, Runnable work) {
+        return of(name, TURNS, work);
+    }
+
+    private static Measured of(String name, int turns, Runnable work) {
         double best = Double.MAX_VALUE;
-        for (int turn = 0; turn < TURNS; turn++) {
+        for (int turn = 0; turn < turns; turn++) {
             long begun = System.nanoTime();
             work.run();
             best = Math.min(best, (System.nanoTime() - begun) / 1e6);
