@@ -20,9 +20,6 @@ public sealed interface Overlay {
         public Choose {
             about = List.copyOf(about);
             choices = List.copyOf(choices);
-            if (choices.isEmpty()) {
-                throw new IllegalArgumentException("nothing can be answered to: " + title);
-            }
         }
 
         /** A question that says all by itself. */
@@ -31,7 +28,7 @@ public sealed interface Overlay {
         }
 
         Choose select(int index) {
-            return new Choose(title, about, choices, Math.floorMod(index, choices.size()));
+            return choices.isEmpty() ? this : new Choose(title, about, choices, Math.floorMod(index, choices.size()));
         }
     }
 

@@ -51,7 +51,10 @@ final class OverlayKeys {
         return switch (key.kind()) {
             case UP, BACK_TAB -> Turn.to(board.asking(choose.select(choose.selected() - 1)));
             case DOWN, TAB -> Turn.to(board.asking(choose.select(choose.selected() + 1)));
-            case ENTER -> answer(choose.choices().get(choose.selected()));
+            case ENTER ->
+                choose.choices().isEmpty()
+                        ? Turn.to(board)
+                        : answer(choose.choices().get(choose.selected()));
             case CHARACTER ->
                 choose.choices().stream()
                         .filter(choice -> choice.key() == Character.toLowerCase(key.character()))

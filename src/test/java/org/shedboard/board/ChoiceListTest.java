@@ -1,8 +1,8 @@
 package org.shedboard.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -46,7 +46,15 @@ class ChoiceListTest {
     }
 
     @Test
-    void a_question_without_answers_is_a_fault_of_the_program() {
-        assertThrows(IllegalArgumentException.class, () -> ask(0));
+    void a_question_without_answers_can_only_be_left() {
+        Board asked = FakeShell.demonstration().board().asking(ask(0));
+        Instant later = Instant.parse("2100-01-01T00:00:00Z");
+        for (Key key : List.of(Key.ENTER, Key.DOWN, Key.UP)) {
+            assertEquals(
+                    asked.overlay(),
+                    Update.of(asked, new Msg.Pressed(key, later)).board().overlay());
+        }
+        Board left = Update.of(asked, new Msg.Pressed(Key.ESCAPE, later)).board();
+        assertEquals(Optional.empty(), left.overlay());
     }
 }
