@@ -191,7 +191,17 @@ class ServeCommandTest {
     @Test
     void nobody_is_forgotten_and_no_shop_loaded_from_a_terminal() throws Exception {
         join(fingerprint(), passwordFile(told.get("password").asString()));
-        Said said = atServer("forget", "Quillgate, Nettle Flat", "--yes");
+        Said said = terminal.piped(
+                "2468\n",
+                "--at-server",
+                server,
+                "--at",
+                CommandRoom.MORNING,
+                "forget",
+                "Ashenfold",
+                "--yes",
+                "--by",
+                "Marnie");
         assertEquals(1, said.status());
         assertEquals(
                 "The records: nobody can be forgotten from here; do it at the machine that has the records.\n",
