@@ -32,7 +32,7 @@ import org.shedboard.shop.VisitState;
 
 /** Whatever people do on the demonstration day and the days after it, the day stays true and its plan obeys every rule. */
 class RandomActsTest {
-    private static final int SEQUENCES = 8 * Integer.getInteger("proof.scale", 1);
+    private static final int SEQUENCES = 4 * Integer.getInteger("proof.scale", 1);
     private static final int ACTS = 150;
     private static final LocalTime EVENING = LocalTime.of(17, 45);
     private static final LocalTime MORNING = LocalTime.of(6, 50);

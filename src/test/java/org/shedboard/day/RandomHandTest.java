@@ -21,7 +21,7 @@ import org.shedboard.shop.Visit;
 
 /** Whatever is moved by hand on days on which all sorts of things happen: it lies where it was dropped, and the plan obeys. */
 class RandomHandTest {
-    private static final int SEQUENCES = 4 * Integer.getInteger("proof.scale", 1);
+    private static final int SEQUENCES = 2 * Integer.getInteger("proof.scale", 1);
     private static final int ACTS = 60;
 
     private Random random = new Random();

@@ -206,10 +206,10 @@ class DayFileTest {
                         SMALL.replace("'now'".replace('\'', '"'), "\"now\":0,\"now\""),
                         "line 1 column 15: Duplicate Object property \"now\""),
                 Arguments.of(SMALL.replace(":100,", ":NaN,"), "line 1 column 24: Non-standard token 'NaN'"),
-                Arguments.of(deep, "the file: Document nesting depth (501) exceeds the maximum allowed (500)"),
+                Arguments.of(deep, "the file: Document nesting depth (101) exceeds the maximum allowed (100)"),
                 Arguments.of(
                         SMALL.replace("100,", "9".repeat(5000) + ","),
-                        "the file: Number value length (5000) exceeds the maximum allowed (1000)"),
+                        "the file: Number value length (5000) exceeds the maximum allowed (100)"),
                 Arguments.of(SMALL.substring(0, 40), "line 1 column 41: Unexpected end-of-input in property name"));
     }
 
