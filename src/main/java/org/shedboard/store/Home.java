@@ -113,7 +113,7 @@ record Home(Path directory) {
         }
     }
 
-    /** A file with neither of its two headers would be taken for a new one by the database, and be written over. */
+    /** A file with neither of its two headers whole would be taken for a new one by the database, and be written over. */
     private boolean hasHeader() throws IOException {
         try (InputStream in = Files.newInputStream(file())) {
             return isHeader(in.readNBytes(HEADER_BYTES)) || isHeader(in.readNBytes(HEADER_BYTES));
@@ -121,7 +121,7 @@ record Home(Path directory) {
     }
 
     private static boolean isHeader(byte[] block) {
-        return new String(block, StandardCharsets.ISO_8859_1).startsWith("H:2,");
+        return block.length == HEADER_BYTES && new String(block, StandardCharsets.ISO_8859_1).startsWith("H:2,");
     }
 
     /** Makes the directory, for its owner's eyes only. */
