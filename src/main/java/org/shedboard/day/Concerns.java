@@ -85,7 +85,7 @@ public final class Concerns {
             return;
         }
         if (ready.isEmpty() && visit.state() != VisitState.HELD && day.isOpened()) {
-            add(Concern.Kind.NOT_IN_PLAN, visit, whyNot(visit));
+            add(Concern.Kind.NOT_IN_PLAN, visit, outlook.whyNotIn(visit.id()).orElse(""));
             return;
         }
         if (visit.promise().isEmpty()) {
@@ -114,13 +114,6 @@ public final class Concerns {
                     chance.getAsInt(),
                     ready.map(this::clock).orElse(""));
         }
-    }
-
-    private String whyNot(Visit visit) {
-        return outlook.plan()
-                .findUnplaced(visit.id())
-                .map(unplaced -> unplaced.why())
-                .orElse("");
     }
 
     private void lookAtHold(Visit visit, Hold hold) {

@@ -23,38 +23,17 @@ import org.shedboard.shop.Visit;
  * How the day looks from one moment: the posted plan moved along to now, and the chances of the promises in it.
  *
  * @param at the moment it is seen from
- * @param problem what the plan is made for
- * @param likely the same with the likely minutes of every task, around which its days turn out
- * @param left likely and safe minutes of what is left to do, by the id of the visit; of those alone that have something left
+ * @param packing what the plan is made for
  * @param work the tasks of the plan by their names
  */
-public record Outlook(
-        Day day,
-        Instant at,
-        Problem problem,
-        Problem likely,
-        Map<String, Estimate.Range> left,
-        Plan plan,
-        Chances chances,
-        PlannedWork work) {
+public record Outlook(Day day, Instant at, Packing packing, Plan plan, Chances chances, PlannedWork work) {
     /** Replays for the chances on the board: the sampling error of a chance stays under 1.6 points in a hundred. */
     private static final int DRAWS = 1000;
 
     private static final long SEED = 1;
 
-    public Outlook {
-        left = Map.copyOf(left);
-    }
-
-    private Outlook(
-            Day day,
-            Instant at,
-            Problem problem,
-            Problem likely,
-            Map<String, Estimate.Range> left,
-            Plan plan,
-            Chances chances) {
-        this(day, at, problem, likely, left, plan, chances, PlannedWork.of(day, problem, plan));
+    private Outlook(Day day, Instant at, Packing packing, Plan plan, Chances chances) {
+        this(day, at, packing, plan, chances, PlannedWork.of(day, packing.packed(), plan));
     }
 
     public static Outlook of(Day day, Instant now) {
@@ -65,14 +44,22 @@ public record Outlook(
     }
 
     static Outlook of(Day day, Instant now, Packing packing, Plan plan) {
-        Problem likely = packing.likely();
-        return new Outlook(
-                day, now, packing.packed(), likely, packing.left(), plan, Chances.of(likely, plan, DRAWS, SEED));
+        return new Outlook(day, now, packing, plan, Chances.of(packing.likely(), plan, DRAWS, SEED));
+    }
+
+    /** What the plan is made for. */
+    public Problem problem() {
+        return packing.packed();
+    }
+
+    /** The same with the likely minutes of every task, around which its days turn out. */
+    public Problem likely() {
+        return packing.likely();
     }
 
     /** What another plan of the same problem changes of this one. */
     public Difference differenceTo(Plan other) {
-        return Difference.between(problem, plan, other);
+        return Difference.between(problem(), plan, other);
     }
 
     /** Whether another plan is worth telling anybody: it places more machines, or gains at least so many minutes' worth. */
@@ -85,7 +72,7 @@ public record Outlook(
     public boolean isCalm(Plan other) {
         Difference difference = differenceTo(other);
         boolean gains = other.unplaced().size() < plan.unplaced().size() || difference.promises() > 0;
-        return gains || difference.retimed().noneMatch(move -> NextHour.isWithin(problem, move.from()));
+        return gains || difference.retimed().noneMatch(move -> NextHour.isWithin(problem(), move.from()));
     }
 
     /** The same day by another plan; the chances are those of the plan it was made with. */
@@ -95,18 +82,28 @@ public record Outlook(
 
     /** Another state of the same day, by another plan of the same problem. */
     Outlook with(Day changed, Plan other) {
-        return new Outlook(changed, at, problem, likely, left, other, chances);
+        return new Outlook(changed, at, packing, other, chances);
     }
 
     /** Likely and safe minutes of what is left to do on a visit; empty when nothing is. */
     public Optional<Estimate.Range> rangeLeft(String visitId) {
-        return Optional.ofNullable(left.get(visitId));
+        return Optional.ofNullable(packing.left().get(visitId));
     }
 
-    /** When the visit's last task is complete by the plan; empty when it is not in it. */
+    /** Why the plan does not finish a visit; empty where it does, and where nobody knows. */
+    public Optional<String> whyNotIn(String visitId) {
+        return Optional.ofNullable(packing.stuck().why().get(visitId))
+                .or(() -> plan.findUnplaced(visitId).map(Plan.Unplaced::why));
+    }
+
+    /** When the visit's last task is complete by the plan; empty when that is not in it. */
     public Optional<Instant> readyAt(String visitId) {
-        Optional<Problem.Job> packed =
-                problem.jobs().stream().filter(job -> job.id().equals(visitId)).findFirst();
+        if (whyNotIn(visitId).isPresent()) {
+            return Optional.empty();
+        }
+        Optional<Problem.Job> packed = problem().jobs().stream()
+                .filter(job -> job.id().equals(visitId))
+                .findFirst();
         OptionalInt finish = packed.map(plan::finishOf).orElse(OptionalInt.empty());
         return finish.isPresent() ? Optional.of(day.instantOf(finish.getAsInt())) : Optional.empty();
     }
@@ -175,14 +172,14 @@ public record Outlook(
 
     /** The first minute from now at which nothing is planned in a place; empty when that is beyond the plan. */
     public OptionalInt freeFrom(String placeId) {
-        int minute = problem.now();
+        int minute = problem().now();
         for (Plan.StayPlace stay : staysIn(placeId)) {
             if (stay.from() > minute) {
                 break;
             }
             minute = Math.max(minute, stay.to());
         }
-        return minute < problem.horizon() ? OptionalInt.of(minute) : OptionalInt.empty();
+        return minute < problem().horizon() ? OptionalInt.of(minute) : OptionalInt.empty();
     }
 
     /** Open visits in the order in which the plan works on them; what is not in the plan comes last. */
@@ -206,7 +203,7 @@ public record Outlook(
     /** Why the plan does not have a visit's task earlier; empty when it is not in the plan. */
     public List<Reason> whyThen(String visitId, String taskId) {
         return timeOf(visitId, taskId)
-                .map(time -> Why.of(problem, plan).of(visitId, time.stay(), taskId))
+                .map(time -> Why.of(problem(), plan).of(visitId, time.stay(), taskId))
                 .orElse(List.of());
     }
 

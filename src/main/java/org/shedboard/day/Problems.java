@@ -101,7 +101,8 @@ final class Problems {
     }
 
     private Problem packed() {
-        return problem(day.books().foresight().packedPercent());
+        Problem whole = problem(day.books().foresight().packedPercent());
+        return Stuck.in(whole).without(whole);
     }
 
     /**
@@ -141,9 +142,11 @@ final class Problems {
 
     private Packing packing() {
         int percent = day.books().foresight().packedPercent();
-        Problem packed = problem(percent);
-        return new Packing(
-                packed, percent == Foresight.LEAST_PERCENT ? packed : problem(Foresight.LEAST_PERCENT), left());
+        Problem whole = problem(percent);
+        Stuck stuck = Stuck.in(whole);
+        Problem packed = stuck.without(whole);
+        Problem likely = percent == Foresight.LEAST_PERCENT ? packed : stuck.without(problem(Foresight.LEAST_PERCENT));
+        return new Packing(packed, likely, stuck, left());
     }
 
     /** @param percent the minutes of a task are those that so many in a hundred such tasks stay within */

@@ -71,8 +71,7 @@ final class WhyView {
             return Words.say("why.nothing_left");
         }
         Optional<Task> task = Optional.of(tasks.get(Math.min(tasks.size() - 1, screen.task())));
-        String why =
-                outlook.plan().findUnplaced(visit.id()).map(left -> left.why()).orElse("");
+        String why = outlook.whyNotIn(visit.id()).orElse("");
         String name = task.get().name();
         return task.get().isDone()
                 ? Words.say("why.done", name)

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.shedboard.hours.ClockEntry;
+import org.shedboard.pack.Plan;
 import org.shedboard.pack.check.PlanCheck;
 import org.shedboard.pack.search.Packer;
 import org.shedboard.shop.Hold;
@@ -59,6 +60,27 @@ class OutlookTest {
         assertEquals(Shed.DATE, day.date());
         assertFalse(day.isOpened());
         assertTrue(day.visits().isEmpty());
+    }
+
+    @Test
+    void a_machine_that_no_hoist_takes_is_washed_all_the_same_and_keeps_its_place_in_the_plan() {
+        shed.does(new Act.CorrectMachine("tractor-1", "tractor-1", OptionalInt.empty(), "", 3000));
+        String heavy = shed.does(Shed.takeIn("tractor-1", Mud.CAKED, "oil")).orElseThrow();
+        String other = shed.does(Shed.takeIn("quad-2", Mud.CAKED, "oil")).orElseThrow();
+        shed.does(Shed.start("cy", heavy, "in-wash"));
+        Outlook outlook = Outlook.of(shed.day(), shed.now());
+        PlanCheck check = PlanCheck.of(outlook.problem(), outlook.plan());
+        assertTrue(check.isLegal(), check::toString);
+        assertEquals(Optional.of("no hoist rated for 3000 kg"), outlook.whyNotIn(heavy));
+        assertEquals(Optional.empty(), outlook.readyAt(heavy));
+        assertTrue(Concerns.of(outlook).stream()
+                .anyMatch(concern -> concern.kind() == Concern.Kind.NOT_IN_PLAN
+                        && concern.visitId().equals(Optional.of(heavy))));
+        List<Plan.StayPlace> washed = outlook.staysIn("W");
+        assertEquals(
+                List.of(heavy, other), washed.stream().map(Plan.StayPlace::job).toList());
+        assertTrue(washed.get(0).to() > washed.get(0).from());
+        assertTrue(outlook.timeOf(heavy, "wash").isPresent());
     }
 
     @Test

@@ -1,17 +1,32 @@
 package org.shedboard.pack.search;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Search;
+import org.shedboard.pack.numbers.FlatProblem;
 
 /** Makes plans: one at once, the posted one moved along, or the best found in so many tries. */
 public final class Packer {
     private Packer() {}
+
+    /** The jobs that no plan can hold, whatever else is left out, with the reason of each. */
+    public static Map<String, String> hopeless(Problem problem) {
+        FlatProblem flat = new FlatProblem(problem);
+        Map<String, String> reasons = new LinkedHashMap<>();
+        for (int job = 0; job < flat.jobs; job++) {
+            if (flat.hopeless[job] != null) {
+                reasons.put(flat.job(job).id(), flat.hopeless[job]);
+            }
+        }
+        return reasons;
+    }
 
     /** A plan at once, by dispatching rules. */
     public static Plan first(Problem problem) {
