@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.shedboard.app.command.CheckUp.Looked;
 import org.shedboard.app.command.CheckUp.Part;
+import org.shedboard.store.Backups;
+import org.shedboard.store.StoreFailure;
 import org.shedboard.words.Words;
 
 /** Looks how old the newest backup in a home is. */
@@ -43,7 +43,7 @@ final class BackupsDoctor {
             return isDemonstration || !isTooLong(newest.get())
                     ? Looked.sound(Part.BACKUPS, "doctor.backups", hours, backups)
                     : Looked.wrong(Part.BACKUPS, said, Words.say("doctor.backups.todo"));
-        } catch (IOException unreadable) {
+        } catch (IOException | StoreFailure unreadable) {
             return Looked.wrong(
                     Part.BACKUPS,
                     Words.say("doctor.backups.unreadable", backups),
@@ -56,14 +56,9 @@ final class BackupsDoctor {
     }
 
     private Optional<Instant> newest() throws IOException {
-        if (!Files.isDirectory(backups)) {
-            return Optional.empty();
-        }
-        try (Stream<Path> files = Files.list(backups)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".zip"))
-                    .map(file -> file.toFile().lastModified())
-                    .max(Comparator.naturalOrder())
-                    .map(Instant::ofEpochMilli);
-        }
+        Optional<Path> file = Backups.in(backups).all().stream().findFirst();
+        return file.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Files.getLastModifiedTime(file.get()).toInstant());
     }
 }

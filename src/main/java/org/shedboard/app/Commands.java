@@ -137,7 +137,7 @@ final class Commands {
 
     private int export(ExportCommand export) {
         try (Workshop workshop = program.workshops().open()) {
-            return program.answer(export.answer(Output.write(export.file(), workshop::export)));
+            return program.answer(export.answer(Output.write(export.file(), workshop.safekeeping()::export)));
         }
     }
 

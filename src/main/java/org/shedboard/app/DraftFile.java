@@ -2,17 +2,16 @@ package org.shedboard.app;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Properties;
 import java.util.stream.Collectors;
 import org.shedboard.app.command.CannotDo;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersFile;
 
 /**
  * Where a form that is half filled in outlives the program: one file in the shop's home. It may have names and telephone numbers in it,
@@ -63,14 +62,8 @@ final class DraftFile {
     private void replace(Map<String, String> words) throws IOException {
         Properties kept = new Properties();
         words.forEach(kept::setProperty);
-        Path beside = Files.createTempFile(home, NAME, ".new", OwnersEyes.ofFile());
-        try {
-            try (Writer writer = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
-                kept.store(writer, null);
-            }
-            Files.move(beside, file(), StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        StringWriter text = new StringWriter();
+        kept.store(text, null);
+        OwnersFile.write(file(), text.toString().getBytes(StandardCharsets.UTF_8));
     }
 }

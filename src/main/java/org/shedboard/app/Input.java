@@ -11,8 +11,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import org.shedboard.app.command.CannotDo;
+import org.shedboard.disk.AtMost;
 import org.shedboard.pack.fault.Fault;
-import org.shedboard.store.AtMost;
 import org.shedboard.words.Words;
 
 /** Files named on the command line; {@code -} is what is piped in. */

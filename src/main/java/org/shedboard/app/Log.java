@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersEyes;
 import org.shedboard.store.Store;
 
 /**

@@ -2,8 +2,11 @@ package org.shedboard.app;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.shedboard.app.command.CheckUp.Looked;
@@ -12,7 +15,9 @@ import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.hours.ClockCheck;
 import org.shedboard.pack.check.PlanCheck;
+import org.shedboard.shop.Opening;
 import org.shedboard.store.Audit;
+import org.shedboard.store.Reader;
 import org.shedboard.store.StoreFailure;
 import org.shedboard.words.Words;
 
@@ -31,7 +36,8 @@ final class RecordsDoctor {
 
     List<Looked> look() {
         List<Looked> parts = new ArrayList<>();
-        parts.add(new BackupsDoctor(place).look(workshop.firstChange(), workshop.isDemonstration()));
+        parts.add(new BackupsDoctor(place)
+                .look(workshop.read(Reader::firstChange), workshop.read(ShopClock::isDemonstration)));
         parts.add(read(Part.DATABASE, this::database));
         parts.add(read(Part.JOURNAL, this::journal));
         parts.add(read(Part.CLOCK, this::clock));
@@ -52,12 +58,17 @@ final class RecordsDoctor {
         return Looked.sound(
                 Part.DATABASE,
                 workshop.isOwner() ? "doctor.database" : "doctor.database.shared",
-                workshop.countVisits(),
+                workshop.read(RecordsDoctor::countVisits),
                 place);
     }
 
+    /** How many there ever were; every one of them is read. */
+    private static int countVisits(Reader reader) {
+        return reader.visitsOpenOrEndedSince(Instant.EPOCH).size();
+    }
+
     private Looked journal() {
-        Audit audit = workshop.audit();
+        Audit audit = workshop.read(Reader::audit);
         return audit.faults().isEmpty()
                 ? Looked.sound(Part.JOURNAL, "doctor.journal", audit.changes(), audit.rows())
                 : Looked.wrong(
@@ -76,7 +87,7 @@ final class RecordsDoctor {
     }
 
     private Looked clock() {
-        List<ClockCheck.Fault> faults = workshop.checkClock();
+        List<ClockCheck.Fault> faults = workshop.read(this::checkClock);
         return faults.isEmpty()
                 ? Looked.sound(Part.CLOCK, "doctor.clock")
                 : Looked.wrong(
@@ -88,6 +99,23 @@ final class RecordsDoctor {
                                         .map(fault -> Words.say("clockFault." + fault.kind()) + " " + fault.entryId())
                                         .toList())),
                         Words.say("doctor.clock.todo"));
+    }
+
+    /** What cannot be of all clock entries there ever were. */
+    private List<ClockCheck.Fault> checkClock(Reader reader) {
+        ZoneId zone = workshop.zone();
+        LocalDate from = LocalDate.EPOCH;
+        LocalDate until = LocalDate.ofInstant(workshop.now(), zone).plusYears(1);
+        Set<LocalDate> closed = reader.openings(from, until).stream()
+                .filter(opening -> opening.closed().isPresent())
+                .map(Opening::date)
+                .collect(Collectors.toSet());
+        return ClockCheck.of(
+                reader.entries(
+                        from.atStartOfDay(zone).toInstant(),
+                        until.atStartOfDay(zone).toInstant()),
+                closed,
+                zone);
     }
 
     /** What is posted, moved along to now, as everybody works to it. */

@@ -82,7 +82,7 @@ final class SafeWatch {
         try {
             backUp(shop);
             List<String> warnings = new ArrayList<>(failed.stream().toList());
-            warnings.addAll(shop.warnings());
+            warnings.addAll(shop.safekeeping().warnings());
             if (!warnings.equals(told)) {
                 told = warnings;
                 tell.accept(new Msg.Warned(warnings));
@@ -97,7 +97,7 @@ final class SafeWatch {
             return;
         }
         try {
-            shop.backUpOfDay();
+            shop.safekeeping().backUpOfDay();
             failed = Optional.empty();
         } catch (StoreFailure failure) {
             failed = Optional.of(Words.say("warning.backup_failed", failure.getMessage()));

@@ -19,10 +19,11 @@ final class Safeguarding {
     Answer backUp(BackupCommand asked) {
         Optional<Path> second = asked.secondPlace();
         try (Workshop workshop = workshops.open()) {
-            second.ifPresent(workshop::copyBackupsTo);
-            Path made = workshop.backUp(asked.directory());
-            return BackupCommand.answer(
-                    made, asked.directory().isPresent() ? Optional.empty() : workshop.secondPlace());
+            Safekeeping keeping = workshop.safekeeping();
+            second.ifPresent(
+                    place -> keeping.copyBackupsTo(place, workshop.day().inCharge()));
+            Path made = keeping.backUp(asked.directory());
+            return BackupCommand.answer(made, asked.directory().isPresent() ? Optional.empty() : keeping.secondPlace());
         }
     }
 

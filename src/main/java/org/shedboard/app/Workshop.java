@@ -1,7 +1,5 @@
 package org.shedboard.app;
 
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -14,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
@@ -35,7 +32,6 @@ import org.shedboard.day.Signing;
 import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.forecast.Foresight;
-import org.shedboard.hours.ClockCheck;
 import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
@@ -45,7 +41,6 @@ import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
 import org.shedboard.store.Address;
-import org.shedboard.store.Audit;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -162,53 +157,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return Pins.of(store, terminal);
     }
 
-    /** Writes all records; returns how many rows they have. */
-    long export(OutputStream out) {
-        return store.export(out);
-    }
-
-    /** Makes a backup where it is wanted; in the home, and with a copy in the second place, where nothing was said. */
-    Path backUp(Optional<Path> directory) {
-        Path made = store.backup(directory.orElseGet(() -> address.home().resolve("backups")), localNow());
-        if (directory.isEmpty()) {
-            store.copyToSecondPlace(made);
-        }
-        return made;
-    }
-
-    /** Makes the day's backup where there is none, in the process that has the file; a demonstration needs none. */
-    void backUpOfDay() {
-        if (store.isOwner() && !store.read(ShopClock::isDemonstration)) {
-            store.backupOfDay(localNow());
-        }
-    }
-
-    Optional<Path> secondPlace() {
-        return store.secondPlace();
-    }
-
-    /** From now on; nowhere where the path is empty. */
-    void copyBackupsTo(Path place) {
-        Homes.expectHome(address);
-        String text = place.toString().isEmpty()
-                ? ""
-                : place.toAbsolutePath().normalize().toString();
-        if (!text.isEmpty() && !Files.isDirectory(place)) {
-            throw new CannotDo("command.backup.no_second_place", place);
-        }
-        store.save(
-                new Stamp(now(), day().inCharge(), terminal),
-                "the second place for backups",
-                tx -> tx.saveSetting(Store.SECOND_PLACE, text));
-    }
-
-    /** What is not as it should be with the backups and the clock, a sentence each. */
-    List<String> warnings() {
-        return SafeWarnings.of(store, now(), zone());
-    }
-
-    private LocalDateTime localNow() {
-        return LocalDateTime.ofInstant(now(), zone());
+    /** What is done so that nothing of the records is lost. */
+    Safekeeping safekeeping() {
+        return new Safekeeping(store, address, clock, terminal);
     }
 
     /** The directory of what belongs to this terminal. */
@@ -286,35 +237,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return store.read(ShopClock::isDemonstration);
     }
 
-    /** When the journal's first change was made. */
-    Optional<Instant> firstChange() {
-        return store.read(Reader::firstChange);
-    }
-
-    /** How many visits there ever were; reads every one of them. */
-    int countVisits() {
-        return store.read(reader ->
-                reader.visitsOpenOrEndedSince(Instant.ofEpochSecond(0)).size());
-    }
-
-    /** The journal held against the tables. */
-    Audit audit() {
-        return store.read(Reader::audit);
-    }
-
-    /** What cannot be of all clock entries there ever were. */
-    List<ClockCheck.Fault> checkClock() {
-        LocalDate from = LocalDate.ofEpochDay(0);
-        LocalDate until = today().plusYears(1);
-        return store.read(reader -> ClockCheck.of(
-                reader.entries(
-                        from.atStartOfDay(zone()).toInstant(),
-                        until.atStartOfDay(zone()).toInstant()),
-                reader.openings(from, until).stream()
-                        .filter(opening -> opening.closed().isPresent())
-                        .map(Opening::date)
-                        .collect(Collectors.toSet()),
-                zone()));
+    /** What is made of the records as they are at one moment. */
+    <T> T read(Function<Reader, T> work) {
+        return store.read(work);
     }
 
     /** Whether the records have changed, or the date has turned, since the day was last read here. */

@@ -19,6 +19,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.shedboard.disk.AtMost;
+import org.shedboard.disk.OwnersEyes;
 
 /**
  * A backup: all records as {@link RecordsFile} writes them, in a zip. It gets its name only once a copy made of it was found to hold

@@ -15,6 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.shedboard.disk.OwnersEyes;
 
 /**
  * The backups in one directory. All of the newest fourteen days that have any are kept, and the last one of each of the newest twelve

@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.h2.store.fs.FilePath;
+import org.shedboard.disk.OwnersEyes;
 
 /**
  * Writes each change to the day's file, and has it on disk before anybody is told that the change is saved. Changes come by way of the

@@ -84,7 +84,7 @@ final class DatabaseDoor implements Door, Link.Tie {
                             .formatted(url.said()),
                     failure);
         }
-        pause();
+        Door.pause(PAUSE_MILLIS);
     }
 
     private Link connect() {
@@ -122,16 +122,6 @@ final class DatabaseDoor implements Door, Link.Tie {
                 throw new StoreFailure(StoreFailure.Kind.UNSAFE, complaint.formatted(url.said()));
             }
         });
-    }
-
-    private static void pause() {
-        try {
-            Thread.sleep(PAUSE_MILLIS);
-        } catch (InterruptedException interrupt) {
-            Thread.currentThread().interrupt();
-            throw new StoreFailure(
-                    StoreFailure.Kind.UNREACHABLE, "interrupted while waiting for the database", interrupt);
-        }
     }
 
     @Override

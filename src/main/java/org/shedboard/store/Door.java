@@ -31,4 +31,15 @@ interface Door {
         }
         return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, mayMake);
     }
+
+    /** Between two tries. */
+    static void pause(int millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException interrupt) {
+            Thread.currentThread().interrupt();
+            throw new StoreFailure(
+                    StoreFailure.Kind.UNREACHABLE, "interrupted while waiting for the records", interrupt);
+        }
+    }
 }

@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.util.Properties;
 import java.util.stream.Stream;
 import org.h2.Driver;
+import org.shedboard.disk.OwnersEyes;
 
 /** The directory that holds a shop's records, and the names of the files in it. */
 record Home(Path directory) {

@@ -35,7 +35,7 @@ final class HomeDoor implements Door {
         long until = System.nanoTime() + PATIENCE_NANOS;
         Optional<Link> link = tryOnce();
         while (link.isEmpty() && System.nanoTime() < until) {
-            pause(PAUSE_MILLIS);
+            Door.pause(PAUSE_MILLIS);
             link = tryOnce();
         }
         mayMake = false;
@@ -69,16 +69,6 @@ final class HomeDoor implements Door {
                 throw failure;
             }
             return Optional.empty();
-        }
-    }
-
-    static void pause(int millis) {
-        try {
-            Thread.sleep(millis);
-        } catch (InterruptedException interrupt) {
-            Thread.currentThread().interrupt();
-            throw new StoreFailure(
-                    StoreFailure.Kind.UNREACHABLE, "interrupted while waiting for the records", interrupt);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.zip.ZipFile;
+import org.shedboard.disk.OwnersEyes;
 
 /**
  * Opens the file and brings it up to date. H2 cannot undo a step of the schema, so a database that holds anything is copied first,

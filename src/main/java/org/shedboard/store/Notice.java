@@ -4,12 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.disk.OwnersFile;
 
 /**
  * Where the process that has the file open can be reached on this machine. It stands in the home in a file that only its owner can
@@ -30,13 +29,9 @@ record Notice(int port, int syncPort, String secret) {
 
     /** Puts the notice up in one go, so that nobody reads half of it. */
     void post(Home home) {
-        Path beside = home.directory().resolve("owner.new");
+        String text = "%s\n%s\n%s\n".formatted(Integer.toString(port), Integer.toString(syncPort), secret);
         try {
-            Files.deleteIfExists(beside);
-            Files.createFile(beside, OwnersEyes.ofFile());
-            Files.writeString(
-                    beside, "%s\n%s\n%s\n".formatted(Integer.toString(port), Integer.toString(syncPort), secret));
-            Files.move(beside, home.ownerFile(), StandardCopyOption.ATOMIC_MOVE);
+            OwnersFile.write(home.ownerFile(), text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException problem) {
             throw Home.unusable(problem);
         }

@@ -51,7 +51,7 @@ final class ServerDoor implements Door {
                     throw failure;
                 }
             }
-            HomeDoor.pause(PAUSE_MILLIS);
+            Door.pause(PAUSE_MILLIS);
         }
     }
 

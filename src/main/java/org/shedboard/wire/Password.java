@@ -11,6 +11,7 @@ import java.util.HexFormat;
 import java.util.List;
 import javax.crypto.SecretKeyFactory;
 import javax.crypto.spec.PBEKeySpec;
+import org.shedboard.disk.OwnersFile;
 
 /**
  * What a server keeps of the name and the password by which terminals are let in: the name, and of the password a salted hash that

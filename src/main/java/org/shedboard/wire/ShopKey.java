@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.time.Instant;
 import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
+import org.shedboard.disk.OwnersFile;
 
 /** The key by which a shop's server proves that it is this shop's: made once, and kept where only its owner can read it. */
 public final class ShopKey {

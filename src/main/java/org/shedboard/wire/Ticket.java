@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.shedboard.disk.OwnersFile;
 
 /** What a terminal keeps of a server it has joined: the key it knows it by, and by what it is let in. */
 public record Ticket(Fingerprint pinned, Credentials credentials) {

@@ -21,7 +21,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersEyes;
+import org.shedboard.store.Backups;
 import org.shedboard.store.Store;
 import tools.jackson.databind.JsonNode;
 
@@ -168,7 +169,12 @@ class DoctorTest {
                 "noted",
                 part(small.run("doctor", "--json"), "backups").get("state").asString());
         Path backups = Files.createDirectory(directory.resolve("small").resolve("backups"));
-        Path zip = Files.createFile(backups.resolve("some.zip"));
+        Files.createFile(backups.resolve("some.zip"));
+        assertEquals(
+                "noted",
+                part(small.run("doctor", "--json"), "backups").get("state").asString());
+        assertEquals(0, small.run("backup").status());
+        Path zip = Backups.in(backups).all().get(0);
         assertEquals(
                 "sound",
                 part(small.run("doctor", "--json"), "backups").get("state").asString());

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.app.CommandRoom.Said;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersEyes;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Store;
 import tools.jackson.databind.JsonNode;

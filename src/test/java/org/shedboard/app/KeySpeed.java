@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -20,16 +19,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
-import org.shedboard.day.Act;
-import org.shedboard.day.Outcome;
 import org.shedboard.grid.Size;
 import org.shedboard.look.Scheme;
-import org.shedboard.shop.Condition;
-import org.shedboard.shop.Mud;
-import org.shedboard.shop.Payer;
 import org.shedboard.store.Address;
 import org.shedboard.term.CountedTerminal;
 import org.shedboard.term.Display;
@@ -110,32 +103,10 @@ public final class KeySpeed {
         try (Workshop workshop = Workshop.open(place, "crowd", Optional.of(MORNING))) {
             int booked = 0;
             while (workshop.day().visits().size() < VISITS) {
-                expectDone(workshop.carryOut(booking(booked++), "P1"));
+                Quads.book(workshop, MORNING, booked++);
             }
             return workshop.day().visits().size();
         }
-    }
-
-    private static void expectDone(Outcome outcome) {
-        if (outcome instanceof Outcome.Refused refused) {
-            throw new IllegalStateException("cannot be booked: " + refused.refusal());
-        }
-    }
-
-    private static Act booking(int index) {
-        LocalDateTime expected = MORNING.plusMinutes(10L * (index + 1));
-        return new Act.TakeIn(
-                new Act.TakeIn.Whose(Optional.of("C12"), "", ""),
-                new Act.TakeIn.Which(Optional.empty(), "quad", "quad " + index, OptionalInt.of(2020), ""),
-                Mud.MUDDY,
-                Optional.empty(),
-                Condition.SOUND,
-                List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                Optional.of(expected.atZone(ZoneId.of("Australia/Brisbane")).toInstant()),
-                "",
-                Optional.empty());
     }
 
     private static void run(Session session) {

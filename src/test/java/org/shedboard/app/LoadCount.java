@@ -2,22 +2,16 @@ package org.shedboard.app;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.shedboard.day.Act;
-import org.shedboard.day.Outcome;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
-import org.shedboard.shop.Condition;
-import org.shedboard.shop.Mud;
-import org.shedboard.shop.Payer;
 import org.shedboard.shop.Visit;
 import org.shedboard.store.Address;
 import org.shedboard.testing.Records;
@@ -31,7 +25,6 @@ import org.shedboard.testing.Records;
  */
 public final class LoadCount {
     private static final LocalDateTime MORNING = LocalDateTime.of(2026, 5, 12, 9, 40);
-    private static final ZoneId ZONE = ZoneId.of("Australia/Brisbane");
     private static final Duration WARM_UP = Duration.ofSeconds(60);
 
     private final Address address;
@@ -102,7 +95,7 @@ public final class LoadCount {
         Workshop.make(address, catalogue, setup);
         try (Workshop workshop = open()) {
             for (int i = 0; i < terminals; i++) {
-                expectDone(workshop.carryOut(booking(i), "P1"));
+                Quads.book(workshop, MORNING, i);
             }
             return workshop.day().visits().stream()
                     .filter(visit -> !visit.lines().isEmpty())
@@ -114,28 +107,6 @@ public final class LoadCount {
         return Workshop.open(address, "load", Optional.of(MORNING));
     }
 
-    private static void expectDone(Outcome outcome) {
-        if (outcome instanceof Outcome.Refused refused) {
-            throw new IllegalStateException("was refused: " + refused.refusal());
-        }
-    }
-
-    private static Act booking(int index) {
-        LocalDateTime expected = MORNING.plusMinutes(10L * (index + 1));
-        return new Act.TakeIn(
-                new Act.TakeIn.Whose(Optional.of("C12"), "", ""),
-                new Act.TakeIn.Which(Optional.empty(), "quad", "quad " + index, OptionalInt.of(2020), ""),
-                Mud.MUDDY,
-                Optional.empty(),
-                Condition.SOUND,
-                List.of(new Act.Wanted("oil-quad", Payer.OWNER)),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                Optional.of(expected.atZone(ZONE).toInstant()),
-                "",
-                Optional.empty());
-    }
-
     private void work(Visit own, Duration pause, long from, long until) {
         try (Workshop workshop = open()) {
             String line = own.lines().get(0).id();
@@ -143,7 +114,7 @@ public final class LoadCount {
             for (int i = 0; next < until; i++) {
                 sleepUntil(next);
                 Act agree = new Act.AgreeHours(own.id(), line, 30 + i % 100);
-                changes.add(timed(() -> expectDone(workshop.carryOut(agree, "P1"))));
+                changes.add(timed(() -> Quads.expectDone(workshop.carryOut(agree, "P1"))));
                 refreshes.add(timed(workshop::day));
                 next += pause.toNanos();
                 if (System.nanoTime() > next) {

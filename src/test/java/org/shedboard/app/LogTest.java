@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.day.Act;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersEyes;
 
 /** The log: what is kept in it, and how much. */
 class LogTest {

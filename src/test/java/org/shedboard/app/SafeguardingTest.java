@@ -91,18 +91,18 @@ class SafeguardingTest {
     void a_copy_that_is_two_days_old_is_fine_and_one_that_is_older_is_told() throws Exception {
         Path second = Files.createDirectory(directory.resolve("stick"));
         try (Workshop shop = at(MORNING)) {
-            shop.copyBackupsTo(second);
-            assertEquals(1, shop.warnings().size());
-            shop.backUp(Optional.empty());
-            assertEquals(List.of(), shop.warnings());
+            shop.safekeeping().copyBackupsTo(second, "P1");
+            assertEquals(1, shop.safekeeping().warnings().size());
+            shop.safekeeping().backUp(Optional.empty());
+            assertEquals(List.of(), shop.safekeeping().warnings());
         }
         try (Workshop shop = at(MORNING.plusSeconds(2 * 86_400))) {
-            assertEquals(List.of(), shop.warnings());
+            assertEquals(List.of(), shop.safekeeping().warnings());
         }
         try (Workshop shop = at(MORNING.plusSeconds(3 * 86_400))) {
             assertTrue(
-                    shop.warnings().get(0).contains(second.toString()),
-                    shop.warnings().toString());
+                    shop.safekeeping().warnings().get(0).contains(second.toString()),
+                    shop.safekeeping().warnings().toString());
         }
     }
 
@@ -155,10 +155,10 @@ class SafeguardingTest {
             assertTrue(outcome instanceof Outcome.Done, outcome.toString());
         }
         try (Workshop shop = at(MORNING.minusSeconds(3600))) {
-            assertEquals(1, shop.warnings().size());
+            assertEquals(1, shop.safekeeping().warnings().size());
             assertTrue(
-                    shop.warnings().get(0).contains("put the clock right"),
-                    shop.warnings().get(0));
+                    shop.safekeeping().warnings().get(0).contains("put the clock right"),
+                    shop.safekeeping().warnings().get(0));
             shop.carryOut(new Act.Stop("P1", false, Optional.empty()), "P1");
             assertEquals(1, shop.day().entries().size());
             for (ClockEntry entry : shop.day().entries()) {
@@ -166,7 +166,7 @@ class SafeguardingTest {
             }
         }
         try (Workshop shop = at(MORNING.plusSeconds(60))) {
-            assertEquals(List.of(), shop.warnings());
+            assertEquals(List.of(), shop.safekeeping().warnings());
         }
     }
 }

@@ -114,7 +114,7 @@ public final class ScaleCount {
             all.add(best(
                     "tally of the first month there was",
                     () -> SpanTally.of(shop.ledger(DrawnYears.FIRST, DrawnYears.FIRST.plusMonths(1)))));
-            all.add(of("backup, with its check", 1, () -> shop.backUp(Optional.of(backups()))));
+            all.add(of("backup, with its check", 1, () -> shop.safekeeping().backUp(Optional.of(backups()))));
         }
         return all;
     }

@@ -1,4 +1,4 @@
-package org.shedboard.store;
+package org.shedboard.disk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,4 +1,4 @@
-package org.shedboard.store;
+package org.shedboard.disk;
 
 import java.io.FilterInputStream;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package org.shedboard.store;
+package org.shedboard.disk;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -55,7 +55,7 @@ public final class OwnersEyes {
     }
 
     /** The same of a directory and of the files in it. */
-    static void onlyAllIn(Path directory) {
+    public static void onlyAllIn(Path directory) {
         if (Files.isDirectory(directory)) {
             only(directory);
             try (DirectoryStream<Path> files = Files.newDirectoryStream(directory, Files::isRegularFile)) {

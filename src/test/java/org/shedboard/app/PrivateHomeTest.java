@@ -14,11 +14,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.shedboard.store.OwnersEyes;
+import org.shedboard.disk.OwnersEyes;
 import org.shedboard.store.Store;
 
 /** A home and all that is written into it is its owner's alone, whatever the umask. */
-class OwnersEyesTest {
+class PrivateHomeTest {
     @TempDir
     Path directory;
 
