@@ -26,7 +26,7 @@ class CursorTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void wherever_something_is_pointed_at_the_cursor_stands_there(Scenes.Scene scene) {
-        Grid grid = scene.rehearsal().get().drawn(USUAL);
+        Grid grid = scene.drawn(USUAL);
         boolean isPointing = grid.lines().stream().anyMatch(line -> line.indexOf(Glyphs.POINTER) >= 0);
         if (isPointing || grid.cursor().isPresent()) {
             Cell cell = grid.cursor().orElseThrow();

@@ -113,8 +113,7 @@ class PointingTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void whatever_is_pointed_at_on_any_screen_nothing_breaks(Scenes.Scene scene) {
-        Rehearsal shown = scene.rehearsal().get();
-        Grid grid = shown.drawn(SIZE);
+        Grid grid = scene.drawn(SIZE);
         Set<Press> presses = new LinkedHashSet<>();
         for (int row = 0; row < SIZE.rows(); row++) {
             for (int column = 0; column < SIZE.columns(); column++) {
@@ -123,9 +122,9 @@ class PointingTest {
         }
         for (Press press : presses) {
             assertFalse(press.keys().isEmpty());
-            Update.of(shown.board(), new Msg.Pointed(press.keys(), Instant.EPOCH));
+            Update.of(scene.board(), new Msg.Pointed(press.keys(), Instant.EPOCH));
         }
-        boolean isWaiting = shown.board().screen() instanceof Screen.Loading;
+        boolean isWaiting = scene.board().screen() instanceof Screen.Loading;
         assertEquals(isWaiting, presses.isEmpty(), "only while the day is read is there nothing to point at");
     }
 

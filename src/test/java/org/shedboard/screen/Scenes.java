@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import org.shedboard.board.Board;
 import org.shedboard.board.Key;
 import org.shedboard.board.Msg;
 import org.shedboard.board.NextPoint;
@@ -19,6 +20,8 @@ import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Figure;
+import org.shedboard.grid.Grid;
+import org.shedboard.grid.Size;
 import org.shedboard.learn.Circumstances;
 import org.shedboard.learn.Lesson;
 import org.shedboard.learn.Sort;
@@ -38,8 +41,37 @@ import org.shedboard.words.Words;
 
 /** What the screens look like in each state that matters; the first of every screen is its ordinary one. */
 final class Scenes {
-    /** One state of one screen. */
-    record Scene(String screen, String name, Supplier<Rehearsal> rehearsal) {
+    /** One state of one screen, which is come to once, however often it is drawn. */
+    static final class Scene {
+        private final String screen;
+        private final String name;
+        private final Supplier<Rehearsal> rehearsal;
+        private Optional<Board> board = Optional.empty();
+
+        private Scene(String screen, String name, Supplier<Rehearsal> rehearsal) {
+            this.screen = screen;
+            this.name = name;
+            this.rehearsal = rehearsal;
+        }
+
+        String screen() {
+            return screen;
+        }
+
+        String name() {
+            return name;
+        }
+
+        synchronized Board board() {
+            Board seen = board.orElseGet(() -> rehearsal.get().board());
+            board = Optional.of(seen);
+            return seen;
+        }
+
+        Grid drawn(Size size) {
+            return View.of(board(), size);
+        }
+
         @Override
         public String toString() {
             return screen + " " + name;

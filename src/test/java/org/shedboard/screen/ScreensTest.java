@@ -22,7 +22,6 @@ import org.shedboard.grid.Size;
 import org.shedboard.testing.Golden;
 
 /** Every screen in every state that matters, compared whole; and whatever the window's size, it simply draws. */
-@Tag("elsewhere")
 class ScreensTest {
     private static final Size USUAL = new Size(80, 24);
     private static final List<Size> LARGER = List.of(new Size(120, 36), new Size(200, 60));
@@ -60,19 +59,19 @@ class ScreensTest {
         return List.copyOf(first.values());
     }
 
+    @Tag("elsewhere")
     @ParameterizedTest
     @MethodSource("scenes")
     void a_screen_is_as_it_was_accepted(Scenes.Scene scene) {
-        Rehearsal rehearsal = scene.rehearsal().get();
         for (Size size : sizesOf(scene)) {
-            Golden.check(scene.screen(), named(scene, size), rehearsal.drawn(size));
+            Golden.check(scene.screen(), named(scene, size), scene.drawn(size));
         }
     }
 
     @ParameterizedTest
     @MethodSource("ordinary")
     void a_screen_in_plain_letters_is_as_it_was_accepted(Scenes.Scene scene) {
-        Golden.check(ASCII, scene.screen(), scene.rehearsal().get().drawn(USUAL).toAscii());
+        Golden.check(ASCII, scene.screen(), scene.drawn(USUAL).toAscii());
     }
 
     @Test
@@ -100,9 +99,8 @@ class ScreensTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void a_screen_of_any_size_simply_draws(Scenes.Scene scene) {
-        Rehearsal rehearsal = scene.rehearsal().get();
         for (Size size : sillySizes()) {
-            Grid grid = rehearsal.drawn(size);
+            Grid grid = scene.drawn(size);
             assertEquals(size, grid.size());
             assertFalse(steersTheTerminal(grid), () -> scene + " at " + size + "\n" + grid);
         }

@@ -30,7 +30,7 @@ class StatesInWordsTest {
     void no_two_screens_differ_in_their_looks_alone() {
         Map<List<String>, Map<List<String>, List<String>>> looksByWords = new LinkedHashMap<>();
         for (Scenes.Scene scene : Scenes.all()) {
-            Grid grid = scene.rehearsal().get().drawn(USUAL).toAscii();
+            Grid grid = scene.drawn(USUAL).toAscii();
             looksByWords
                     .computeIfAbsent(grid.lines(), words -> new LinkedHashMap<>())
                     .computeIfAbsent(grid.styleLines(), looks -> new ArrayList<>())
