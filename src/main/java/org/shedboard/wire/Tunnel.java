@@ -2,6 +2,7 @@ package org.shedboard.wire;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.Socket;
@@ -101,7 +102,11 @@ public final class Tunnel {
 
     private void expectLetIn(Socket socket, String kind) throws IOException {
         socket.getOutputStream().write(words(kind));
-        if (socket.getInputStream().read() != LET_IN) {
+        int answer = socket.getInputStream().read();
+        if (answer < 0) {
+            throw new EOFException("the connection ended before there was an answer");
+        }
+        if (answer != LET_IN) {
             throw new WireFailure(
                     WireFailure.Kind.WRONG_PASSWORD,
                     "the server at %s does not take the name and password kept here; join it again"

@@ -88,11 +88,12 @@ public final class TunnelServer implements AutoCloseable {
         while (!door.isClosed()) {
             try {
                 Socket plain = door.accept();
-                if (strangers.tryAcquire()) {
-                    connections.add(plain);
+                connections.add(plain);
+                // a door that is being closed may let one more in
+                if (!door.isClosed() && strangers.tryAcquire()) {
                     Splice.run("stranger", () -> meet(plain));
                 } else {
-                    Splice.close(plain);
+                    leave(plain);
                 }
             } catch (IOException closed) {
                 // closing the door ends the loop; a stranger who left at once does not

@@ -1,22 +1,16 @@
 package org.shedboard.store;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.shedboard.store.Samples.STAMP;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Random;
-import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,47 +84,9 @@ class AgainstModelTest {
 
     private void assertModel() {
         try (Store store = Store.open(home)) {
-            List<JournalRow> journal = store.read(reader -> reader.journal(1)).stream()
-                    .filter(row -> row.what().startsWith("client"))
-                    .toList();
-            assertAcknowledged(journal);
-            Map<String, String> model = new HashMap<>();
-            for (JournalRow row : journal) {
-                Map<String, String> changes = Deed.parse(row.what()).on(name -> model.getOrDefault(name, ""));
-                assertTold(row, changes, model);
-                model.putAll(changes);
-            }
-            assertTrue(model.size() > 4, model::toString);
-            model.forEach(
-                    (name, text) -> assertEquals(Optional.of(text), store.read(reader -> reader.setting(name)), name));
+            assertTrue(acknowledged.size() > KILLS, acknowledged.size() + " changes");
+            Model.check(store, acknowledged);
             store.save(STAMP, "goes on", tx -> tx.saveSetting("a", "0"));
         }
-    }
-
-    private void assertAcknowledged(List<JournalRow> journal) {
-        List<String> made =
-                journal.stream().map(row -> Deed.parse(row.what()).id()).toList();
-        Set<String> once = new HashSet<>(made);
-        assertEquals(made.size(), once.size(), "a change was made twice");
-        assertTrue(acknowledged.size() > KILLS, acknowledged.size() + " changes");
-        Set<String> lost =
-                acknowledged.stream().filter(id -> !once.contains(id)).collect(Collectors.toSet());
-        assertEquals(Set.of(), lost);
-    }
-
-    /** The journal tells what really changed: a line for each text that is another, with what it was. */
-    private static void assertTold(JournalRow row, Map<String, String> changes, Map<String, String> model) {
-        Set<String> after = new HashSet<>();
-        Set<String> before = new HashSet<>();
-        changes.forEach((name, text) -> {
-            if (!text.equals(model.get(name))) {
-                after.add("setting %s; text %s".formatted(name, text));
-                if (model.containsKey(name)) {
-                    before.add("setting %s; text %s".formatted(name, model.get(name)));
-                }
-            }
-        });
-        assertEquals(after, row.after().lines().collect(Collectors.toSet()), row.what());
-        assertEquals(before, row.before().lines().collect(Collectors.toSet()), row.what());
     }
 }

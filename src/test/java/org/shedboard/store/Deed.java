@@ -31,6 +31,11 @@ record Deed(String id, Kind kind, String from, String to, int by) {
         return String.valueOf(NAMES.charAt(random.nextInt(NAMES.length())));
     }
 
+    /** Whether a line of the journal is one of a deed. */
+    static boolean is(String text) {
+        return text.matches("\\S+ (ADD|MOVE|APPEND) [a-d] [a-d] \\d");
+    }
+
     static Deed parse(String text) {
         String[] words = text.split(" ");
         return new Deed(words[0], Kind.valueOf(words[1]), words[2], words[3], Integer.parseInt(words[4]));
@@ -38,6 +43,14 @@ record Deed(String id, Kind kind, String from, String to, int by) {
 
     String text() {
         return "%s %s %s %s %s".formatted(id, kind, from, to, String.valueOf(by));
+    }
+
+    /** Does it in the records, as one change. */
+    void in(Store store) {
+        store.save(
+                Samples.STAMP,
+                text(),
+                tx -> on(name -> tx.setting(name).orElse("")).forEach(tx::saveSetting));
     }
 
     /** What changes, by name. */

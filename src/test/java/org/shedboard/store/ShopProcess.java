@@ -163,10 +163,7 @@ final class ShopProcess implements AutoCloseable {
     private static void deeds(Store store, String name, Random random) {
         for (int i = 1; ; i++) {
             Deed deed = Deed.drawn(random, name + "-" + i);
-            store.save(
-                    Samples.STAMP,
-                    deed.text(),
-                    tx -> deed.on(each -> tx.setting(each).orElse("")).forEach(tx::saveSetting));
+            deed.in(store);
             System.out.println(deed.id() + ".");
         }
     }

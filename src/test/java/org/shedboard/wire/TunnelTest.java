@@ -158,6 +158,16 @@ class TunnelTest {
         assertEquals(1, failure.getMessage().lines().count());
     }
 
+    /** It ends while the wrong password is paused for, so that no answer comes. */
+    @Test
+    void a_server_that_ends_before_it_answers_is_not_taken_to_refuse() throws IOException {
+        server.close();
+        server = TunnelServer.start(
+                server.address(), key, Password.of(credentials), (kind, in) -> target(kind), any -> server.close());
+        Credentials wrong = new Credentials(credentials.name(), "wrong");
+        assertEquals(WireFailure.Kind.UNREACHABLE, refusal(key.fingerprint(), wrong));
+    }
+
     @Test
     void closing_the_server_puts_everybody_out() throws IOException {
         try (Socket socket = tunnel(key.fingerprint(), credentials).open("records")) {
