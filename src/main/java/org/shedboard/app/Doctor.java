@@ -142,6 +142,7 @@ final class Doctor {
     private static String todo(StoreFailure.Kind kind) {
         return switch (kind) {
             case NEWER -> "doctor.database.todo.newer";
+            case OLDER -> "doctor.database.todo.older";
             case UNREACHABLE, BUSY -> "doctor.database.todo.busy";
             case DISK_FULL, DISK_FAILS -> "doctor.database.todo.disk";
             case BAD_HOME -> "doctor.database.todo.home";
@@ -153,7 +154,7 @@ final class Doctor {
         List<Looked> parts = new ArrayList<>();
         parts.add(backups);
         parts.add(Looked.wrong(Part.DATABASE, why, todo));
-        for (Part part : List.of(Part.JOURNAL, Part.CLOCK, Part.PLAN)) {
+        for (Part part : List.of(Part.TIME, Part.JOURNAL, Part.CLOCK, Part.PLAN)) {
             parts.add(Looked.not(part, Words.say("doctor.unopened")));
         }
         return parts;

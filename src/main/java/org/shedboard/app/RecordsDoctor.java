@@ -39,6 +39,7 @@ final class RecordsDoctor {
         parts.add(new BackupsDoctor(place)
                 .look(workshop.read(Reader::firstChange), workshop.read(ShopClock::isDemonstration)));
         parts.add(read(Part.DATABASE, this::database));
+        parts.add(read(Part.TIME, this::time));
         parts.add(read(Part.JOURNAL, this::journal));
         parts.add(read(Part.CLOCK, this::clock));
         parts.add(read(Part.PLAN, this::plan));
@@ -65,6 +66,13 @@ final class RecordsDoctor {
     /** How many there ever were; every one of them is read. */
     private static int countVisits(Reader reader) {
         return reader.visitsOpenOrEndedSince(Instant.EPOCH).size();
+    }
+
+    private Looked time() {
+        List<String> warnings = workshop.safekeeping().warningsOfClock();
+        return warnings.isEmpty()
+                ? Looked.sound(Part.TIME, "doctor.time")
+                : Looked.wrong(Part.TIME, String.join(" ", warnings), "");
     }
 
     private Looked journal() {

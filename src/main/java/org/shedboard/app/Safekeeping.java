@@ -74,6 +74,11 @@ final class Safekeeping {
                 tx -> tx.saveSetting(Store.SECOND_PLACE, text));
     }
 
+    /** What is not as it should be with the clock, a sentence each. */
+    List<String> warningsOfClock() {
+        return SafeWarnings.ofClock(store, clock.instant(), clock.getZone());
+    }
+
     /** What is not as it should be with the backups and the clock, a sentence each. */
     List<String> warnings() {
         return SafeWarnings.of(store, clock.instant(), clock.getZone());

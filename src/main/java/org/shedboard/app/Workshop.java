@@ -9,7 +9,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
@@ -41,6 +43,7 @@ import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
 import org.shedboard.store.Address;
+import org.shedboard.store.JournalRow;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -59,14 +62,22 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private final Clock clock;
     private final Access access;
 
-    /** Nothing of the day is read again while the journal has not grown. */
-    private record Known(long journal, LocalDate date, Day day) {}
+    /**
+     * Nothing of the day is read again while the journal has not grown.
+     *
+     * @param last the newest change that is in it
+     */
+    private record Known(JournalRow last, LocalDate date, Day day) {
+        boolean isOf(long journal, LocalDate wanted) {
+            return last.id() == journal && date.equals(wanted);
+        }
+    }
 
     /** The same for the hours of some days. */
     private record KnownLedger(long journal, Ledger ledger) {}
 
     private final Learning learning = new Learning();
-    private final GrowingBooks growing = new GrowingBooks();
+    private final BooksInHand inHand = new BooksInHand();
     private Optional<Known> known = Optional.empty();
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
@@ -245,8 +256,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.glance(Reader::lastJournal);
-        return known.filter(seen -> seen.journal() == journal && seen.date().equals(today()))
-                .isEmpty();
+        return known.filter(seen -> seen.isOf(journal, today())).isEmpty();
     }
 
     /**
@@ -381,20 +391,37 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     private synchronized Day dayOf(Reader reader) {
         LocalDate date = today();
-        long journal = reader.lastJournal();
-        Optional<Known> fresh =
-                known.filter(seen -> seen.journal() == journal && seen.date().equals(date));
-        if (fresh.isEmpty()) {
-            known = Optional.of(new Known(journal, date, readToday(reader, date)));
+        Optional<JournalRow> last = reader.lastChange();
+        Optional<Known> fresh = known.filter(
+                seen -> last.equals(Optional.of(seen.last())) && seen.date().equals(date));
+        if (fresh.isPresent()) {
+            return fresh.get().day();
         }
-        return known.orElseThrow().day();
+        Day day = readToday(reader, date);
+        known = last.map(change -> new Known(change, date, day));
+        return day;
     }
 
     private Day readToday(Reader reader, LocalDate date) {
-        return read(reader, date, reader.posted().map(posted -> new Posted(posted.plan(), posted.origin())));
+        Optional<Posted> posted = reader.posted().map(plan -> new Posted(plan.plan(), plan.origin()));
+        return read(reader, date, posted, visitsAsTheyWere(reader));
+    }
+
+    /** Those of the day that was read last in which nothing has changed since, by id. */
+    private Map<String, Visit> visitsAsTheyWere(Reader reader) {
+        Map<String, Visit> visits = new HashMap<>();
+        known.ifPresent(last -> News.since(last.last(), reader).ifPresent(news -> {
+            last.day().visits().forEach(visit -> visits.put(visit.id(), visit));
+            visits.keySet().removeAll(news.visits());
+        }));
+        return visits;
     }
 
     private Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
+        return read(reader, date, posted, Map.of());
+    }
+
+    private Day read(Reader reader, LocalDate date, Optional<Posted> posted, Map<String, Visit> asTheyWere) {
         Books books = books(reader);
         ZoneId zone = books.shop().zone();
         Instant from = date.atStartOfDay(zone).toInstant();
@@ -404,7 +431,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
                 .forEach(entries::add);
         Optional<Opening> opening = reader.opening(date);
-        List<Visit> visits = reader.visitsOpenOrEndedSince(from);
+        List<Visit> visits = reader.visitsOpenOrEndedSince(from, asTheyWere);
         return new Day(
                 knowing(reader, books, visits),
                 date,
@@ -424,19 +451,18 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     private Books books(Reader reader) {
-        Catalogue catalogue = reader.findCatalogue().orElseThrow(() -> new CannotDo("command.no_catalogue"));
-        Shop shop = reader.findShop().orElseThrow(() -> new CannotDo("command.no_shop_inside"));
-        GrowingBooks.Contents grown = growing.of(reader);
+        BooksInHand.Contents contents = inHand.of(reader);
+        BooksInHand.Standing standing = contents.standing();
         Books books = new Books(
-                shop,
-                catalogue,
-                grown.owners(),
-                grown.machines(),
-                reader.hoursRules(),
+                standing.shop(),
+                standing.catalogue(),
+                contents.owners(),
+                contents.machines(),
+                standing.hoursRules(),
                 reader.signers(),
-                grown.register(),
-                reader.shelf(),
-                foresight(reader, catalogue, shop));
+                contents.register(),
+                standing.shelf(),
+                foresight(reader, standing.catalogue(), standing.shop()));
         return learning.taught(reader, books, now());
     }
 

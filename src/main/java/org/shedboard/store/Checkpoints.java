@@ -37,12 +37,12 @@ final class Checkpoints {
     }
 
     /** Readies the connection of the file's owner; what it makes is this connection's own, though kept in the file. */
-    static Checkpoints ready(Sql owner, Sql holder, Home home, ChangeWriter changes) {
+    static Checkpoints ready(Sql owner, Sql holder, Turns turns, Home home, ChangeWriter changes) {
         Presence presence = Presence.of(home);
         owner.run("SET WRITE_DELAY " + WRITER_WAITS_MILLIS);
         owner.run("CREATE CACHED LOCAL TEMPORARY TABLE forced (turn BIGINT)");
         owner.run("INSERT INTO forced VALUES (0)");
-        return new Checkpoints(owner, work -> alone(holder, work), changes::dropWritten, sql -> {
+        return new Checkpoints(owner, work -> alone(holder, turns, work), changes::dropWritten, sql -> {
             presence.expect();
             changes.write(sql);
         });
@@ -52,15 +52,15 @@ final class Checkpoints {
      * Holds the row that whoever changes anything has to have. Where the database saves while a change is under way it can save one half
      * of it, and after a kill an index was seen to name a row that is not there. Who has the row for very long is not waited for.
      */
-    private static void alone(Sql holder, Runnable work) {
-        holder.inOne(sql -> {
+    private static void alone(Sql holder, Turns turns, Runnable work) {
+        turns.during(() -> holder.inOne(sql -> {
             boolean isHeld = false;
             for (int i = 0; i < HOLD_TRIES && !isHeld; i++) {
                 isHeld = holds(sql);
             }
             work.run();
             return null;
-        });
+        }));
     }
 
     private static boolean holds(Sql sql) {
@@ -82,9 +82,7 @@ final class Checkpoints {
                 throw broken;
             }
             if (covered < mine) {
-                long covers = asked.get();
                 checkpoint();
-                covered = covers;
             }
         }
     }
@@ -97,9 +95,15 @@ final class Checkpoints {
      * the writer cannot take that up too, since it waits {@value #WRITER_WAITS_MILLIS} milliseconds after each time.
      */
     private void checkpoint() {
+        AtomicLong covers = new AtomicLong();
         try {
-            alone.accept(this::save);
+            alone.accept(() -> {
+                // those who have committed while this waited to be alone are in it too
+                covers.set(asked.get());
+                save();
+            });
             after.accept(sql);
+            covered = covers.get();
         } catch (StoreFailure failure) {
             broken = failure;
             throw failure;

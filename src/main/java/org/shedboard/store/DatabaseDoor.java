@@ -32,20 +32,20 @@ final class DatabaseDoor implements Door, Link.Tie {
 
     private final DatabaseUrl url;
     private final DatabaseSteps steps;
-    private boolean mayMake;
+    private Intent intent;
     /** Whoever was in once waits for a server that starts again; whoever never was hears at once that there is none. */
     private boolean wasIn;
 
     private boolean isToCompact;
 
-    private DatabaseDoor(DatabaseUrl url, DatabaseSteps steps, boolean mayMake) {
+    private DatabaseDoor(DatabaseUrl url, DatabaseSteps steps, Intent intent) {
         this.url = url;
         this.steps = steps;
-        this.mayMake = mayMake;
+        this.intent = intent;
     }
 
-    static DatabaseDoor to(DatabaseUrl url, Schema schema, boolean mayMake) {
-        return new DatabaseDoor(url, new DatabaseSteps(url, schema), mayMake);
+    static DatabaseDoor to(DatabaseUrl url, Schema schema, Intent intent) {
+        return new DatabaseDoor(url, new DatabaseSteps(url, schema), intent);
     }
 
     @Override
@@ -65,7 +65,7 @@ final class DatabaseDoor implements Door, Link.Tie {
             try {
                 Link link = connect();
                 wasIn = true;
-                mayMake = false;
+                intent = intent.again();
                 return link;
             } catch (StoreFailure failure) {
                 expectWorthWaiting(failure, until);
@@ -94,7 +94,7 @@ final class DatabaseDoor implements Door, Link.Tie {
                 expectSafe(one, url);
                 return null;
             });
-            steps.take(writing, mayMake);
+            steps.take(writing, intent);
             return new Link(open(url, Connection.TRANSACTION_REPEATABLE_READ), writing, this, false);
         } catch (StoreFailure failure) {
             writing.close();

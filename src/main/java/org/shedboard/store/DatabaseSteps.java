@@ -24,10 +24,10 @@ final class DatabaseSteps {
     }
 
     /** Brings the shop up to date; one that is not there is made, or missed. */
-    void take(Sql sql, boolean mayMake) {
+    void take(Sql sql, Intent intent) {
         if (!sql.inOne(this::isUpToDate)) {
             sql.inOne(one -> {
-                takeAlone(one, mayMake);
+                takeAlone(one, intent);
                 return null;
             });
         }
@@ -61,11 +61,14 @@ final class DatabaseSteps {
         return hasShop(sql, url.schema()) && schema.missing(sql).isEmpty();
     }
 
-    private void takeAlone(Sql sql, boolean mayMake) {
+    private void takeAlone(Sql sql, Intent intent) {
         waitForOthers(sql);
         if (hasShop(sql, url.schema())) {
-            schema.missing(sql).forEach(migration -> take(sql, migration));
-        } else if (mayMake) {
+            schema.missing(sql).forEach(migration -> {
+                intent.expectToBringForward(migration.version());
+                take(sql, migration);
+            });
+        } else if (intent.mayMake()) {
             makeTables(sql);
         } else {
             throw new StoreFailure(StoreFailure.Kind.NO_SHOP, "there is no shop at %s".formatted(url.said()));

@@ -21,15 +21,15 @@ interface Door {
         return !(address instanceof Address.InHome in) || Home.at(in.home()).hasShop();
     }
 
-    /** @param mayMake whether records are made where there are none; otherwise their absence is a failure */
-    static Door to(Address address, Schema schema, boolean mayMake) {
+    /** The door to that address, for whoever comes with this intent; fails where a home has no records and none may be made. */
+    static Door to(Address address, Schema schema, Intent intent) {
         if (address instanceof Address.InHome in) {
-            return HomeDoor.to(Home.at(in.home()), schema, mayMake);
+            return HomeDoor.to(Home.at(in.home()), schema, intent);
         }
         if (address instanceof Address.AtServer server) {
-            return ServerDoor.to(server, schema, mayMake);
+            return ServerDoor.to(server, schema, intent);
         }
-        return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, mayMake);
+        return DatabaseDoor.to(DatabaseUrl.parse(((Address.AtDatabase) address).url()), schema, intent);
     }
 
     /** Between two tries. */

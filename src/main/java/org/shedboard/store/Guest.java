@@ -1,32 +1,26 @@
 package org.shedboard.store;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.function.Supplier;
+import org.shedboard.wire.WireFailure;
 
-/** Working through the process that has the file open: the database as a guest, and a word with the owner for each sync. */
+/** Working through the process that has the file open: the database as a guest, and a word with the owner for each turn and sync. */
 final class Guest implements Link.Tie {
-    private static final int GREETING_MILLIS = 2000;
-    /** How long the owner may be silent before it counts as gone; longer than anybody waits for a lock. */
-    private static final int SILENT_MILLIS = 20_000;
-
     static final String LOCK_MILLIS = "10000";
 
     private static final String SETTINGS =
-            ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + SILENT_MILLIS;
+            ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + Line.SILENT_MILLIS;
 
     private final Way way;
-    private final Socket socket;
-    private final BufferedReader in;
+    private final Line sync;
+    private final TurnLine turns;
 
-    private Guest(Way way, Socket socket) throws IOException {
+    private Guest(Way way, Line sync) {
         this.way = way;
-        this.socket = socket;
-        this.in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+        this.sync = sync;
+        this.turns = new TurnLine(way);
     }
 
     /** Where the driver finds a database of this name on this machine. */
@@ -59,24 +53,9 @@ final class Guest implements Link.Tie {
     /** Talking to whoever syncs first makes sure that the owner is there before the database is asked. */
     private static Guest greet(Way way) {
         try {
-            return greet(way, way.line());
+            return new Guest(way, Line.open(way));
         } catch (IOException problem) {
             throw broken(problem);
-        }
-    }
-
-    private static Guest greet(Way way, Socket socket) throws IOException {
-        try {
-            socket.setSoTimeout(GREETING_MILLIS);
-            Guest guest = new Guest(way, socket);
-            if (!SyncServer.GREETING.equals(guest.answer())) {
-                throw new IOException("somebody else answers");
-            }
-            socket.setSoTimeout(SILENT_MILLIS);
-            return guest;
-        } catch (IOException problem) {
-            close(socket);
-            throw problem;
         }
     }
 
@@ -96,23 +75,10 @@ final class Guest implements Link.Tie {
         }
     }
 
-    private synchronized String ask(String line) throws IOException {
-        socket.getOutputStream().write((line + "\n").getBytes(StandardCharsets.UTF_8));
-        return answer();
-    }
-
-    private String answer() throws IOException {
-        String answer = in.readLine();
-        if (answer == null) {
-            throw new IOException("the owner has left");
-        }
-        return answer;
-    }
-
     @Override
     public void sync() {
         try {
-            String answer = ask(SyncServer.ASK);
+            String answer = sync.ask(SyncServer.ASK);
             if (!SyncServer.DONE.equals(answer)) {
                 throw new StoreFailure(
                         StoreFailure.Kind.valueOf(answer), "the change was made but could not be made safe");
@@ -123,22 +89,39 @@ final class Guest implements Link.Tie {
     }
 
     @Override
-    public Sql another() {
-        return connect(way, Connection.TRANSACTION_REPEATABLE_READ);
+    public <T> T inTurn(Supplier<T> work) {
+        try {
+            return turns.during(work);
+        } catch (IOException problem) {
+            throw broken(problem);
+        } catch (WireFailure problem) {
+            throw afterJoining(problem);
+        }
     }
 
-    private static StoreFailure broken(IOException problem) {
+    @Override
+    public Sql another() {
+        try {
+            return connect(way, Connection.TRANSACTION_REPEATABLE_READ);
+        } catch (WireFailure problem) {
+            throw afterJoining(problem);
+        }
+    }
+
+    /** A server that answered before and does not now is waited for like any owner that goes. */
+    private static StoreFailure afterJoining(WireFailure problem) {
+        return problem.kind() == WireFailure.Kind.UNREACHABLE ? broken(problem) : ServerDoor.asFailure(problem);
+    }
+
+    private static StoreFailure broken(Exception problem) {
         return new StoreFailure(StoreFailure.Kind.BROKEN, "the program that has the records open has gone", problem);
     }
 
     @Override
     public void close() {
-        close(socket);
-    }
-
-    private static void close(Socket socket) {
+        turns.close();
         try {
-            socket.close();
+            sync.close();
         } catch (IOException problem) {
             throw broken(problem);
         }

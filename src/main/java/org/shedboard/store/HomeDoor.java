@@ -13,21 +13,21 @@ final class HomeDoor implements Door {
 
     private final Home home;
     private final Schema schema;
-    private boolean mayMake;
+    private Intent intent;
 
-    private HomeDoor(Home home, Schema schema, boolean mayMake) {
+    private HomeDoor(Home home, Schema schema, Intent intent) {
         this.home = home;
         this.schema = schema;
-        this.mayMake = mayMake;
+        this.intent = intent;
     }
 
-    static HomeDoor to(Home home, Schema schema, boolean mayMake) {
-        if (mayMake) {
+    static HomeDoor to(Home home, Schema schema, Intent intent) {
+        if (intent.mayMake()) {
             home.create();
         } else {
             home.expectShop();
         }
-        return new HomeDoor(home.real(), schema, mayMake);
+        return new HomeDoor(home.real(), schema, intent);
     }
 
     @Override
@@ -38,7 +38,7 @@ final class HomeDoor implements Door {
             Door.pause(PAUSE_MILLIS);
             link = tryOnce();
         }
-        mayMake = false;
+        intent = intent.again();
         return link.orElseThrow(() -> new StoreFailure(
                 StoreFailure.Kind.UNREACHABLE,
                 "another program has the records in %s open and does not answer; close it"
@@ -52,7 +52,7 @@ final class HomeDoor implements Door {
 
     private Optional<Link> tryOnce() {
         try {
-            return Optional.of(Ownership.take(home, schema, mayMake));
+            return Optional.of(Ownership.take(home, schema, intent));
         } catch (StoreFailure failure) {
             if (!failure.is(StoreFailure.Kind.BUSY)) {
                 throw failure;

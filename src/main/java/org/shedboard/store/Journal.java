@@ -66,10 +66,10 @@ final class Journal {
         return sql.findNumber("SELECT MAX(id) FROM journal").orElse(0L);
     }
 
-    static Optional<Instant> newestAt(Sql sql) {
+    static Optional<JournalRow> newestRow(Sql sql) {
         return sql.select(ROW, "WHERE id = (SELECT MAX(id) FROM journal)").stream()
-                .map(row -> row.instant("happened_at"))
-                .findFirst();
+                .findFirst()
+                .map(row -> row.map(Journal::toRow));
     }
 
     static List<JournalRow> from(Sql sql, long id) {

@@ -58,6 +58,18 @@ public record JournalRow(long id, Instant at, String who, String terminal, Strin
                 .collect(Collectors.toSet());
     }
 
+    /** Ids of the visits of which it tells that something is another than before. */
+    public Set<String> visits() {
+        return VisitRows.TABLES.stream()
+                .flatMap(table -> keysIn(table).stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Whether all that it tells of are visits, and these other tables. */
+    public boolean isOfVisitsAnd(Set<String> others) {
+        return tables().stream().allMatch(table -> VisitRows.TABLES.contains(table) || others.contains(table));
+    }
+
     /** The rows of a table that are there after it, as far as they are told one by one. */
     public List<Touched> touched(String table) {
         return after.lines()

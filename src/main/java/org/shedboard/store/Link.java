@@ -1,12 +1,18 @@
 package org.shedboard.store;
 
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** A way to the records, as the owner of the file or as its guest, until it breaks or is closed. */
 final class Link {
     /** What belongs to one way of being connected: how commits are made durable, and what is closed at the end. */
     interface Tie {
         void sync();
+
+        /** Does the work, which changes something, when its turn has come, where there are turns. */
+        default <T> T inTurn(Supplier<T> work) {
+            return work.get();
+        }
 
         /** Whether each change is to be left for the owner of the file, who writes it to the day's file of changes. */
         default boolean keepsChangeLines() {
@@ -41,6 +47,10 @@ final class Link {
 
     /** One transaction that nobody else's can interleave with; done again when the database could not tell two apart. */
     <T> T write(Function<Sql, T> work) {
+        return tie.inTurn(() -> writeNow(work));
+    }
+
+    private <T> T writeNow(Function<Sql, T> work) {
         try {
             return writing.inOne(sql -> alone(sql, work));
         } catch (StoreFailure failure) {

@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.zip.ZipFile;
 import org.shedboard.disk.OwnersEyes;
 
@@ -24,10 +25,10 @@ final class Migrator {
         this.schema = schema;
     }
 
-    /** The open file, up to date; one that is newer than this program is left as it is. */
-    Sql open(boolean mayMake) throws SQLException {
-        Sql sql = new Sql(home.connect(mayMake), Connection.TRANSACTION_READ_COMMITTED);
-        List<Migration> missing = missing(sql);
+    /** The open file, up to date; one that is newer than this program, or older and only looked at, is left as it is. */
+    Sql open(Intent intent) throws SQLException {
+        Sql sql = new Sql(home.connect(intent.mayMake()), Connection.TRANSACTION_READ_COMMITTED);
+        List<Migration> missing = untouched(sql, () -> missing(sql, intent));
         if (schema.isNew(missing)) {
             apply(sql, missing);
         } else if (!missing.isEmpty()) {
@@ -38,15 +39,24 @@ final class Migrator {
 
     /** Brings an open database that nobody works with yet up to date, without a copy. */
     void forward(Sql sql) {
-        List<Migration> missing = missing(sql);
+        List<Migration> missing = untouched(sql, () -> sql.inOne(schema::missing));
         if (!missing.isEmpty()) {
             apply(sql, missing);
         }
     }
 
-    private List<Migration> missing(Sql sql) {
+    private List<Migration> missing(Sql sql, Intent intent) {
+        List<Migration> missing = sql.inOne(schema::missing);
+        if (!missing.isEmpty()) {
+            intent.expectToBringForward(missing.get(0).version());
+        }
+        return missing;
+    }
+
+    /** Lets go of a file that this program cannot work with, without writing to it. */
+    private static List<Migration> untouched(Sql sql, Supplier<List<Migration>> look) {
         try {
-            return sql.inOne(schema::missing);
+            return look.get();
         } catch (StoreFailure failure) {
             sql.run("SHUTDOWN IMMEDIATELY");
             throw failure;

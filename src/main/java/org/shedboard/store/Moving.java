@@ -21,7 +21,7 @@ final class Moving {
     }
 
     List<Moved> from(Address address) {
-        Link source = Door.to(address, schema, false).enter();
+        Link source = Door.to(address, schema, Intent.LOOK).enter();
         try (Sql target = DatabaseDoor.open(url, Connection.TRANSACTION_READ_COMMITTED)) {
             return source.write(held -> source.read(still -> {
                 if (address instanceof Address.AtDatabase) {

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.h2.tools.Server;
 
 /** Being the one process that has the file open: brings the schema up to date, serves guests, syncs, and closes all in order. */
@@ -16,6 +17,7 @@ final class Ownership implements Link.Tie {
     private final Home home;
     private final Sql admin;
     private final ChangeWriter changes;
+    private final Turns turns = new Turns();
     private final Checkpoints checkpoints;
     private final Server server;
     private final SyncServer syncServer;
@@ -26,10 +28,10 @@ final class Ownership implements Link.Tie {
         this.admin = admin;
         this.changes = ChangeWriter.ready(home, admin, isNew);
         this.checkpoints = Checkpoints.ready(
-                admin, new Sql(home.connect(false), Connection.TRANSACTION_READ_COMMITTED), home, changes);
+                admin, new Sql(home.connect(false), Connection.TRANSACTION_READ_COMMITTED), turns, home, changes);
         writeLeftOver();
         this.server = serve(home, secret);
-        this.syncServer = SyncServer.start(secret, checkpoints);
+        this.syncServer = SyncServer.start(secret, checkpoints, turns);
         new Notice(server.getPort(), syncServer.port(), secret).post(home);
     }
 
@@ -43,12 +45,12 @@ final class Ownership implements Link.Tie {
     }
 
     /** Opens the file; fails as busy when somebody has it. */
-    static Link take(Home home, Schema schema, boolean mayMake) {
+    static Link take(Home home, Schema schema, Intent intent) {
         if (!OWN.add(home)) {
             throw new StoreFailure(StoreFailure.Kind.BUSY, "this program has the records open already");
         }
         try {
-            return open(home, schema, mayMake);
+            return open(home, schema, intent);
         } catch (SQLException problem) {
             OWN.remove(home);
             throw StoreFailure.from(problem).whileOpening();
@@ -58,9 +60,9 @@ final class Ownership implements Link.Tie {
         }
     }
 
-    private static Link open(Home home, Schema schema, boolean mayMake) throws SQLException {
+    private static Link open(Home home, Schema schema, Intent intent) throws SQLException {
         boolean isNew = !home.hasShop();
-        Sql admin = new Migrator(home, schema).open(mayMake);
+        Sql admin = new Migrator(home, schema).open(intent);
         try {
             Connection reading = home.connect(false);
             Connection writing = home.connect(false);
@@ -105,6 +107,11 @@ final class Ownership implements Link.Tie {
     @Override
     public void sync() {
         checkpoints.await();
+    }
+
+    @Override
+    public <T> T inTurn(Supplier<T> work) {
+        return turns.during(work::get);
     }
 
     @Override

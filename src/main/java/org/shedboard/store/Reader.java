@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.shedboard.estimate.Catalogue;
@@ -82,7 +83,16 @@ public sealed class Reader permits Tx {
 
     /** All visits that are not over, and those that went, were cancelled or did not come since that moment; by arrival. */
     public List<Visit> visitsOpenOrEndedSince(Instant moment) {
-        return VisitRows.openOrEndedSince(sql, moment);
+        return visitsOpenOrEndedSince(moment, Map.of());
+    }
+
+    /**
+     * The same, without reading again what is known.
+     *
+     * @param known visits by id in which the journal tells of no change since they were read
+     */
+    public List<Visit> visitsOpenOrEndedSince(Instant moment, Map<String, Visit> known) {
+        return VisitRows.openOrEndedSince(sql, moment, known);
     }
 
     /** The visits that were with us between two moments, and those promised for a time between them; by arrival. */
@@ -214,9 +224,14 @@ public sealed class Reader permits Tx {
         return Journal.newest(sql);
     }
 
-    /** When the newest change was made; empty before the first. */
-    public Optional<Instant> lastChangeAt() {
-        return Journal.newestAt(sql);
+    /** What the clock says of the machine that has the records, when they began to be read just now. */
+    public Instant clockOfRecords() {
+        return sql.moment("SELECT CURRENT_TIMESTAMP");
+    }
+
+    /** The newest change; empty before the first. */
+    public Optional<JournalRow> lastChange() {
+        return Journal.newestRow(sql);
     }
 
     /** The changes of these names that the journal tells from one moment to another, in order. */

@@ -87,7 +87,7 @@ final class RecordsFile {
         try (JsonParser json = RowJson.FACTORY.createParser(RowJson.reading(), in)) {
             int schema = head(json, known.newest());
             Migrator migrator = new Migrator(home, known.upTo(schema));
-            Sql sql = migrator.open(true);
+            Sql sql = migrator.open(Intent.MAKE);
             try {
                 long rows = tables(json, sql);
                 return new Contents(schema, rows, Journal.newest(sql));

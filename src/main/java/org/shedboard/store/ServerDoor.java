@@ -20,8 +20,8 @@ final class ServerDoor implements Door {
         this.schema = schema;
     }
 
-    static ServerDoor to(Address.AtServer address, Schema schema, boolean mayMake) {
-        if (mayMake) {
+    static ServerDoor to(Address.AtServer address, Schema schema, Intent intent) {
+        if (intent.mayMake()) {
             throw new StoreFailure(
                     StoreFailure.Kind.NOT_LET_IN,
                     "no shop can be made from here; make it at the machine that is to serve it");

@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -105,6 +106,16 @@ final class Sql implements AutoCloseable {
             }
             long number = rows.getLong(1);
             return rows.wasNull() ? Optional.empty() : Optional.of(number);
+        } catch (SQLException problem) {
+            throw StoreFailure.from(problem);
+        }
+    }
+
+    /** The only column of the only row, which is a moment. */
+    Instant moment(String text) {
+        try (ResultSet rows = bound(text).executeQuery()) {
+            rows.next();
+            return rows.getObject(1, OffsetDateTime.class).toInstant();
         } catch (SQLException problem) {
             throw StoreFailure.from(problem);
         }

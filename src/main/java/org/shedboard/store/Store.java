@@ -43,11 +43,11 @@ public final class Store implements AutoCloseable {
 
     private boolean isClosed;
 
-    private Store(Address address, Schema schema, boolean mayMake, boolean looksOnly) {
+    private Store(Address address, Schema schema, Intent intent) {
         this.home = Home.at(address.home());
         this.isHere = address instanceof Address.InHome;
-        this.door = Door.to(address, schema, mayMake);
-        this.looksOnly = looksOnly;
+        this.door = Door.to(address, schema, intent);
+        this.looksOnly = intent == Intent.LOOK;
         this.link = door.enter();
     }
 
@@ -75,9 +75,9 @@ public final class Store implements AutoCloseable {
         return open(address, new Schema(Migration.all()));
     }
 
-    /** Opens the records at this address for nothing but reading: every change through it fails. */
+    /** Opens the records at this address for nothing but reading: every change through it fails, and older ones are left as they are. */
     public static Store openToLook(Address address) {
-        return new Store(address, new Schema(Migration.all()), false, true);
+        return new Store(address, new Schema(Migration.all()), Intent.LOOK);
     }
 
     public static Store openToLook(Path home) {
@@ -94,7 +94,7 @@ public final class Store implements AutoCloseable {
     }
 
     private static Store open(Address address, Schema schema) {
-        return new Store(address, schema, false, false);
+        return new Store(address, schema, Intent.WORK);
     }
 
     /** Makes empty records at this address; fails when there are some. */
@@ -116,7 +116,7 @@ public final class Store implements AutoCloseable {
     }
 
     public static Store openOrCreate(Address address) {
-        return new Store(address, new Schema(Migration.all()), true, false);
+        return new Store(address, new Schema(Migration.all()), Intent.MAKE);
     }
 
     /**

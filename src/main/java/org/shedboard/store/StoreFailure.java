@@ -25,6 +25,8 @@ public final class StoreFailure extends RuntimeException {
         BAD_HOME,
         /** The records were written by a newer program. */
         NEWER,
+        /** The records were written by an older program, and are only looked at. */
+        OLDER,
         /** A migration that was applied is not the one this program has. */
         ALTERED,
         /** Another program has the file open and does not answer, or no server does. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.shedboard.register.History;
 import org.shedboard.shop.Condition;
 import org.shedboard.shop.Depth;
@@ -61,10 +62,22 @@ final class VisitRows {
             OFFSET ? ROWS FETCH FIRST 1 ROW ONLY""";
     private static final String BY_ID = "WHERE id = ?";
 
+    /** The tables whose rows begin with a visit's id and are all that is known of it. */
+    static final Set<String> TABLES =
+            Set.of("visit", "visit_line", "line_part", "stay", "task", "task_pin", "promise", "finding");
+
     private VisitRows() {}
 
-    static List<Visit> openOrEndedSince(Sql sql, Instant moment) {
-        return read(sql, byArrival(rowsOpenOrEndedSince(sql, moment)));
+    /** @param known those that are as they were, by id; nothing of them is read again */
+    static List<Visit> openOrEndedSince(Sql sql, Instant moment, Map<String, Visit> known) {
+        List<Cells> rows = byArrival(rowsOpenOrEndedSince(sql, moment));
+        List<Cells> news =
+                rows.stream().filter(row -> !known.containsKey(row.text("id"))).toList();
+        Map<String, Visit> visits = new HashMap<>(known);
+        if (!news.isEmpty()) {
+            read(sql, news).forEach(visit -> visits.put(visit.id(), visit));
+        }
+        return rows.stream().map(row -> visits.get(row.text("id"))).toList();
     }
 
     private static List<Cells> rowsOpenOrEndedSince(Sql sql, Instant moment) {

@@ -24,7 +24,7 @@ import org.shedboard.shop.Mark;
 import org.shedboard.store.Address;
 
 /** Books that are kept in hand say what books read from the start say, whatever another terminal has done. */
-class GrowingBooksTest {
+class BooksInHandTest {
     private static final long SEED = 7;
     private static final int ACTS = 240;
     private static final int LOOK_AFTER = 12;
@@ -103,6 +103,10 @@ class GrowingBooksTest {
             assertEquals(read.books().owners(), inHand.books().owners());
             assertEquals(read.books().machines(), inHand.books().machines());
             assertEquals(read.books().register(), inHand.books().register());
+            assertEquals(read.books().shop(), inHand.books().shop());
+            assertEquals(read.books().catalogue(), inHand.books().catalogue());
+            assertEquals(read.books().hoursRules(), inHand.books().hoursRules());
+            assertEquals(read.books().shelf(), inHand.books().shelf());
             assertEquals(read.visits(), inHand.visits());
             assertEquals(read.entries(), inHand.entries());
         }

@@ -190,6 +190,7 @@ class DoctorTest {
                 .map(each -> each.get("part").asString())
                 .toList();
         assertEquals(
-                List.of("java", "terminal", "home", "disk", "backups", "database", "journal", "clock", "plan"), parts);
+                List.of("java", "terminal", "home", "disk", "backups", "database", "time", "journal", "clock", "plan"),
+                parts);
     }
 }

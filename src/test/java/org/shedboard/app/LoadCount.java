@@ -20,7 +20,8 @@ import org.shedboard.testing.Records;
  * Counts what becomes of many terminals at work in one shop: each changes something every so often, and then reads the day anew as it
  * does when others have changed it. Prints how long a change takes until it is durable and how long it takes to have the day again,
  * in the middle, of the slowest in a hundred and at worst, what failed, and what memory is in use. All terminals are threads of
- * one process here and share its processors, which in a shop each have their own. Arguments: terminals, seconds between changes, minutes,
+ * one process here and share its processors, which in a shop each have their own; all are started before anything is counted, and what has
+ * the file open stays to the end. Arguments: terminals, seconds between changes, minutes,
  * and where (see {@link Records#named}; a home is made there).
  */
 public final class LoadCount {
@@ -50,14 +51,28 @@ public final class LoadCount {
 
     private void run(Duration length) throws InterruptedException {
         List<Visit> visits = crowd();
-        warmUp(visits.get(0));
+        List<Workshop> shops = new ArrayList<>();
+        try (Workshop owner = open()) {
+            owner.day();
+            warmUp(visits.get(0));
+            for (int i = 0; i < terminals; i++) {
+                shops.add(open());
+                shops.get(i).day();
+            }
+            count(length, visits, shops);
+            shops.forEach(Workshop::close);
+        }
+    }
+
+    private void count(Duration length, List<Visit> visits, List<Workshop> shops) throws InterruptedException {
         long begun = System.nanoTime();
         long until = begun + length.toNanos();
         List<Thread> threads = new ArrayList<>();
         for (int i = 0; i < terminals; i++) {
             Visit own = visits.get(i % visits.size());
+            Workshop shop = shops.get(i);
             long phase = between.toNanos() * i / terminals;
-            threads.add(new Thread(() -> work(own, between, begun + phase, until), "terminal " + i));
+            threads.add(new Thread(() -> work(shop, own, between, begun + phase, until), "terminal " + i));
         }
         threads.forEach(Thread::start);
         while (System.nanoTime() < until) {
@@ -82,7 +97,9 @@ public final class LoadCount {
     /** One terminal without a pause: twenty that all start cold at once are no day in a shop, and wait for the compiler and not the records. */
     private void warmUp(Visit own) {
         long now = System.nanoTime();
-        work(own, Duration.ofMillis(1), now, now + WARM_UP.toNanos());
+        try (Workshop shop = open()) {
+            work(shop, own, Duration.ofMillis(1), now, now + WARM_UP.toNanos());
+        }
         changes.clear();
         refreshes.clear();
         late.set(0);
@@ -107,8 +124,8 @@ public final class LoadCount {
         return Workshop.open(address, "load", Optional.of(MORNING));
     }
 
-    private void work(Visit own, Duration pause, long from, long until) {
-        try (Workshop workshop = open()) {
+    private void work(Workshop workshop, Visit own, Duration pause, long from, long until) {
+        try {
             String line = own.lines().get(0).id();
             long next = from;
             for (int i = 0; next < until; i++) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -145,6 +146,16 @@ class SafeguardingTest {
     private static Act opening() {
         Act.OpenDay.Here here = new Act.OpenDay.Here("P1", MORNING.minusSeconds(7200), MORNING.plusSeconds(7200));
         return new Act.OpenDay("P1", List.of(here), List.of());
+    }
+
+    @Test
+    void a_clock_that_differs_from_that_of_the_records_by_over_a_minute_is_told() {
+        assertEquals(Optional.empty(), SafeWarnings.apart(Duration.ofSeconds(60)));
+        assertEquals(Optional.empty(), SafeWarnings.apart(Duration.ofSeconds(-60)));
+        String ahead = SafeWarnings.apart(Duration.ofSeconds(61)).orElseThrow();
+        assertTrue(ahead.contains("is 1 min ahead of the one that has the records"), ahead);
+        String behind = SafeWarnings.apart(Duration.ofMinutes(-75)).orElseThrow();
+        assertTrue(behind.contains("is 75 min behind the one that has the records"), behind);
     }
 
     @Test

@@ -20,7 +20,8 @@ public final class ChangeCost {
         Path directory = Files.createTempDirectory("change-cost");
         Home with = Home.at(directory.resolve("with"));
         with.create();
-        Link written = HomeDoor.to(with, new Schema(Migration.all()), true).enter();
+        Link written =
+                HomeDoor.to(with, new Schema(Migration.all()), Intent.MAKE).enter();
         Link bare = bare(Home.at(directory.resolve("without")));
         for (Link each : List.of(written, bare)) {
             new Attempt<>(Samples.STAMP, "base", tx -> {
@@ -38,7 +39,7 @@ public final class ChangeCost {
     /** Commits are made durable, and that is all. */
     private static Link bare(Home home) throws Exception {
         home.create();
-        Sql admin = new Migrator(home, new Schema(Migration.all())).open(true);
+        Sql admin = new Migrator(home, new Schema(Migration.all())).open(Intent.MAKE);
         admin.run("SET WRITE_DELAY 10000");
         admin.run("CREATE CACHED LOCAL TEMPORARY TABLE forced (turn BIGINT)");
         admin.run("INSERT INTO forced VALUES (0)");

@@ -7,6 +7,7 @@ import static org.shedboard.store.Samples.STAMP;
 import static org.shedboard.store.Samples.at;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -72,6 +73,14 @@ class ChangeTest {
         assertEquals("owner o1; phone 021 555 0101", row.before());
         assertEquals("owner o1; phone 021 555 0199\nsetting rung; text yes", row.after());
         assertEquals(List.of(row), store.read(reader -> reader.journal(row.id())));
+    }
+
+    /** Both are this machine's here, and nothing takes minutes between them. */
+    @Test
+    void the_records_tell_what_the_clock_says_where_they_are() {
+        Instant before = Instant.now().minusSeconds(30);
+        Instant told = store.read(Reader::clockOfRecords);
+        assertTrue(told.isAfter(before) && told.isBefore(Instant.now().plusSeconds(30)), told.toString());
     }
 
     @Test

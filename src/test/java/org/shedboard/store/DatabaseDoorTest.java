@@ -87,8 +87,8 @@ class DatabaseDoorTest {
         ExecutorService hands = Executors.newFixedThreadPool(4);
         List<Future<Link>> links = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            links.add(hands.submit(
-                    () -> Door.to(address, new Schema(Migration.all()), true).enter()));
+            links.add(hands.submit(() ->
+                    Door.to(address, new Schema(Migration.all()), Intent.MAKE).enter()));
         }
         for (Future<Link> link : links) {
             link.get().close();
@@ -103,7 +103,7 @@ class DatabaseDoorTest {
         steps.add(
                 Migration.of("V999__bad.sql", "CREATE TABLE extra (id INTEGER);\nCREATE TABLE extra (id INTEGER);\n"));
         Store.create(address).close();
-        Door newer = Door.to(address, new Schema(steps), false);
+        Door newer = Door.to(address, new Schema(steps), Intent.WORK);
         assertThrows(StoreFailure.class, newer::enter);
         try (Sql sql = DatabaseDoor.open(url, Connection.TRANSACTION_READ_COMMITTED)) {
             assertEquals(
@@ -119,6 +119,32 @@ class DatabaseDoorTest {
         PostgresServer.run("INSERT INTO %s.schema_history (version, name, checksum) VALUES (999, 'newer', 'x')"
                 .formatted(url.schema()));
         assertRefused(Kind.NEWER, address);
+    }
+
+    /** A server that does not force anything, which is what it can be told while it runs. */
+    @Test
+    void a_database_that_does_not_force_what_it_saves_is_refused() throws InterruptedException {
+        Store.create(address).close();
+        try {
+            setFsync("off");
+            assertRefused(Kind.UNSAFE, address);
+        } finally {
+            setFsync("on");
+        }
+        Store.open(address).close();
+    }
+
+    private void setFsync(String value) throws InterruptedException {
+        PostgresServer.run("ALTER SYSTEM SET fsync = " + value);
+        PostgresServer.run("SELECT pg_reload_conf()");
+        boolean isSet = false;
+        while (!isSet) {
+            Thread.sleep(10);
+            try (Sql sql = DatabaseDoor.open(url, Connection.TRANSACTION_READ_COMMITTED)) {
+                isSet = sql.inOne(
+                        one -> one.texts("SELECT current_setting('fsync')").equals(List.of(value)));
+            }
+        }
     }
 
     @Test

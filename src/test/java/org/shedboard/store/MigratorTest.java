@@ -84,7 +84,7 @@ class MigratorTest {
         Home old = Home.at(home.resolve("old"));
         old.create();
         Schema first = new Schema(Migration.all().subList(0, 1));
-        new Migrator(old, first).open(true).run("SHUTDOWN");
+        new Migrator(old, first).open(Intent.MAKE).run("SHUTDOWN");
         try (Store store = Store.open(old.directory())) {
             KeptPin pin = new KeptPin("kea", new PinHash("5a17", "4a54", 1), WrongTries.NONE);
             store.save(STAMP, "x", tx -> {

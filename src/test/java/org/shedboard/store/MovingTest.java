@@ -36,7 +36,7 @@ class MovingTest {
     }
 
     private static Map<String, String> digests(Address address) {
-        Link link = Door.to(address, new Schema(Migration.all()), false).enter();
+        Link link = Door.to(address, new Schema(Migration.all()), Intent.WORK).enter();
         try {
             return link.read(sql -> Tables.of(sql).digests(sql));
         } finally {

@@ -40,7 +40,7 @@ class PowerLossTest {
         try (Store store = Store.create(home)) {
             ShopProcess.countOne(store, "loader0", 1);
         }
-        Link owner = HomeDoor.to(Home.at(home).real(), new Schema(Migration.all()), false)
+        Link owner = HomeDoor.to(Home.at(home).real(), new Schema(Migration.all()), Intent.WORK)
                 .enter();
         for (int i = 2; i < 12; i++) {
             int number = i;

@@ -31,7 +31,7 @@ public final class ReleasedSchemas {
     private static void write(Path directory, int version, Path zip) throws Exception {
         Home home = Home.at(directory.resolve("at" + version));
         home.create();
-        Sql old = new Migrator(home, new Schema(Migration.all()).upTo(version)).open(true);
+        Sql old = new Migrator(home, new Schema(Migration.all()).upTo(version)).open(Intent.MAKE);
         Sql full = new Sql(Home.at(directory.resolve("full")).connect(false), Connection.TRANSACTION_READ_COMMITTED);
         Tables tables = Tables.of(old);
         old.inOne(sql -> {

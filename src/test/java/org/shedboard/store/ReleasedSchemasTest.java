@@ -2,6 +2,7 @@ package org.shedboard.store;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -101,6 +102,17 @@ class ReleasedSchemasTest {
         StoreFailure failure = assertThrows(StoreFailure.class, () -> Store.open(home.directory(), older));
         assertEquals(StoreFailure.Kind.NEWER, failure.kind());
         assertArrayEquals(before, Files.readAllBytes(home.file()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("released")
+    void a_terminal_that_only_looks_leaves_every_byte_of_it(int version) throws Exception {
+        Home home = home(version);
+        byte[] before = Files.readAllBytes(home.file());
+        StoreFailure failure = assertThrows(StoreFailure.class, () -> Store.openToLook(home.directory()));
+        assertEquals(StoreFailure.Kind.OLDER, failure.kind());
+        assertArrayEquals(before, Files.readAllBytes(home.file()));
+        assertFalse(Files.exists(home.backups()));
     }
 
     @Test

@@ -29,7 +29,7 @@ class TablesTest {
     private Sql open(String name) throws SQLException {
         Home home = Home.at(directory.resolve(name));
         home.create();
-        return new Migrator(home, new Schema(Migration.all())).open(true);
+        return new Migrator(home, new Schema(Migration.all())).open(Intent.MAKE);
     }
 
     private Sql filled(String name) throws SQLException {

@@ -19,6 +19,7 @@ public record CheckUp(List<Looked> parts) {
         DISK,
         BACKUPS,
         DATABASE,
+        TIME,
         JOURNAL,
         CLOCK,
         PLAN
