@@ -13,17 +13,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.day.Act;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.RandomActs;
+import org.shedboard.files.Seed;
 import org.shedboard.register.Reading;
 import org.shedboard.shop.Mark;
 import org.shedboard.store.Address;
+import org.shedboard.testing.Records;
 
 /** Books that are kept in hand say what books read from the start say, whatever another terminal has done. */
+@Tag("records")
 class BooksInHandTest {
     private static final long SEED = 7;
     private static final int ACTS = 240;
@@ -36,10 +40,9 @@ class BooksInHandTest {
     private Instant now = Instant.parse("2026-05-11T23:40:00Z");
 
     @BeforeEach
-    void prepare() throws Exception {
-        Path home = directory.resolve("home");
-        CommandRoom.withDemonstration(home);
-        demonstration = Demonstration.ready(home);
+    void prepare() {
+        demonstration = Records.at(directory.resolve("home"));
+        Workshop.make(demonstration, Seed.catalogue(), Seed.shop(Seed.catalogue()));
     }
 
     private Workshop open(String terminal) {

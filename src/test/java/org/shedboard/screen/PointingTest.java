@@ -1,24 +1,18 @@
 package org.shedboard.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.board.Key;
 import org.shedboard.board.Msg;
 import org.shedboard.board.Overlay;
 import org.shedboard.board.Screen;
 import org.shedboard.board.TakeInForm;
-import org.shedboard.board.Update;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 
@@ -27,10 +21,6 @@ class PointingTest {
     private static final Size SIZE = new Size(80, 24);
 
     private final Rehearsal rehearsal = Rehearsal.atTheDemonstration();
-
-    static List<Scenes.Scene> scenes() {
-        return Scenes.all();
-    }
 
     @Test
     void a_key_at_the_foot_is_two_rows_high() {
@@ -108,24 +98,6 @@ class PointingTest {
                 .overlay()
                 .filter(Overlay.Choose.class::isInstance)
                 .isPresent());
-    }
-
-    @ParameterizedTest
-    @MethodSource("scenes")
-    void whatever_is_pointed_at_on_any_screen_nothing_breaks(Scenes.Scene scene) {
-        Grid grid = scene.drawn(SIZE);
-        Set<Press> presses = new LinkedHashSet<>();
-        for (int row = 0; row < SIZE.rows(); row++) {
-            for (int column = 0; column < SIZE.columns(); column++) {
-                grid.meaningAt(column, row).map(Press.class::cast).ifPresent(presses::add);
-            }
-        }
-        for (Press press : presses) {
-            assertFalse(press.keys().isEmpty());
-            Update.of(scene.board(), new Msg.Pointed(press.keys(), Instant.EPOCH));
-        }
-        boolean isWaiting = scene.board().screen() instanceof Screen.Loading;
-        assertEquals(isWaiting, presses.isEmpty(), "only while the day is read is there nothing to point at");
     }
 
     private Grid drawn() {

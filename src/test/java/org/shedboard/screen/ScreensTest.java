@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,11 +18,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.board.Key;
+import org.shedboard.board.Msg;
+import org.shedboard.board.Screen;
+import org.shedboard.board.Update;
 import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.testing.Golden;
 
-/** Every screen in every state that matters, compared whole; and whatever the window's size, it simply draws. */
+/**
+ * Every screen in every state that matters, compared whole; and whatever the window's size, it simply draws. Whatever else is held of every
+ * scene stands here too, so that each is come to once.
+ */
 class ScreensTest {
     private static final Size USUAL = new Size(80, 24);
     private static final List<Size> LARGER = List.of(new Size(120, 36), new Size(200, 60));
@@ -104,6 +111,42 @@ class ScreensTest {
             assertEquals(size, grid.size());
             assertFalse(steersTheTerminal(grid), () -> scene + " at " + size + "\n" + grid);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void whatever_is_pointed_at_on_any_screen_nothing_breaks(Scenes.Scene scene) {
+        Grid grid = scene.drawn(USUAL);
+        Set<Press> presses = new LinkedHashSet<>();
+        for (int row = 0; row < USUAL.rows(); row++) {
+            for (int column = 0; column < USUAL.columns(); column++) {
+                grid.meaningAt(column, row).map(Press.class::cast).ifPresent(presses::add);
+            }
+        }
+        for (Press press : presses) {
+            assertFalse(press.keys().isEmpty());
+            Update.of(scene.board(), new Msg.Pointed(press.keys(), Instant.EPOCH));
+        }
+        boolean isWaiting = scene.board().screen() instanceof Screen.Loading;
+        assertEquals(isWaiting, presses.isEmpty(), "only while the day is read is there nothing to point at");
+    }
+
+    /** Nothing is told by colour alone. */
+    @Test
+    void no_two_screens_differ_in_their_looks_alone() {
+        Map<List<String>, Map<List<String>, List<String>>> looksByWords = new LinkedHashMap<>();
+        for (Scenes.Scene scene : Scenes.all()) {
+            Grid grid = scene.drawn(USUAL).toAscii();
+            looksByWords
+                    .computeIfAbsent(grid.lines(), words -> new LinkedHashMap<>())
+                    .computeIfAbsent(grid.styleLines(), looks -> new ArrayList<>())
+                    .add(scene.toString());
+        }
+        List<String> alike = looksByWords.values().stream()
+                .filter(looks -> looks.size() > 1)
+                .map(looks -> looks.values().toString())
+                .toList();
+        assertEquals(List.of(), alike);
     }
 
     private static Set<Size> sillySizes() {

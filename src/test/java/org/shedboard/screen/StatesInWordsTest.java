@@ -1,20 +1,14 @@
 package org.shedboard.screen;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.day.Act;
-import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.hours.Activity;
 import org.shedboard.shop.Hold;
@@ -25,23 +19,6 @@ import org.shedboard.shop.Visit;
 /** Nothing is told by colour alone: what differs in how it looks differs in what it says, in plain letters too. */
 class StatesInWordsTest {
     private static final Size USUAL = new Size(80, 24);
-
-    @Test
-    void no_two_screens_differ_in_their_looks_alone() {
-        Map<List<String>, Map<List<String>, List<String>>> looksByWords = new LinkedHashMap<>();
-        for (Scenes.Scene scene : Scenes.all()) {
-            Grid grid = scene.drawn(USUAL).toAscii();
-            looksByWords
-                    .computeIfAbsent(grid.lines(), words -> new LinkedHashMap<>())
-                    .computeIfAbsent(grid.styleLines(), looks -> new ArrayList<>())
-                    .add(scene.toString());
-        }
-        List<String> alike = looksByWords.values().stream()
-                .filter(looks -> looks.size() > 1)
-                .map(looks -> looks.values().toString())
-                .toList();
-        assertEquals(List.of(), alike);
-    }
 
     /** What happens to the machine with tag 7, that somebody is on. */
     static Stream<Arguments> happenings() {

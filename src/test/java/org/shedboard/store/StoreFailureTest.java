@@ -22,6 +22,20 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.store.StoreFailure.Kind;
 
 class StoreFailureTest {
+    /** Belongs to nobody. */
+    private static final Link.Tie UNTIED = new Link.Tie() {
+        @Override
+        public void sync() {}
+
+        @Override
+        public void close() {}
+
+        @Override
+        public Sql another() {
+            throw new UnsupportedOperationException();
+        }
+    };
+
     private Connection connection;
     private Sql sql;
 
@@ -104,7 +118,7 @@ class StoreFailureTest {
 
     @Test
     void a_conflict_is_tried_once_more_and_no_more() {
-        Link link = new Link(sql, sql, null, true);
+        Link link = new Link(sql, sql, UNTIED, true);
         AtomicInteger times = new AtomicInteger();
         assertEquals("done", link.write(one -> {
             if (times.incrementAndGet() == 1) {
