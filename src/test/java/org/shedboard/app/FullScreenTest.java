@@ -44,9 +44,18 @@ class FullScreenTest {
         tmux.enter("cd " + home + "; clear; stty -a > before");
     }
 
+    /** The program goes with its terminal, and has left its home when that is cleared away. */
     @AfterEach
     void close() throws Exception {
-        if (tmux != null) tmux.close();
+        if (tmux == null) {
+            return;
+        }
+        tmux.close();
+        Path last = home.resolve("pid");
+        if (Files.exists(last)) {
+            long pid = Long.parseLong(Files.readString(last).strip());
+            ProcessHandle.of(pid).ifPresent(program -> program.onExit().join());
+        }
     }
 
     @Test
