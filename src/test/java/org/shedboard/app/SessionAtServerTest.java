@@ -119,7 +119,8 @@ class SessionAtServerTest {
         findServer();
         inBay.awaitGone(AWAY);
         inBay.terminal.press(KeyType.Enter);
-        inBay.await("1 (Marrowby, Dry Gully) is taken in.");
+        atDesk.await("1 Marrowby, Dr");
+        assertFalse(atDesk.shows("2 Marrowby, Dr"));
     }
 
     @Test
