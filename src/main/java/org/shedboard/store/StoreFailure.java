@@ -70,6 +70,10 @@ public final class StoreFailure extends RuntimeException {
     /** Names of constraints as H2 quotes them. */
     private static final Pattern NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+)");
 
+    /** What befell the owner of the file comes to a guest without its cause, as the cause's name in the sentence. */
+    private static final Pattern CUT_OFF =
+            Pattern.compile("java\\.(io\\.EOF|net\\.Socket|nio\\.channels\\.ClosedChannel)Exception");
+
     private static final int IN_USE = 90020;
     private static final int NOT_FOUND = 90146;
     private static final int LOCK_TIMEOUT = 50200;
@@ -208,7 +212,8 @@ public final class StoreFailure extends RuntimeException {
             // the last: a row holds what its column cannot
             case 90030, 90048, 22018 -> Kind.DAMAGED;
             case 90067, 90098, 90121 -> Kind.BROKEN;
-            case GENERAL -> Kind.DISK_FAILS;
+            // the first two: reading or writing failed
+            case 90028, 90031, GENERAL -> Kind.DISK_FAILS;
             default -> Kind.OTHER;
         };
     }
@@ -237,7 +242,8 @@ public final class StoreFailure extends RuntimeException {
             if (cause instanceof ClosedChannelException
                     || cause instanceof InterruptedException
                     || cause instanceof EOFException
-                    || cause instanceof SocketException) {
+                    || cause instanceof SocketException
+                    || CUT_OFF.matcher(message).find()) {
                 return Kind.BROKEN;
             }
         }

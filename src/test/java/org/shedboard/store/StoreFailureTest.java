@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.store.StoreFailure.Kind;
 
 class StoreFailureTest {
@@ -78,7 +79,9 @@ class StoreFailureTest {
         "3D000, 0, REFUSED",
         "23505, 23505, CONSTRAINT",
         "42001, 42001, OTHER",
-        "HY000, 50000, DISK_FAILS"
+        "HY000, 50000, DISK_FAILS",
+        "90028, 90028, DISK_FAILS",
+        "90031, 90031, DISK_FAILS"
     })
     void what_the_database_says_is_told_apart(String state, int code, Kind kind) {
         StoreFailure failure = of(state, code);
@@ -103,6 +106,21 @@ class StoreFailureTest {
     void a_file_closed_or_waited_for_in_vain_because_of_an_interrupt_is_a_way_that_broke(Exception interrupt) {
         SQLException problem = new SQLException("General error", "HY000", 50000, new IllegalStateException(interrupt));
         assertEquals(Kind.BROKEN, StoreFailure.from(problem).kind());
+    }
+
+    /** As H2 hands it on, without a cause. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "java.io.EOFException",
+                "java.net.SocketException: Socket closed",
+                "java.nio.channels.ClosedChannelException"
+            })
+    void what_cut_the_owner_of_the_file_off_is_a_way_that_broke_for_its_guests_too(String cause) {
+        String message = "IO Exception: \"%s\" [90028-240]".formatted(cause);
+        assertEquals(
+                Kind.BROKEN,
+                StoreFailure.from(new SQLException(message, "90028", 90028)).kind());
     }
 
     @ParameterizedTest
