@@ -8,10 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
@@ -19,31 +16,25 @@ import org.shedboard.app.command.Seen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
 import org.shedboard.day.Beginning;
-import org.shedboard.day.Books;
 import org.shedboard.day.CatalogueFit;
 import org.shedboard.day.Change;
 import org.shedboard.day.Day;
 import org.shedboard.day.Morning;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Planning;
-import org.shedboard.day.Posted;
 import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
 import org.shedboard.day.Signer;
 import org.shedboard.day.Signing;
 import org.shedboard.day.WhatIf;
 import org.shedboard.estimate.Catalogue;
-import org.shedboard.forecast.Foresight;
-import org.shedboard.hours.ClockEntry;
 import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.History;
 import org.shedboard.register.Measured;
 import org.shedboard.shop.KeptPin;
-import org.shedboard.shop.Opening;
 import org.shedboard.shop.Shop;
 import org.shedboard.shop.Visit;
 import org.shedboard.store.Address;
-import org.shedboard.store.JournalRow;
 import org.shedboard.store.Reader;
 import org.shedboard.store.Stamp;
 import org.shedboard.store.Store;
@@ -62,23 +53,10 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private final Clock clock;
     private final Access access;
 
-    /**
-     * Nothing of the day is read again while the journal has not grown.
-     *
-     * @param last the newest change that is in it
-     */
-    private record Known(JournalRow last, LocalDate date, Day day) {
-        boolean isOf(long journal, LocalDate wanted) {
-            return last.id() == journal && date.equals(wanted);
-        }
-    }
-
-    /** The same for the hours of some days. */
+    /** Nothing of the hours of some days is read again while the journal has not grown. */
     private record KnownLedger(long journal, Ledger ledger) {}
 
-    private final Learning learning = new Learning();
-    private final BooksInHand inHand = new BooksInHand();
-    private Optional<Known> known = Optional.empty();
+    private final DayReading days;
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
     private Workshop(Address address, Store store, String terminal, Clock clock, Access access) {
@@ -86,6 +64,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
         this.store = store;
         this.terminal = terminal;
         this.clock = clock;
+        this.days = new DayReading(clock);
         this.access = access;
     }
 
@@ -183,12 +162,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     Day day() {
-        return store.read(this::dayOf);
+        return store.read(days::today);
     }
 
     /** Another day, from the records: its opening, its hours and the visits that were not over by then; it has no plan. */
     Day day(LocalDate date) {
-        return store.read(reader -> read(reader, date, Optional.empty()));
+        return store.read(reader -> days.another(reader, date));
     }
 
     /**
@@ -206,7 +185,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
                     .map(KnownLedger::ledger)
                     .filter(seen -> seen.from().equals(from) && seen.until().equals(until));
             Ledger ledger = fresh.map(seen -> seen.at(now))
-                    .orElseGet(() -> new Ledgers(reader, books(reader)).read(from, until, now));
+                    .orElseGet(() -> new Ledgers(reader, days.books(reader)).read(from, until, now));
             knownLedger = Optional.of(new KnownLedger(journal, ledger));
             return ledger;
         });
@@ -217,7 +196,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     public LookBack lookBack(LocalDate from, LocalDate until) {
         Instant now = now();
         return store.read(reader -> {
-            Ledgers ledgers = new Ledgers(reader, books(reader));
+            Ledgers ledgers = new Ledgers(reader, days.books(reader));
             Ledger ledger = ledgers.read(from, until, now);
             return LookBack.of(ledger, ledgers.noted(ledger));
         });
@@ -256,7 +235,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     /** Whether the records have changed, or the date has turned, since the day was last read here. */
     boolean hasMovedOn() {
         long journal = store.glance(Reader::lastJournal);
-        return known.filter(seen -> seen.isOf(journal, today())).isEmpty();
+        return !days.isOf(journal);
     }
 
     /**
@@ -325,10 +304,10 @@ final class Workshop implements AutoCloseable, Seen.Records {
         }
         try {
             return store.change(stamp, act.getClass().getSimpleName(), tx -> {
-                Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(today()));
+                Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(days.date()));
                 Outcome outcome = other.isPresent()
-                        ? Acts.apply(read(tx, other.get(), Optional.empty()), act, now)
-                        : Planning.carryOut(dayOf(tx), act, now);
+                        ? Acts.apply(days.another(tx, other.get()), act, now)
+                        : Planning.carryOut(days.today(tx), act, now);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
                 }
@@ -348,7 +327,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
         Instant now = now();
         try {
             return store.change(new Stamp(now, who, terminal), "WhatIf", tx -> {
-                Outcome outcome = whatIf.carryOut(dayOf(tx), now);
+                Outcome outcome = whatIf.carryOut(days.today(tx), now);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
                 }
@@ -372,104 +351,17 @@ final class Workshop implements AutoCloseable, Seen.Records {
         });
         String who = signature.person().id();
         store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> {
-            List<Fault> faults = CatalogueFit.faults(dayOf(tx), catalogue);
+            List<Fault> faults = CatalogueFit.faults(days.today(tx), catalogue);
             if (!faults.isEmpty()) {
                 throw new BadFile(faults);
             }
-            List<Change> renewed = CatalogueFit.renewed(dayOf(tx), catalogue).stream()
+            List<Change> renewed = CatalogueFit.renewed(days.today(tx), catalogue).stream()
                     .map(Change.VisitSaved::new)
                     .map(Change.class::cast)
                     .toList();
             tx.saveCatalogue(catalogue);
             new Saving(tx).all(renewed);
         });
-    }
-
-    private LocalDate today() {
-        return LocalDate.ofInstant(now(), zone());
-    }
-
-    private synchronized Day dayOf(Reader reader) {
-        LocalDate date = today();
-        Optional<JournalRow> last = reader.lastChange();
-        Optional<Known> fresh = known.filter(
-                seen -> last.equals(Optional.of(seen.last())) && seen.date().equals(date));
-        if (fresh.isPresent()) {
-            return fresh.get().day();
-        }
-        Day day = readToday(reader, date);
-        known = last.map(change -> new Known(change, date, day));
-        return day;
-    }
-
-    private Day readToday(Reader reader, LocalDate date) {
-        Optional<Posted> posted = reader.posted().map(plan -> new Posted(plan.plan(), plan.origin()));
-        return read(reader, date, posted, visitsAsTheyWere(reader));
-    }
-
-    /** Those of the day that was read last in which nothing has changed since, by id. */
-    private Map<String, Visit> visitsAsTheyWere(Reader reader) {
-        Map<String, Visit> visits = new HashMap<>();
-        known.ifPresent(last -> News.since(last.last(), reader).ifPresent(news -> {
-            last.day().visits().forEach(visit -> visits.put(visit.id(), visit));
-            visits.keySet().removeAll(news.visits());
-        }));
-        return visits;
-    }
-
-    private Day read(Reader reader, LocalDate date, Optional<Posted> posted) {
-        return read(reader, date, posted, Map.of());
-    }
-
-    private Day read(Reader reader, LocalDate date, Optional<Posted> posted, Map<String, Visit> asTheyWere) {
-        Books books = books(reader);
-        ZoneId zone = books.shop().zone();
-        Instant from = date.atStartOfDay(zone).toInstant();
-        Instant to = date.plusDays(1).atStartOfDay(zone).toInstant();
-        List<ClockEntry> entries = new ArrayList<>(reader.entries(from, to));
-        reader.openEntries().stream()
-                .filter(entry -> entry.from().isBefore(to) && !entries.contains(entry))
-                .forEach(entries::add);
-        Optional<Opening> opening = reader.opening(date);
-        List<Visit> visits = reader.visitsOpenOrEndedSince(from, asTheyWere);
-        return new Day(
-                knowing(reader, books, visits),
-                date,
-                opening,
-                visits,
-                entries,
-                reader.openErrands(),
-                reader.unclosedBefore(date),
-                posted,
-                reader.nextNumber());
-    }
-
-    /** With what was read off at the machines of these visits alone, for it grows without end. */
-    private static Books knowing(Reader reader, Books books, List<Visit> visits) {
-        List<String> machines = visits.stream().map(Visit::machineId).distinct().toList();
-        return books.with(books.register().with(reader.measured(machines)));
-    }
-
-    private Books books(Reader reader) {
-        BooksInHand.Contents contents = inHand.of(reader);
-        BooksInHand.Standing standing = contents.standing();
-        Books books = new Books(
-                standing.shop(),
-                standing.catalogue(),
-                contents.owners(),
-                contents.machines(),
-                standing.hoursRules(),
-                reader.signers(),
-                contents.register(),
-                standing.shelf(),
-                foresight(reader, standing.catalogue(), standing.shop()));
-        return learning.taught(reader, books, now());
-    }
-
-    private static Foresight foresight(Reader reader, Catalogue catalogue, Shop shop) {
-        int percent =
-                reader.setting(Saving.PACKED_PERCENT).map(Integer::parseInt).orElse(Foresight.USUAL_PERCENT);
-        return Foresight.none(catalogue, shop.people()).withPacked(percent);
     }
 
     @Override

@@ -11,13 +11,13 @@ final class Guest implements Link.Tie {
     static final String LOCK_MILLIS = "10000";
 
     private static final String SETTINGS =
-            ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + Line.SILENT_MILLIS;
+            ";IFEXISTS=TRUE;LOCK_TIMEOUT=" + LOCK_MILLIS + ";NETWORK_TIMEOUT=" + SyncLine.SILENT_MILLIS;
 
     private final Way way;
-    private final Line sync;
+    private final SyncLine sync;
     private final TurnLine turns;
 
-    private Guest(Way way, Line sync) {
+    private Guest(Way way, SyncLine sync) {
         this.way = way;
         this.sync = sync;
         this.turns = new TurnLine(way);
@@ -53,7 +53,7 @@ final class Guest implements Link.Tie {
     /** Talking to whoever syncs first makes sure that the owner is there before the database is asked. */
     private static Guest greet(Way way) {
         try {
-            return new Guest(way, Line.open(way));
+            return new Guest(way, SyncLine.open(way));
         } catch (IOException problem) {
             throw broken(problem);
         }

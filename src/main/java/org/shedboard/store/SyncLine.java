@@ -8,7 +8,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 
 /** A guest's line to the owner of the file, see {@link SyncServer}. */
-final class Line implements Closeable {
+final class SyncLine implements Closeable {
     private static final int GREETING_MILLIS = 2000;
     /** How long the owner may be silent before it counts as gone; longer than anybody waits for a lock. */
     static final int SILENT_MILLIS = 20_000;
@@ -16,17 +16,17 @@ final class Line implements Closeable {
     private final Socket socket;
     private final BufferedReader in;
 
-    private Line(Socket socket) throws IOException {
+    private SyncLine(Socket socket) throws IOException {
         this.socket = socket;
         this.in = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
 
     /** Opens one; fails when nobody, or somebody else, answers. */
-    static Line open(Way way) throws IOException {
+    static SyncLine open(Way way) throws IOException {
         Socket socket = way.line();
         try {
             socket.setSoTimeout(GREETING_MILLIS);
-            Line line = new Line(socket);
+            SyncLine line = new SyncLine(socket);
             if (!SyncServer.GREETING.equals(line.hear())) {
                 throw new IOException("somebody else answers");
             }

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 /** Where a guest asks the owner of the file for its turns, one at a time; opened when the first is asked for. */
 final class TurnLine {
     private final Way way;
-    private volatile Optional<Line> line = Optional.empty();
+    private volatile Optional<SyncLine> line = Optional.empty();
     private volatile boolean isClosed;
 
     TurnLine(Way way) {
@@ -29,7 +29,7 @@ final class TurnLine {
     }
 
     private void take() throws IOException {
-        Optional<Line> last = line;
+        Optional<SyncLine> last = line;
         if (last.isPresent() && isMine(last.get())) {
             return;
         }
@@ -37,14 +37,14 @@ final class TurnLine {
             throw new IOException("this guest has left");
         }
         // none so far, or the owner has given it up because the turn before took too long
-        Line another = Line.open(way);
+        SyncLine another = SyncLine.open(way);
         line = Optional.of(another);
         if (!isMine(another)) {
             throw new IOException("no turn is given");
         }
     }
 
-    private boolean isMine(Line asked) {
+    private boolean isMine(SyncLine asked) {
         try {
             if (SyncServer.YOURS.equals(asked.ask(SyncServer.TURN))) {
                 return true;
@@ -57,7 +57,7 @@ final class TurnLine {
     }
 
     private void over() {
-        Optional<Line> mine = line;
+        Optional<SyncLine> mine = line;
         try {
             if (mine.isPresent()) {
                 mine.get().say(SyncServer.OVER);
@@ -69,7 +69,7 @@ final class TurnLine {
 
     /** The owner takes that for the end of a turn too. */
     private void hangUp() {
-        Optional<Line> last = line;
+        Optional<SyncLine> last = line;
         line = Optional.empty();
         try {
             if (last.isPresent()) {

@@ -30,8 +30,8 @@ import org.shedboard.testing.Records;
 @Tag("records")
 class BooksInHandTest {
     private static final long SEED = 7;
-    private static final int ACTS = 240;
-    private static final int LOOK_AFTER = 12;
+    private static final int ACTS = 120;
+    private static final int LOOK_AFTER = 3;
 
     @TempDir
     Path directory;

@@ -66,12 +66,12 @@ class NewsTest {
         assertTrue(news.tables().contains("visit_line"), news.tables()::toString);
     }
 
-    /** As after a shop has gone back to a backup and on from there. */
     @Test
     void a_change_of_another_table_is_not_of_visits_alone() {
         assertTrue(since(last).orElseThrow().isOfVisitsAnd(Set.of()));
-        JournalRow counted = new JournalRow(9, last.at(), "P1", "board", "x", "stock I1; count 3", "stock I1; count 2");
-        assertFalse(new News(List.of(counted)).isOfVisitsAnd(Set.of("plan_posted")));
+        JournalRow ofTheShelf =
+                new JournalRow(9, last.at(), "P1", "board", "x", "stock I1; count 3", "stock I1; count 2");
+        assertFalse(new News(List.of(ofTheShelf)).isOfVisitsAnd(Set.of("plan_posted")));
     }
 
     /** As after a shop has gone back to a backup and on from there. */

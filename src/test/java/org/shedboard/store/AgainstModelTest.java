@@ -85,7 +85,7 @@ class AgainstModelTest {
     private void assertModel() {
         try (Store store = Store.open(home)) {
             assertTrue(acknowledged.size() > KILLS, acknowledged.size() + " changes");
-            Model.check(store, acknowledged);
+            DeedModel.check(store, acknowledged);
             store.save(STAMP, "goes on", tx -> tx.saveSetting("a", "0"));
         }
     }

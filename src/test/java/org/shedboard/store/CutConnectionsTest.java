@@ -81,7 +81,7 @@ class CutConnectionsTest {
         assertTrue(cuts > CUTS / 2, cuts + " cuts");
         assertTrue(acknowledged.size() > CUTS, acknowledged.size() + " changes");
         try (Store store = Store.open(home)) {
-            Model.check(store, acknowledged);
+            DeedModel.check(store, acknowledged);
         }
     }
 

@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What records of deeds must be like, whoever did these at once and whatever broke meanwhile: as in a map in which they were done one by one. */
-final class Model {
-    private Model() {}
+final class DeedModel {
+    private DeedModel() {}
 
     /**
      * Fails unless the journal has each deed once at most and each of the acknowledged ones, tells what each changed, and what

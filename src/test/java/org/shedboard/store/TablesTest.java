@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,6 +42,19 @@ class TablesTest {
 
     private static String schema() {
         return String.join("\n", Migration.all().stream().map(Migration::text).toList());
+    }
+
+    /** A visit is not read again unless the journal tells of rows in these. */
+    @Test
+    void no_table_of_what_is_known_of_a_visit_is_forgotten() throws SQLException {
+        Sql sql = open("empty");
+        Set<String> ofVisits = Tables.of(sql).all().stream()
+                .filter(table -> table.key().get(0).equals("visit_id"))
+                .map(Table::name)
+                .collect(Collectors.toCollection(TreeSet::new));
+        ofVisits.add("visit");
+        assertEquals(ofVisits, new TreeSet<>(VisitRows.TABLES));
+        sql.run("SHUTDOWN");
     }
 
     /** What the text of the migrations makes beside what the database says it has. */

@@ -60,7 +60,8 @@ class TurnsTest {
     void a_guest_that_goes_in_its_turn_gives_it_back(@TempDir Path home) throws Exception {
         Store.create(home).close();
         try (Store owner = Store.open(home)) {
-            Line gone = Line.open(new Loopback(Notice.find(Home.at(home)).orElseThrow()));
+            SyncLine gone =
+                    SyncLine.open(new Loopback(Notice.find(Home.at(home)).orElseThrow()));
             assertEquals(SyncServer.YOURS, gone.ask(SyncServer.TURN));
             CountDownLatch saved = new CountDownLatch(1);
             Thread waits = new Thread(() -> {
