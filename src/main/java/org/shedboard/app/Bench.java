@@ -15,14 +15,17 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.SearchLimit;
+import org.shedboard.board.Earlier;
 import org.shedboard.board.Effect;
 import org.shedboard.board.Msg;
 import org.shedboard.day.Act;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.Day;
 import org.shedboard.day.FixOffer;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
 import org.shedboard.day.Quoting;
+import org.shedboard.day.Refusal;
 import org.shedboard.day.Setup;
 import org.shedboard.day.Trace;
 import org.shedboard.day.WhatIf;
@@ -63,6 +66,8 @@ final class Bench {
     private Optional<Workshop> workshop = Optional.empty();
     private Optional<DraftFile> draft = Optional.empty();
     private Instant minuteSeen = Instant.EPOCH;
+    /** What the board was told last. Other readings of the day, for a quote or an act that was refused, are not told to it. */
+    private Optional<AsSeen> told = Optional.empty();
     /** Whether the records could not be reached when they were looked at last. */
     private boolean isAway;
     /** What is to be opened as soon as it can be reached. */
@@ -160,9 +165,13 @@ final class Bench {
         safety.watch(workshop.get());
     }
 
-    void perform(Effect effect, String who) {
+    /**
+     * @param who id of the person at the terminal
+     * @param seen the day as they saw it when they made up their mind
+     */
+    void perform(Effect effect, String who, Optional<AsSeen> seen) {
         if (effect instanceof Effect.CarryOut carry) {
-            jobs.add(() -> carryOut(carry, who));
+            jobs.add(() -> carryOut(carry, who, seen));
         } else if (effect instanceof Effect.AskQuote ask) {
             jobs.add(() -> quote(ask));
         } else if (effect instanceof Effect.TryOut tried) {
@@ -243,14 +252,14 @@ final class Bench {
         enter(address);
     }
 
-    private void carryOut(Effect.CarryOut carry, String who) {
+    private void carryOut(Effect.CarryOut carry, String who, Optional<AsSeen> seen) {
         Act act = carry.act();
         Outcome outcome = carry.signature()
-                .map(signed -> carryOutSigned(carry, signed))
-                .orElseGet(
-                        () -> workshop.orElseThrow().carryOut(act, Actor.of(act, who), carry.date(), Optional.empty()));
+                .map(signed -> carryOutSigned(carry, signed, seen))
+                .orElseGet(() ->
+                        workshop.orElseThrow().carryOut(act, Actor.of(act, who), carry.date(), Optional.empty(), seen));
         if (outcome instanceof Outcome.Refused refused) {
-            tell.accept(new Msg.NotDone(act, carry.date(), refused.refusal()));
+            tellRefused(carry, refused.refusal(), seen);
         } else {
             Outcome.Done done = (Outcome.Done) outcome;
             Optional<Trace> trace =
@@ -260,7 +269,17 @@ final class Bench {
         }
     }
 
-    private Outcome carryOutSigned(Effect.CarryOut carry, Effect.Signed signed) {
+    /** What there is to see now goes first, for whatever is decided next is decided upon that. */
+    private void tellRefused(Effect.CarryOut carry, Refusal refusal, Optional<AsSeen> seen) {
+        Workshop shop = workshop.orElseThrow();
+        Optional<Earlier> earlier =
+                seen.filter(day -> carry.date().isEmpty()).flatMap(day -> shop.earlier(day, carry.act(), refusal));
+        lookIfMoved(shop);
+        tell.accept(new Msg.NotDone(
+                carry.act(), carry.date(), refusal, earlier, refusal.name().equals(Forestalled.OVERTAKEN)));
+    }
+
+    private Outcome carryOutSigned(Effect.CarryOut carry, Effect.Signed signed, Optional<AsSeen> seen) {
         Workshop shop = workshop.orElseThrow();
         Person person = shop.day().shop().expectPerson(signed.personId());
         Optional<Pin> typed = Pin.of(signed.pin().toCharArray());
@@ -268,7 +287,8 @@ final class Bench {
             return new Outcome.Refused(PinWords.form());
         }
         try (Pin pin = typed.get()) {
-            return shop.carryOut(carry.act(), person.id(), carry.date(), Optional.of(new Signature(person, pin)));
+            Optional<Signature> signature = Optional.of(new Signature(person, pin));
+            return shop.carryOut(carry.act(), person.id(), carry.date(), signature, seen);
         }
     }
 
@@ -286,12 +306,15 @@ final class Bench {
     private void look() {
         search.stop(BackgroundSearch.Kind.BETTER_PLAN);
         Workshop shop = workshop.orElseThrow();
-        Day day = shop.day();
+        AsSeen seen = shop.seen();
+        Day day = seen.day();
         Instant now = shop.now();
         minuteSeen = now.truncatedTo(ChronoUnit.MINUTES);
         Outlook outlook = Outlook.of(day, now);
         LocalDate date = day.date();
-        tell.accept(new Msg.Seen(outlook, SpanTally.of(shop.ledger(date, date.plusDays(1)))));
+        SpanTally tally = SpanTally.of(shop.ledger(date, date.plusDays(1)));
+        tell.accept(new Msg.Seen(outlook, tally, seen.change()));
+        told = Optional.of(seen);
         watch.look(outlook);
         betterPlans.lookFrom(outlook);
     }
@@ -349,8 +372,8 @@ final class Bench {
 
     private void lookIfMoved(Workshop shop) {
         boolean minuteTurned = !shop.now().truncatedTo(ChronoUnit.MINUTES).equals(minuteSeen);
-        boolean movedOn = shop.hasMovedOn();
-        if (minuteTurned || isAway || movedOn) {
+        boolean isAsTold = told.isPresent() && !shop.hasMovedOn(told.get());
+        if (minuteTurned || isAway || !isAsTold) {
             look();
             isAway = false;
         }

@@ -46,12 +46,6 @@ final class DayReading {
         return LocalDate.now(clock);
     }
 
-    /** Whether the day that was read last is of today, with the journal's row of this number as its newest change. */
-    synchronized boolean isOf(long journal) {
-        return known.filter(seen -> seen.last().id() == journal && seen.date().equals(date()))
-                .isPresent();
-    }
-
     /** The day it is. */
     synchronized Day today(Reader reader) {
         LocalDate date = date();

@@ -91,7 +91,7 @@ final class ServeRun {
     /** Where another program of this machine had the records open and leaves, this one takes them over, for whoever is connected. */
     private void keepOpen(Workshop workshop) {
         try {
-            workshop.hasMovedOn();
+            workshop.newestChange();
             lastTrouble = "";
         } catch (StoreFailure failure) {
             if (!failure.getMessage().equals(lastTrouble)) {

@@ -175,15 +175,17 @@ final class Session {
     }
 
     private void update(Msg msg) {
-        Turn turn = Update.of(board, msg);
+        Board before = board;
+        Turn turn = Update.of(before, msg);
         board = turn.board();
         if (!kept.isEmpty() && KeptForm.of(board).isEmpty()) {
             keepForm();
         }
-        turn.effects().forEach(this::perform);
+        turn.effects().forEach(effect -> perform(effect, before));
     }
 
-    private void perform(Effect effect) {
+    /** @param before the board upon which somebody pressed the key that this comes of */
+    private void perform(Effect effect, Board before) {
         if (effect instanceof Effect.Quit) {
             over = true;
         } else if (effect instanceof Effect.Repaint) {
@@ -191,7 +193,7 @@ final class Session {
         } else if (effect instanceof Effect.StandAside) {
             standAside();
         } else {
-            bench.perform(effect, board.seen().isPresent() ? board.who() : "");
+            bench.perform(effect, board.seen().isPresent() ? board.who() : "", before.decidingOn());
         }
     }
 

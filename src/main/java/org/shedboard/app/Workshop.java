@@ -13,8 +13,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.shedboard.app.command.CannotDo;
 import org.shedboard.app.command.Seen;
+import org.shedboard.board.Earlier;
 import org.shedboard.day.Act;
 import org.shedboard.day.Acts;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.CatalogueFit;
 import org.shedboard.day.Change;
@@ -49,7 +51,7 @@ import org.shedboard.tally.LookBack;
 final class Workshop implements AutoCloseable, Seen.Records {
     private final Address address;
     private final Store store;
-    private final String terminal;
+    private final TerminalName terminal;
     private final Clock clock;
     private final Access access;
 
@@ -59,7 +61,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
     private final DayReading days;
     private Optional<KnownLedger> knownLedger = Optional.empty();
 
-    private Workshop(Address address, Store store, String terminal, Clock clock, Access access) {
+    private Workshop(Address address, Store store, TerminalName terminal, Clock clock, Access access) {
         this.address = address;
         this.store = store;
         this.terminal = terminal;
@@ -71,25 +73,26 @@ final class Workshop implements AutoCloseable, Seen.Records {
     /**
      * Opens the shop at this address.
      *
+     * @param kind what the program is that opens it, for the journal
      * @param at the moment to see it from, in the zone of the shop; only a demonstration can be seen from any but the present
      */
-    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at) {
-        return open(address, terminal, at, Access.WORK);
+    static Workshop open(Address address, String kind, Optional<LocalDateTime> at) {
+        return open(address, kind, at, Access.WORK);
     }
 
-    static Workshop open(Address address, String terminal, Optional<LocalDateTime> at, Access access) {
-        return open(address, terminal, reader -> clockOf(reader, at), access);
+    static Workshop open(Address address, String kind, Optional<LocalDateTime> at, Access access) {
+        return open(address, kind, reader -> clockOf(reader, at), access);
     }
 
     /** @param clock in the zone of the shop */
-    static Workshop open(Address address, String terminal, Function<Reader, Clock> clock) {
-        return open(address, terminal, clock, Access.WORK);
+    static Workshop open(Address address, String kind, Function<Reader, Clock> clock) {
+        return open(address, kind, clock, Access.WORK);
     }
 
-    private static Workshop open(Address address, String terminal, Function<Reader, Clock> clock, Access access) {
+    private static Workshop open(Address address, String kind, Function<Reader, Clock> clock, Access access) {
         Store store = access.open(address);
         try {
-            return new Workshop(address, store, terminal, store.read(clock), access);
+            return new Workshop(address, store, TerminalName.next(kind), store.read(clock), access);
         } catch (RuntimeException failure) {
             store.close();
             throw failure;
@@ -144,12 +147,12 @@ final class Workshop implements AutoCloseable, Seen.Records {
     }
 
     Pins pins() {
-        return Pins.of(store, terminal);
+        return Pins.of(store, terminal.toString());
     }
 
     /** What is done so that nothing of the records is lost. */
     Safekeeping safekeeping() {
-        return new Safekeeping(store, address, clock, terminal);
+        return new Safekeeping(store, address, clock, terminal.toString());
     }
 
     /** The directory of what belongs to this terminal. */
@@ -163,6 +166,11 @@ final class Workshop implements AutoCloseable, Seen.Records {
 
     Day day() {
         return store.read(days::today);
+    }
+
+    /** The same, with how far the records had come then. */
+    AsSeen seen() {
+        return store.read(reader -> new AsSeen(days.today(reader), reader.lastJournal()));
     }
 
     /** Another day, from the records: its opening, its hours and the visits that were not over by then; it has no plan. */
@@ -232,10 +240,14 @@ final class Workshop implements AutoCloseable, Seen.Records {
         return store.read(work);
     }
 
-    /** Whether the records have changed, or the date has turned, since the day was last read here. */
-    boolean hasMovedOn() {
-        long journal = store.glance(Reader::lastJournal);
-        return !days.isOf(journal);
+    /** Number of the newest change of the records; where there is no way to them just now, none is waited for. */
+    long newestChange() {
+        return store.glance(Reader::lastJournal);
+    }
+
+    /** Whether the records have changed, or the date has turned, since the day was seen so. */
+    boolean hasMovedOn(AsSeen seen) {
+        return newestChange() != seen.change() || !days.date().equals(seen.day().date());
     }
 
     /**
@@ -252,11 +264,32 @@ final class Workshop implements AutoCloseable, Seen.Records {
      * @param signature who signs it; needed where {@link Signing} says so
      */
     Outcome carryOut(Act act, String who, Optional<LocalDate> date, Optional<Signature> signature) {
+        return carryOut(act, who, date, signature, Optional.empty());
+    }
+
+    /**
+     * @param seen the day as it was seen when the act was decided on; where another terminal has decided the same since, the act is
+     *     refused
+     */
+    Outcome carryOut(
+            Act act, String who, Optional<LocalDate> date, Optional<Signature> signature, Optional<AsSeen> seen) {
         Optional<Refusal> no = looking().or(() -> signing(act, date, signature));
         if (no.isPresent()) {
             return new Outcome.Refused(no.get());
         }
-        return carryOut(act, who, date);
+        Optional<Forestalled> upon =
+                seen.filter(today -> date.isEmpty()).map(day -> new Forestalled(day, act, terminal));
+        return save(act, who, date, upon);
+    }
+
+    /** What another terminal did to the same thing since the day was seen so, that has to do with why an act was refused. */
+    Optional<Earlier> earlier(AsSeen seen, Act act, Refusal refusal) {
+        Forestalled upon = new Forestalled(seen, act, terminal);
+        return store.read(reader -> upon.earlier(reader, refusal));
+    }
+
+    private Stamp stamp(Instant at, String who) {
+        return new Stamp(at, who, terminal.toString());
     }
 
     /** Why nothing is carried out from here; empty where something can be. */
@@ -296,9 +329,9 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 : pins().set(signature.person().id(), signature.pin(), Optional.empty(), now());
     }
 
-    private Outcome carryOut(Act act, String who, Optional<LocalDate> date) {
+    private Outcome save(Act act, String who, Optional<LocalDate> date, Optional<Forestalled> upon) {
         Instant now = now();
-        Stamp stamp = new Stamp(now, who, terminal);
+        Stamp stamp = stamp(now, who);
         if (act instanceof Act.ForgetOwner) {
             store.compactWhenClosed();
         }
@@ -307,7 +340,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
                 Optional<LocalDate> other = date.filter(wanted -> !wanted.equals(days.date()));
                 Outcome outcome = other.isPresent()
                         ? Acts.apply(days.another(tx, other.get()), act, now)
-                        : Planning.carryOut(days.today(tx), act, now);
+                        : carriedOut(tx, act, now, upon);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
                 }
@@ -319,6 +352,15 @@ final class Workshop implements AutoCloseable, Seen.Records {
         }
     }
 
+    private Outcome carriedOut(Tx tx, Act act, Instant now, Optional<Forestalled> upon) {
+        Day day = days.today(tx);
+        Outcome outcome = Planning.carryOut(day, act, now);
+        return upon.filter(seen -> outcome instanceof Outcome.Done)
+                .flatMap(seen -> seen.refusal(tx, day))
+                .<Outcome>map(Outcome.Refused::new)
+                .orElse(outcome);
+    }
+
     /** Carries out all of a change that was tried, as one change of the records; where any of it cannot be, none of it is. */
     Outcome keep(WhatIf whatIf, String who) {
         if (looking().isPresent()) {
@@ -326,7 +368,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
         }
         Instant now = now();
         try {
-            return store.change(new Stamp(now, who, terminal), "WhatIf", tx -> {
+            return store.change(stamp(now, who), "WhatIf", tx -> {
                 Outcome outcome = whatIf.carryOut(days.today(tx), now);
                 if (!(outcome instanceof Outcome.Done done)) {
                     throw new RefusedInside((Outcome.Refused) outcome);
@@ -350,7 +392,7 @@ final class Workshop implements AutoCloseable, Seen.Records {
             throw new CannotDo(refusal);
         });
         String who = signature.person().id();
-        store.save(new Stamp(now(), who, terminal), "the catalogue is loaded", tx -> {
+        store.save(stamp(now(), who), "the catalogue is loaded", tx -> {
             List<Fault> faults = CatalogueFit.faults(days.today(tx), catalogue);
             if (!faults.isEmpty()) {
                 throw new BadFile(faults);

@@ -44,6 +44,17 @@ final class Asks {
         this.day = outlook.day();
     }
 
+    /** Whether an act goes over what was done at another terminal first; nothing has to be typed again for it. */
+    static Overlay allTheSame(Act act, String whatWasFirst) {
+        Choice mine = new Choice(
+                KEYS.charAt(0), Words.say("ask.all_the_same.mine"), Optional.empty(), new Overlay.Reply.Carry(act));
+        return new Overlay.Choose(
+                Words.say("ask.all_the_same"),
+                List.of(whatWasFirst, Words.say("ask.all_the_same.theirs")),
+                List.of(mine),
+                0);
+    }
+
     /** Who starts a task: whoever the plan has on it is the answer that Enter gives. */
     Overlay whoStarts(Subject subject, Task task) {
         Optional<String> planned = subject.plannedPerson(task);

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param tagTyped the digits of a tag typed so far
  * @param sight which part of time the places and the crew are shown in
  * @param doings what was done here and can be taken back
+ * @param deciding what its user is making up their mind about
  */
 public record AtHand(
         int saving,
@@ -21,34 +22,40 @@ public record AtHand(
         boolean pasting,
         String tagTyped,
         Sight sight,
-        Doings doings) {
-    static final AtHand NOTHING = new AtHand(0, Optional.empty(), Instant.EPOCH, false, "", Sight.USUAL, Doings.NONE);
+        Doings doings,
+        Deciding deciding) {
+    static final AtHand NOTHING =
+            new AtHand(0, Optional.empty(), Instant.EPOCH, false, "", Sight.USUAL, Doings.NONE, Deciding.NOTHING);
 
     AtHand saving(int change) {
-        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, tagTyped, sight, doings);
+        return new AtHand(Math.max(0, saving + change), draft, lastKey, pasting, tagTyped, sight, doings, deciding);
     }
 
     AtHand keeping(Optional<TakeInForm> form) {
-        return new AtHand(saving, form, lastKey, pasting, tagTyped, sight, doings);
+        return new AtHand(saving, form, lastKey, pasting, tagTyped, sight, doings, deciding);
     }
 
     AtHand pressedAt(Instant at) {
-        return new AtHand(saving, draft, at, pasting, tagTyped, sight, doings);
+        return new AtHand(saving, draft, at, pasting, tagTyped, sight, doings, deciding);
     }
 
     AtHand pasting(boolean now) {
-        return new AtHand(saving, draft, lastKey, now, tagTyped, sight, doings);
+        return new AtHand(saving, draft, lastKey, now, tagTyped, sight, doings, deciding);
     }
 
     AtHand seeing(Sight next) {
-        return new AtHand(saving, draft, lastKey, pasting, tagTyped, next, doings);
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, next, doings, deciding);
     }
 
     AtHand typingTag(String digits) {
-        return new AtHand(saving, draft, lastKey, pasting, digits, sight, doings);
+        return new AtHand(saving, draft, lastKey, pasting, digits, sight, doings, deciding);
     }
 
     AtHand remembering(Doings next) {
-        return new AtHand(saving, draft, lastKey, pasting, tagTyped, sight, next);
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, sight, next, deciding);
+    }
+
+    AtHand deciding(Deciding next) {
+        return new AtHand(saving, draft, lastKey, pasting, tagTyped, sight, doings, next);
     }
 }

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outlook;
 import org.shedboard.learn.Drift;
@@ -239,6 +240,25 @@ public record Board(Known known, Shown shown, AtHand atHand, boolean looksOnly) 
 
     Board remembering(Doings next) {
         return with(atHand.remembering(next));
+    }
+
+    /** The day as it was seen when whatever is asked here was asked; as it is seen now where nothing is. */
+    public Optional<AsSeen> decidingOn() {
+        return atHand.deciding().upon().or(() -> seen().map(Known.Seen::asSeen));
+    }
+
+    /** With what somebody was making up their mind about on the board that this one comes of. */
+    Board minding(Board before) {
+        return with(atHand.deciding(Deciding.on(before, this)));
+    }
+
+    /** Asks again what was answered last by typing, with the answer in it, when the act has not come about. */
+    Board typingAgain() {
+        return atHand.deciding()
+                .typed()
+                .filter(typed -> typed.over().getClass() == screen().getClass())
+                .map(typed -> asking(typed.answer()))
+                .orElse(this);
     }
 
     Board typingTag(String digits) {

@@ -2,6 +2,7 @@ package org.shedboard.board;
 
 import java.time.ZoneId;
 import java.util.Optional;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.KnockOffChance;
 import org.shedboard.day.Outlook;
 import org.shedboard.tally.SpanTally;
@@ -16,8 +17,20 @@ import org.shedboard.tally.SpanTally;
  * @param away why the records cannot be reached just now, in a sentence; empty while they can
  */
 public record Known(ZoneId zone, Optional<Seen> seen, Optional<Better> better, Read read, Optional<String> away) {
-    /** The day as read, with its tally, and how sure knock-off is once that is worked out. */
-    public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff) {}
+    /**
+     * The day as read, with its tally, and how sure knock-off is once that is worked out.
+     *
+     * @param change number of the newest change of the records that is in it
+     */
+    public record Seen(Outlook outlook, SpanTally tally, Optional<KnockOffChance> knockOff, long change) {
+        Seen with(Optional<KnockOffChance> chance) {
+            return new Seen(outlook, tally, chance, change);
+        }
+
+        AsSeen asSeen() {
+            return new AsSeen(outlook.day(), change);
+        }
+    }
 
     static Known nothing(ZoneId zone) {
         return new Known(zone, Optional.empty(), Optional.empty(), Read.NOTHING, Optional.empty());

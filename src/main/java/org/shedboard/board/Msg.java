@@ -54,8 +54,16 @@ public sealed interface Msg {
      */
     record TimeWent(Instant at) implements Msg {}
 
-    /** The day was read, after a change or because a minute went by. */
-    record Seen(Outlook outlook, SpanTally tally) implements Msg {}
+    /**
+     * The day was read, after a change or because a minute went by.
+     *
+     * @param change number of the newest change of the records that is in it; 0 for a day that is nobody else's
+     */
+    record Seen(Outlook outlook, SpanTally tally, long change) implements Msg {
+        public Seen(Outlook outlook, SpanTally tally) {
+            this(outlook, tally, 0);
+        }
+    }
 
     /** The hours of some days were read. */
     record HoursRead(SpanTally tally) implements Msg {}
@@ -100,10 +108,13 @@ public sealed interface Msg {
      * An act cannot be; nothing was changed.
      *
      * @param date the day it was about; today when empty
+     * @param earlier what another terminal did to the same thing first, where it did
+     * @param isOvertaken whether that is the only reason, so that it can be done all the same
      */
-    record NotDone(Act act, Optional<LocalDate> date, Refusal refusal) implements Msg {
+    record NotDone(Act act, Optional<LocalDate> date, Refusal refusal, Optional<Earlier> earlier, boolean isOvertaken)
+            implements Msg {
         public NotDone(Act act, Refusal refusal) {
-            this(act, Optional.empty(), refusal);
+            this(act, Optional.empty(), refusal, Optional.empty(), false);
         }
     }
 

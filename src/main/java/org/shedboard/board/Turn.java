@@ -19,6 +19,11 @@ public record Turn(Board board, List<Effect> effects) {
         return new Turn(board, all);
     }
 
+    /** With another board. */
+    Turn with(Board next) {
+        return new Turn(next, effects);
+    }
+
     /** Without one effect, and with another board, as it then is. */
     Turn without(Effect effect, Board then) {
         return new Turn(

@@ -28,7 +28,8 @@ public final class Update {
     public static Turn of(Board board, Msg msg) {
         Turn turn = Signatures.asked(
                 msg instanceof Msg.Pressed ? TrialKeys.diverted(board, told(board, msg)) : told(board, msg));
-        return isFinding(turn.board()) ? new Turn(turn.board().withFinder(), turn.effects()) : turn;
+        Turn minded = turn.with(turn.board().minding(board));
+        return isFinding(minded.board()) ? minded.with(minded.board().withFinder()) : minded;
     }
 
     /** Where machines are found, what finds them is kept with the board, so that drawing it is not what makes it. */
@@ -61,7 +62,7 @@ public final class Update {
         }
         if (msg instanceof Msg.KnockOffSeen knockOff) {
             return Turn.to(board.seen()
-                    .map(last -> board.withSeen(new Known.Seen(last.outlook(), last.tally(), knockOff.chance())))
+                    .map(last -> board.withSeen(last.with(knockOff.chance())))
                     .orElse(board));
         }
         if (msg instanceof Msg.DriftsSeen seen) {
@@ -116,13 +117,26 @@ public final class Update {
         throw new IllegalArgumentException("nothing is done about " + msg);
     }
 
-    /** Who mistyped their PIN is asked for it again, so that what was to be signed is not lost. */
+    /**
+     * Who mistyped their PIN is asked for it again, so that what was to be signed is not lost; nor is what was typed, or decided, for
+     * something that another terminal changed first.
+     */
     private static Turn notDone(Board board, Msg.NotDone not) {
-        Board noted = board.noting(
-                Note.refused(Words.say(not.refusal().name(), not.refusal().values())));
-        return PIN_REFUSALS.contains(not.refusal().name())
-                ? Turn.to(new Signatures(noted).again(not.act(), not.date()))
-                : Turn.to(noted);
+        String refusal = Words.say(not.refusal().name(), not.refusal().values());
+        String sentence = not.earlier()
+                .map(earlier -> refusal + " " + earlier.sentence(board.expectDay()))
+                .orElse(refusal);
+        Board noted = board.noting(Note.refused(sentence));
+        if (PIN_REFUSALS.contains(not.refusal().name())) {
+            return Turn.to(new Signatures(noted).again(not.act(), not.date()));
+        }
+        if (board.overlay().isPresent()) {
+            return Turn.to(noted);
+        }
+        return Turn.to(
+                not.isOvertaken()
+                        ? board.withoutNote().asking(Asks.allTheSame(not.act(), sentence))
+                        : noted.typingAgain());
     }
 
     /** It is offered again like one that was left by Escape; one that somebody has begun meanwhile goes first. */
@@ -275,7 +289,7 @@ public final class Update {
     private static Turn seen(Board board, Msg.Seen seen) {
         Optional<KnockOffChance> knockOff =
                 board.seen().filter(last -> !isAnotherDay(board, seen)).flatMap(Known.Seen::knockOff);
-        Board next = board.withSeen(new Known.Seen(seen.outlook(), seen.tally(), knockOff));
+        Board next = board.withSeen(new Known.Seen(seen.outlook(), seen.tally(), knockOff, seen.change()));
         if (board.screen() instanceof Screen.Loading) {
             next = next.onlyOn(Screen.Places.START);
         }

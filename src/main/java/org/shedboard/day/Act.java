@@ -134,7 +134,8 @@ public sealed interface Act {
     }
 
     /** What a meter shows between two visits, as the owner says it. */
-    record ReadMeter(String machineId, Reading.Unit unit, double value, Reading.Told told, String by) implements Act {}
+    record ReadMeter(String machineId, Reading.Unit unit, double value, Reading.Told told, String by)
+            implements Act, OnMachine {}
 
     /**
      * An owner was rung about a service that is due.
@@ -142,20 +143,21 @@ public sealed interface Act {
      * @param again when to ring again, where they said so
      */
     record NoteRung(String machineId, Rung.Said said, Optional<LocalDate> again, String note, String by)
-            implements Act {}
+            implements Act, OnMachine {}
 
     /** A booked machine has come. */
-    record Arrive(String visitId, Optional<Mud> mud, OptionalInt tag) implements Act {}
+    record Arrive(String visitId, Optional<Mud> mud, OptionalInt tag) implements Act, OnVisit {}
 
     /** A time is promised, or changed with a reason. */
     record SayPromise(String visitId, Instant at, String by, String to, String why, boolean ownersWish)
-            implements Act {}
+            implements Act, OnVisit {}
 
     /** A person starts, or goes on with, a task; the place is needed where the plan does not say it. */
-    record Start(String personId, String visitId, String taskId, Optional<String> placeId) implements Act {}
+    record Start(String personId, String visitId, String taskId, Optional<String> placeId)
+            implements Act, OnVisit, ByPerson {}
 
     /** Whoever is on the task stops for now; the task waits half done. */
-    record Pause(String visitId, String taskId) implements Act {}
+    record Pause(String visitId, String taskId) implements Act, OnVisit {}
 
     /**
      * The hands-on work of a task is over.
@@ -163,7 +165,8 @@ public sealed interface Act {
      * @param rest the mark for the inspection points of this task that have no finding yet; without it they must all have one
      * @param why why those points were not reached, where that is their mark
      */
-    record Finish(String personId, String visitId, String taskId, Optional<Mark> rest, String why) implements Act {
+    record Finish(String personId, String visitId, String taskId, Optional<Mark> rest, String why)
+            implements Act, OnVisit, ByPerson {
         public Finish(String personId, String visitId, String taskId, Optional<Mark> rest) {
             this(personId, visitId, taskId, rest, "");
         }
@@ -175,19 +178,20 @@ public sealed interface Act {
      * @param note what there is to say of it; of a point not reached, why
      */
     record Tick(String personId, String visitId, String pointId, Mark mark, OptionalDouble measured, String note)
-            implements Act {}
+            implements Act, OnVisit, ByPerson {}
 
     /** A visit cannot go on. */
-    record HoldVisit(String visitId, Hold.Reason reason, String note, Optional<Instant> until) implements Act {}
+    record HoldVisit(String visitId, Hold.Reason reason, String note, Optional<Instant> until)
+            implements Act, OnVisit {}
 
     /** A held visit can go on. */
-    record Release(String visitId) implements Act {}
+    record Release(String visitId) implements Act, OnVisit {}
 
     /** The rest of a begun task goes to another person, who starts on it at once. */
-    record HandOver(String visitId, String taskId, String toPersonId) implements Act {}
+    record HandOver(String visitId, String taskId, String toPersonId) implements Act, OnVisit {}
 
     /** Work found on the way is added. */
-    record AddWork(String visitId, List<Wanted> wanted) implements Act {}
+    record AddWork(String visitId, List<Wanted> wanted) implements Act, OnVisit {}
 
     /**
      * The owner was asked about a fix that was found; with a yes the work for it is added.
@@ -195,26 +199,27 @@ public sealed interface Act {
      * @param by id of the person who asked
      * @param of who was asked
      */
-    record OwnerSaid(String visitId, String pointId, OwnersWord.Answer answer, String by, String of) implements Act {}
+    record OwnerSaid(String visitId, String pointId, OwnersWord.Answer answer, String by, String of)
+            implements Act, OnVisit {}
 
     /** A person goes on to work that belongs to no machine. */
-    record DoOther(String personId, Activity.OtherWork.Kind kind) implements Act {}
+    record DoOther(String personId, Activity.OtherWork.Kind kind) implements Act, ByPerson {}
 
     /** A person goes on a break; a task they leave waits half done. */
-    record TakeBreak(String personId, Activity.Break.Kind kind) implements Act {}
+    record TakeBreak(String personId, Activity.Break.Kind kind) implements Act, ByPerson {}
 
     /** A person lends a hand at the machine of this visit; who was on another one goes back to it afterwards. */
-    record Lend(String personId, String visitId) implements Act {}
+    record Lend(String personId, String visitId) implements Act, OnVisit, ByPerson {}
 
     /** Who lent a hand goes back to what they were called away from. */
-    record BringBack(String personId) implements Act {}
+    record BringBack(String personId) implements Act, ByPerson {}
 
     /**
      * A person stops what they are on; gone when {@code leaves} is set.
      *
      * @param at when that was, for who forgot to say so; now when empty
      */
-    record Stop(String personId, boolean leaves, Optional<Instant> at) implements Act {
+    record Stop(String personId, boolean leaves, Optional<Instant> at) implements Act, ByPerson {
         public Stop(String personId, boolean leaves) {
             this(personId, leaves, Optional.empty());
         }
@@ -234,7 +239,7 @@ public sealed interface Act {
 
     /** Other work is planned for a person at a time. */
     record PlanErrand(String personId, Activity.OtherWork.Kind kind, Instant from, int minutes, String note)
-            implements Act {}
+            implements Act, ByPerson {}
 
     /** The person it is planned for goes on it. */
     record RunErrand(String errandId) implements Act {}
@@ -243,13 +248,13 @@ public sealed interface Act {
     record DropErrand(String errandId) implements Act {}
 
     /** What the payer of a line is to be charged for it, in minutes, is agreed. */
-    record AgreeHours(String visitId, String lineId, int minutes) implements Act {}
+    record AgreeHours(String visitId, String lineId, int minutes) implements Act, OnVisit {}
 
     /** The shop's rules for its hours are changed. */
     record SetHoursRules(String by, HoursRules rules) implements Act {}
 
     /** A person comes, or stays until another time than was said at opening. */
-    record BeHere(String personId, Instant until) implements Act {}
+    record BeHere(String personId, Instant until) implements Act, ByPerson {}
 
     /** A hoist is checked, or locked out, in the course of the day. */
     record CheckHoist(OpenDay.Checked checked) implements Act {}
@@ -259,7 +264,7 @@ public sealed interface Act {
      *
      * @param handed how it was handed over; a machine that is not to be ridden does not go without
      */
-    record Collect(String visitId, Optional<Handed> handed) implements Act {
+    record Collect(String visitId, Optional<Handed> handed) implements Act, OnVisit {
         /**
          * Who handed a machine over.
          *
@@ -271,10 +276,10 @@ public sealed interface Act {
     }
 
     /** A booking will not come: cancelled by the owner, or a no-show. */
-    record CallOff(String visitId, boolean noShow) implements Act {}
+    record CallOff(String visitId, boolean noShow) implements Act, OnVisit {}
 
     /** A property's machines are washed down first from now on, or are no longer; what has begun stays as it is. */
-    record SetWashDown(String ownerId, boolean first) implements Act {}
+    record SetWashDown(String ownerId, boolean first) implements Act, OnOwner {}
 
     /** What makers ask for, in place of what was known of it before. */
     record SetNotices(List<Notice> notices) implements Act {
@@ -289,7 +294,7 @@ public sealed interface Act {
      * @param machineId the machine, where it is on the books
      * @param label what it is called; as on the books when blank
      */
-    record LendMachine(String visitId, Optional<String> machineId, String label) implements Act {}
+    record LendMachine(String visitId, Optional<String> machineId, String label) implements Act, OnVisit {}
 
     /** It came back. */
     record GetBack(String loanId) implements Act {}
@@ -302,36 +307,37 @@ public sealed interface Act {
      *
      * @param part the part's name on the line
      */
-    record FitPart(String visitId, String lineId, String part, String itemId, String personId) implements Act {}
+    record FitPart(String visitId, String lineId, String part, String itemId, String personId)
+            implements Act, OnVisit, ByPerson, OnItem {}
 
     /**
      * So much of an item is on the shelf, as somebody counted.
      *
      * @param bin where it lies; where it lay before when empty
      */
-    record CountStock(String itemId, Amount amount, Optional<String> bin, String by) implements Act {}
+    record CountStock(String itemId, Amount amount, Optional<String> bin, String by) implements Act, OnItem {}
 
     /**
      * An item is ordered.
      *
      * @param due when it is expected; after the days it usually takes when empty
      */
-    record OrderStock(String itemId, Amount amount, Optional<Instant> due, String by) implements Act {}
+    record OrderStock(String itemId, Amount amount, Optional<Instant> due, String by) implements Act, OnItem {}
 
     /** What was ordered is here. */
     record OrderCame(String orderId, String by) implements Act {}
     /** What the register says of a machine is put right; all four are as they are to be from now on. */
     record CorrectMachine(String machineId, String label, OptionalInt modelYear, String number, int massKg)
-            implements Act {}
+            implements Act, OnMachine {}
 
     /** An owner's name and telephone are put right. */
-    record CorrectOwner(String ownerId, String name, String phone) implements Act {}
+    record CorrectOwner(String ownerId, String name, String phone) implements Act, OnOwner {}
 
     /** Two records are of one machine: all that names the other one names the one that is kept. */
     record MergeMachines(String keepId, String otherId) implements Act {}
 
     /** An owner asked to be forgotten: name and telephone are erased wherever they stand; hours and history are kept. */
-    record ForgetOwner(String ownerId) implements Act {}
+    record ForgetOwner(String ownerId) implements Act, OnOwner {}
 
     /**
      * One figure of the catalogue is put right.
@@ -358,11 +364,36 @@ public sealed interface Act {
      *
      * @param pin what is empty is for the plan to say
      */
-    record PinTask(String visitId, String taskId, TaskPin pin) implements Act {}
+    record PinTask(String visitId, String taskId, TaskPin pin) implements Act, OnVisit {}
 
     /** Nothing is insisted on for a task any more. */
-    record LiftPin(String visitId, String taskId) implements Act {}
+    record LiftPin(String visitId, String taskId) implements Act, OnVisit {}
 
     /** The day is over: from here on it changes only by correction. */
     record CloseDay(String by) implements Act {}
+
+    /** An act about a visit. */
+    interface OnVisit {
+        String visitId();
+    }
+
+    /** An act of a person, or about what a person is on. */
+    interface ByPerson {
+        String personId();
+    }
+
+    /** An act about a machine, whether it is here or not. */
+    interface OnMachine {
+        String machineId();
+    }
+
+    /** An act about an owner. */
+    interface OnOwner {
+        String ownerId();
+    }
+
+    /** An act about an item of the shelf. */
+    interface OnItem {
+        String itemId();
+    }
 }

@@ -51,6 +51,13 @@ public record JournalRow(long id, Instant at, String who, String terminal, Strin
         return lines().map(line -> line.split("[ ;]", 2)[0]).collect(Collectors.toSet());
     }
 
+    /** The parts of the keys of all rows that it tells of, whatever their tables; ids, which have no blanks, among them. */
+    public Set<String> keys() {
+        return lines().flatMap(
+                        line -> Arrays.stream(line.split("; ", 2)[0].split(" ")).skip(1))
+                .collect(Collectors.toSet());
+    }
+
     /** The first parts of the keys of the rows of a table that it tells of; ids, which have no blanks. */
     public Set<String> keysIn(String table) {
         return lines().filter(line -> line.startsWith(table + " "))

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.Day;
 import org.shedboard.forecast.Experience;
 import org.shedboard.hours.Activity;
@@ -67,9 +68,10 @@ class LearningTest {
     @Test
     void a_change_that_finishes_nothing_leaves_what_was_learned_as_it_is_and_a_correction_does_not() {
         try (Workshop workshop = open()) {
-            Experience before = workshop.day().books().experience();
+            AsSeen seen = workshop.seen();
+            Experience before = seen.day().books().experience();
             done("take-in", "--class", "quad", "--owner", "Newly Come", "--work", "o", "--mud", "0", "--tag", "20");
-            assertTrue(workshop.hasMovedOn());
+            assertTrue(workshop.hasMovedOn(seen));
             assertSame(before, workshop.day().books().experience());
             ClockEntry wrong = onFinishedWork(workshop.day(), "P2");
             String from = LocalTime.ofInstant(wrong.from(), workshop.zone()).toString();

@@ -100,7 +100,7 @@ public final class ScaleCount {
                 shop.carryOut(new Act.SetWashDown(machine.ownerId(), true), "P1");
                 see(shop);
             }));
-            all.add(best("board: looked at where nothing changed", shop::hasMovedOn));
+            all.add(best("board: looked at where nothing changed", shop::newestChange));
             Day day = shop.day();
             Finder finder = Finder.of(day.books().owners(), day.books().machines(), List.of());
             all.add(best(

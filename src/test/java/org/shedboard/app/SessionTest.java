@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.shedboard.day.Act;
 import org.shedboard.look.Scheme;
 import org.shedboard.store.Address;
 import org.shedboard.term.Display;
@@ -174,6 +176,37 @@ class SessionTest {
         await("First: ");
         terminal.type("0");
         await("Tussock Flat Machinery");
+    }
+
+    /** What was typed before is in the act, and needs no typing again. */
+    @Test
+    void who_comes_second_is_told_who_was_first_and_does_it_all_the_same_by_one_key() {
+        await("Tussock Flat Machinery");
+        terminal.type("9p");
+        await("When is 9 (Marrowby, Dry Gully) promised?");
+        IntStream.range(0, 20).forEach(i -> terminal.press(KeyType.Backspace));
+        terminal.type("1530");
+        terminal.press(KeyType.Enter);
+        await("Why");
+        terminal.type("belt not in");
+        terminal.press(KeyType.Enter);
+        await("Whose wish");
+        promiseElsewhere();
+        terminal.type("2");
+        await("Save yours all the same?");
+        await("Tobin was first, at 09:4");
+        terminal.type("1");
+        await("The promise for 9 (Marrowby, Dry Gully) is recorded.");
+        await(" saved");
+    }
+
+    private void promiseElsewhere() {
+        Address there = new Address.InHome(Homes.demonstration(home));
+        try (Workshop other = Workshop.open(there, "board", Optional.of(MORNING))) {
+            String visit = other.day().findByTag(9).orElseThrow().id();
+            Instant at = other.now().plus(Duration.ofHours(6));
+            Quads.expectDone(other.carryOut(new Act.SayPromise(visit, at, "P2", "Marrowby", "tyre", true), "P2"));
+        }
     }
 
     @Test

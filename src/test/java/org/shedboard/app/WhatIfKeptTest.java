@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.day.Act;
+import org.shedboard.day.AsSeen;
 import org.shedboard.day.Day;
 import org.shedboard.day.Outcome;
 import org.shedboard.day.Outlook;
@@ -68,11 +69,12 @@ class WhatIfKeptTest {
     @Test
     void where_the_last_act_cannot_be_nothing_of_the_first_is_saved() {
         try (Workshop workshop = open()) {
-            Day day = workshop.day();
+            AsSeen seen = workshop.seen();
+            Day day = seen.day();
             Act over = new Act.BeHere(day.inCharge(), workshop.now().minusSeconds(60));
             Outcome outcome = workshop.keep(new WhatIf(List.of(lockOut(day), over)), day.inCharge());
             assertTrue(outcome instanceof Outcome.Refused);
-            assertFalse(workshop.hasMovedOn());
+            assertFalse(workshop.hasMovedOn(seen));
             assertEquals(day.opening(), workshop.day().opening());
         }
     }

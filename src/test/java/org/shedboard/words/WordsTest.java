@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.app.command.CheckUp;
 import org.shedboard.board.Deed;
 import org.shedboard.board.NamedScreen;
@@ -181,14 +182,16 @@ class WordsTest {
         assertEquals(wanted, there);
     }
 
-    @Test
-    void every_act_has_a_sentence_for_when_it_is_done() {
+    /** One to whoever did it, and one to whoever was about to do the same at another terminal. */
+    @ParameterizedTest
+    @ValueSource(strings = {"done.", "did."})
+    void every_act_has_a_sentence_for_when_it_is_done(String prefix) {
         Set<String> acts = new TreeSet<>();
         for (Class<?> act : Act.class.getPermittedSubclasses()) {
-            acts.add("done." + act.getSimpleName());
+            acts.add(prefix + act.getSimpleName());
         }
         Set<String> there = new TreeSet<>();
-        NAMES.stream().filter(name -> name.startsWith("done.")).forEach(there::add);
+        NAMES.stream().filter(name -> name.startsWith(prefix)).forEach(there::add);
         assertEquals(acts, there);
     }
 
@@ -207,7 +210,7 @@ class WordsTest {
                 .filter(name -> !said.contains(name))
                 .filter(name -> constants.stream().noneMatch(name::startsWith))
                 .filter(name -> !isOfRounding(name))
-                .filter(name -> !name.startsWith("done.") && !name.startsWith("key."))
+                .filter(name -> !name.startsWith("done.") && !name.startsWith("did.") && !name.startsWith("key."))
                 .filter(name -> !name.startsWith("shedboard.") && !name.startsWith("mixinStandardHelpOptions."))
                 .toList();
         assertEquals(List.of(), unused);
