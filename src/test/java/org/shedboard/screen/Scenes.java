@@ -12,12 +12,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.shedboard.board.Board;
+import org.shedboard.board.Earlier;
 import org.shedboard.board.Key;
 import org.shedboard.board.Msg;
 import org.shedboard.board.NextPoint;
 import org.shedboard.board.Screen;
 import org.shedboard.day.Act;
 import org.shedboard.day.Posted;
+import org.shedboard.day.Refusal;
 import org.shedboard.estimate.Catalogue;
 import org.shedboard.estimate.Figure;
 import org.shedboard.grid.Grid;
@@ -500,6 +502,8 @@ final class Scenes {
                 "saving",
                 () -> demonstration().withSlowRecords().type("12s").press(Key.ENTER));
         add("board", "refused", () -> demonstration().type("12r"));
+        add("board", "overtaken", () -> elsewhereFirst("overtaken", true));
+        add("board", "refused-after-another", () -> elsewhereFirst("is_held", false));
         add("board", "later-promise-missed", () -> demonstration().later(180));
         add("board", "awkward-names", Scenes::awkward);
     }
@@ -932,5 +936,23 @@ final class Scenes {
                     Optional.empty()));
         }
         return rehearsal;
+    }
+
+    /** An act about the first machine of the board has not come about, for another terminal was first. */
+    private static Rehearsal elsewhereFirst(String refusal, boolean isOvertaken) {
+        Rehearsal board = demonstration();
+        Visit visit = board.day().findByTag(7).orElseThrow();
+        Earlier theirs = new Earlier(
+                "P2",
+                board.day().origin().plusSeconds(34_680),
+                "HoldVisit",
+                Optional.of(visit.id()),
+                Optional.of("washpad"));
+        return board.told(new Msg.NotDone(
+                new Act.Release(visit.id()),
+                Optional.empty(),
+                new Refusal(refusal, List.of("7 (Quillgate, Nettle Flat)")),
+                Optional.of(theirs),
+                isOvertaken));
     }
 }
