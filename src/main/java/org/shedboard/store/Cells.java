@@ -8,10 +8,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,37 +20,42 @@ import java.util.function.Function;
 
 /** One row of a table, by column name, on its way in or out. */
 final class Cells {
-    private final Table table;
-    private final Map<String, Object> contents = new LinkedHashMap<>();
+    /** Stands where nothing was said yet, not even that there is nothing. */
+    private static final Object UNSAID = new Object();
 
-    private Cells(Table table) {
+    private final Table table;
+    /** In the order of the table's columns. */
+    private final Object[] contents;
+
+    private Cells(Table table, Object[] contents) {
         this.table = table;
+        this.contents = contents;
     }
 
     static Cells in(Table table) {
-        return new Cells(table);
+        Object[] contents = new Object[table.columns().size()];
+        Arrays.fill(contents, UNSAID);
+        return new Cells(table, contents);
     }
 
-    /** The row that the database stands at. */
+    /** The row that the database stands at, of just the table's columns in their order. */
     static Cells read(Table table, ResultSet row) throws SQLException {
-        Cells cells = new Cells(table);
-        for (Column column : table.columns()) {
-            cells.contents.put(column.name(), column.read(row));
+        Object[] contents = new Object[table.columns().size()];
+        for (int i = 0; i < contents.length; i++) {
+            contents[i] = table.columns().get(i).read(row, i + 1);
         }
-        return cells;
+        return new Cells(table, contents);
     }
 
     /** With this content, taken apart to what a column can hold. */
     Cells set(String column, Object content) {
-        contents.put(table.expectColumn(column).name(), plain(content));
+        contents[table.positionOf(column)] = plain(content);
         return this;
     }
 
     /** A copy with this content. */
     Cells with(String column, Object content) {
-        Cells copy = new Cells(table);
-        copy.contents.putAll(contents);
-        return copy.set(column, content);
+        return new Cells(table, contents.clone()).set(column, content);
     }
 
     private static Object plain(Object content) {
@@ -92,10 +96,11 @@ final class Cells {
     }
 
     Object expectSet(String column) {
-        if (!contents.containsKey(column)) {
+        Object content = contents[table.positionOf(column)];
+        if (content == UNSAID) {
             throw new IllegalStateException("nothing was said for %s.%s".formatted(table.name(), column));
         }
-        return contents.get(column);
+        return content;
     }
 
     /** What tells this row apart from the others of its table. */
@@ -107,19 +112,21 @@ final class Cells {
     String toLine(Optional<Cells> other) {
         StringBuilder line = new StringBuilder(table.name());
         key().forEach(part -> line.append(' ').append(part));
-        contents.forEach((column, content) -> {
+        for (Column each : table.columns()) {
+            String column = each.name();
+            Object content = expectSet(column);
             boolean isNews = other.isEmpty()
                     ? content != null
-                    : !Objects.equals(content, other.get().contents.get(column));
+                    : !Objects.equals(content, other.get().expectSet(column));
             if (isNews && !table.key().contains(column)) {
                 line.append("; ").append(column).append(' ').append(content == null ? "-" : content);
             }
-        });
+        }
         return Listed.escape(line.toString());
     }
 
     boolean holdsSameAs(Cells other) {
-        return contents.equals(other.contents);
+        return Arrays.equals(contents, other.contents);
     }
 
     /** The row as a value; a row that makes none is damage, named by table and key. */

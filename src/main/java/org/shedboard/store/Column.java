@@ -32,9 +32,13 @@ record Column(String name, Type type) {
         }
     }
 
-    /** The content of this column in the current row; null where there is none. */
-    Object read(ResultSet row) throws SQLException {
-        Object content = row.getObject(name, type.asRead);
+    /**
+     * The content of this column in the current row; null where there is none.
+     *
+     * @param index which column of the row it is, from 1
+     */
+    Object read(ResultSet row, int index) throws SQLException {
+        Object content = row.getObject(index, type.asRead);
         return content instanceof OffsetDateTime time ? time.toInstant() : content;
     }
 

@@ -80,10 +80,17 @@ record Table(String name, List<Column> columns, List<String> key, Optional<Strin
     }
 
     Column expectColumn(String wanted) {
-        return columns.stream()
-                .filter(column -> column.name().equals(wanted))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("table %s has no column %s".formatted(name, wanted)));
+        return columns.get(positionOf(wanted));
+    }
+
+    /** Which of the columns it is, from 0. */
+    int positionOf(String wanted) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).name().equals(wanted)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("table %s has no column %s".formatted(name, wanted));
     }
 
     private List<String> names() {
