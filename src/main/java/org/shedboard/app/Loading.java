@@ -1,7 +1,6 @@
 package org.shedboard.app;
 
 import java.io.InputStream;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
@@ -48,8 +47,10 @@ final class Loading {
     /** What {@code export} wrote. */
     Answer records(InputStream in) {
         workshops.expectToWork();
-        Path home = Homes.expectHome(address);
-        return Loaded.of(home, Store.load(home, in));
+        if (address instanceof Address.AtServer) {
+            throw new CannotDo("command.load.at_server");
+        }
+        return Loaded.of(address.said(), Store.load(address, in));
     }
 
     private static <T> T expect(Reading<T> reading) {

@@ -1,5 +1,6 @@
 package org.shedboard.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
@@ -30,14 +31,17 @@ final class Safeguarding {
     Answer restore(RestoreCommand asked) {
         workshops.expectToWork();
         Restore restore = new Restore(Homes.expectHome(workshops.place()), LocalDateTime.now(), asked.withChanges());
-        Restore.Restored restored = asked.isNewest()
-                ? restore.newest(asked.isTry())
-                : restore.from(asked.file().toAbsolutePath(), asked.isTry());
+        Restore.Restored restored = asked.isNewest() ? restore.newest(asked.isTry()) : named(restore, asked);
         return asked.answer(new RestoreCommand.Outcome(
                 restored.backup(),
                 restored.skipped(),
                 restored.redone(),
                 restored.lost(),
                 restored.kept().map(Path::toString).orElse("")));
+    }
+
+    private static Restore.Restored named(Restore restore, RestoreCommand asked) {
+        Path place = asked.file().toAbsolutePath();
+        return Files.isDirectory(place) ? restore.newestIn(place, asked.isTry()) : restore.from(place, asked.isTry());
     }
 }

@@ -1,7 +1,6 @@
 package org.shedboard.app;
 
 import java.net.InetSocketAddress;
-import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -54,7 +53,7 @@ final class ServeRun {
         InetSocketAddress where = new InetSocketAddress(listen.host(), listen.port());
         try (Workshop workshop =
                         Workshop.open(place, TERMINAL, program.globals().at());
-                Serving serving = Serving.start(place.home(), where, Instant.now(), asked.isNewPassword())) {
+                Serving serving = Serving.start(place.home(), where, asked.isNewPassword())) {
             program.answer(told(workshop, serving, where).answer());
             lookAfter(workshop);
         }

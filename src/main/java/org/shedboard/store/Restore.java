@@ -48,8 +48,13 @@ public final class Restore {
 
     /** The newest backup of the home that is whole. */
     public Restored newest(boolean isTry) {
+        return newestIn(home.backups(), isTry);
+    }
+
+    /** The newest backup that is whole in a directory, such as a second place for them. */
+    public Restored newestIn(Path directory, boolean isTry) {
         List<Path> skipped = new ArrayList<>();
-        for (Path file : Backups.in(home.backups()).all()) {
+        for (Path file : Backups.in(directory).all()) {
             try {
                 Restored restored = from(file, isTry);
                 return new Restored(
@@ -64,9 +69,10 @@ public final class Restore {
         throw new StoreFailure(
                 StoreFailure.Kind.NO_BACKUP,
                 skipped.isEmpty()
-                        ? "there is no backup in %s; name one: shedboard restore FILE".formatted(home.backups())
-                        : "none of the %d backups in %s is whole; name one from another place: shedboard restore FILE"
-                                .formatted(skipped.size(), home.backups()));
+                        ? "there is no backup in %s; name one, or where they are: shedboard restore FILE or DIR"
+                                .formatted(directory)
+                        : "none of the %d backups in %s is whole; name another place: shedboard restore DIR"
+                                .formatted(skipped.size(), directory));
     }
 
     /**

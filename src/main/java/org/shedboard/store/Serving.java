@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.Optional;
 import org.shedboard.wire.Credentials;
 import org.shedboard.wire.Fingerprint;
@@ -24,9 +23,9 @@ public final class Serving implements AutoCloseable {
     private final Optional<Credentials> drawn;
     private final TunnelServer server;
 
-    private Serving(Home home, InetSocketAddress where, Instant now, boolean anew) throws IOException {
+    private Serving(Home home, InetSocketAddress where, boolean anew) throws IOException {
         this.home = home;
-        this.key = ShopKey.in(directory(home).resolve("key.p12"), now);
+        this.key = ShopKey.in(directory(home).resolve("key.p12"));
         this.drawn = anew || !hasPassword(home) ? Optional.of(draw(home)) : Optional.empty();
         this.server = TunnelServer.start(where, key, Password.in(passwordFile(home)), this::connect);
     }
@@ -36,10 +35,10 @@ public final class Serving implements AutoCloseable {
      *
      * @param anew whether another password is made although there is one, which then lets nobody in any more
      */
-    public static Serving start(Path directory, InetSocketAddress where, Instant now, boolean anew) {
+    public static Serving start(Path directory, InetSocketAddress where, boolean anew) {
         Home home = Home.at(directory).real();
         try {
-            return new Serving(home, where, now, anew);
+            return new Serving(home, where, anew);
         } catch (IOException taken) {
             throw new StoreFailure(
                     StoreFailure.Kind.UNREACHABLE,

@@ -120,28 +120,35 @@ public final class Store implements AutoCloseable {
     }
 
     /**
-     * Makes a shop in an empty home of what was written by {@link #export}.
+     * Makes a shop of what was written by {@link #export}, in an empty home or in a database that has none by that name.
      *
-     * @return how many rows it has
+     * @return how many rows were read
      */
-    public static long load(Path home, InputStream records) {
-        if (exists(home)) {
+    public static long load(Address to, InputStream records) {
+        if (exists(to)) {
             throw new StoreFailure(
                     StoreFailure.Kind.SHOP_EXISTS,
-                    "there is a shop in %s already; records are loaded into an empty home only"
-                            .formatted(home.toAbsolutePath()));
+                    "there is a shop in %s already; records are loaded only where there is none".formatted(to.said()));
         }
-        makeHome(home);
-        Home place = Home.at(home).real();
+        makeHome(to.home());
+        Home place = Home.at(to.home()).real();
         try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
             long rows = RecordsFile.read(records, arrival.home(), new Schema(Migration.all()))
                     .rows();
             arrival.bringForward();
             arrival.expectSound();
-            new ChangeFiles(place).setAside();
-            arrival.take(place);
+            if (to instanceof Address.AtDatabase database) {
+                move(new Address.InHome(arrival.home().directory()), database);
+            } else {
+                new ChangeFiles(place).setAside();
+                arrival.take(place);
+            }
             return rows;
         }
+    }
+
+    public static long load(Path home, InputStream records) {
+        return load(new Address.InHome(home), records);
     }
 
     /** Whether a file that begins so is one of records. */

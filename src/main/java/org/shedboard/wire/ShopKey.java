@@ -1,20 +1,12 @@
 package org.shedboard.wire;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
-import java.security.KeyPair;
-import java.security.KeyPairGenerator;
 import java.security.KeyStore;
-import java.security.PrivateKey;
-import java.security.cert.Certificate;
 import java.security.cert.X509Certificate;
-import java.security.spec.ECGenParameterSpec;
-import java.time.Duration;
-import java.time.Instant;
 import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
 import org.shedboard.disk.OwnersFile;
@@ -23,9 +15,7 @@ import org.shedboard.disk.OwnersFile;
 public final class ShopKey {
     private static final String ENTRY = "shop";
     /** What the format wants; it guards nothing, the file's permissions do. */
-    private static final char[] FORMALITY = "shedboard".toCharArray();
-    /** For terminals whose clock is behind. */
-    private static final Duration BEFORE = Duration.ofDays(1);
+    private static final String FORMALITY = "shedboard";
 
     private final KeyStore store;
     private final X509Certificate certificate;
@@ -38,14 +28,14 @@ public final class ShopKey {
         }
     }
 
-    /** The key in this file, made at this moment when there is none. */
-    public static ShopKey in(Path file, Instant now) {
+    /** The key in this file, made when there is none. */
+    public static ShopKey in(Path file) {
         try {
             if (!Files.exists(file)) {
-                OwnersFile.write(file, bytes(made(now)));
+                OwnersFile.write(file, KeyTool.store(file.toAbsolutePath().getParent(), ENTRY, FORMALITY));
             }
             KeyStore store = KeyStore.getInstance("PKCS12");
-            store.load(new ByteArrayInputStream(Files.readAllBytes(file)), FORMALITY);
+            store.load(new ByteArrayInputStream(Files.readAllBytes(file)), FORMALITY.toCharArray());
             return new ShopKey(store);
         } catch (IOException | GeneralSecurityException problem) {
             throw new WireFailure(
@@ -54,24 +44,6 @@ public final class ShopKey {
                             .formatted(file, problem.getMessage()),
                     problem);
         }
-    }
-
-    private static KeyStore made(Instant now) throws GeneralSecurityException, IOException {
-        KeyPairGenerator generator = KeyPairGenerator.getInstance("EC");
-        generator.initialize(new ECGenParameterSpec("secp256r1"));
-        KeyPair pair = generator.generateKeyPair();
-        Certificate[] chain = {SelfSigned.of(pair, now.minus(BEFORE))};
-        PrivateKey key = pair.getPrivate();
-        KeyStore store = KeyStore.getInstance("PKCS12");
-        store.load(null, FORMALITY);
-        store.setKeyEntry(ENTRY, key, FORMALITY, chain);
-        return store;
-    }
-
-    private static byte[] bytes(KeyStore store) throws GeneralSecurityException, IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        store.store(bytes, FORMALITY);
-        return bytes.toByteArray();
     }
 
     public Fingerprint fingerprint() {
@@ -86,7 +58,7 @@ public final class ShopKey {
     SSLContext context() {
         try {
             KeyManagerFactory keys = KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
-            keys.init(store, FORMALITY);
+            keys.init(store, FORMALITY.toCharArray());
             SSLContext context = SSLContext.getInstance(Tunnel.PROTOCOL);
             context.init(keys.getKeyManagers(), null, null);
             return context;

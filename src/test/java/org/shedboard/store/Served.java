@@ -2,13 +2,11 @@ package org.shedboard.store;
 
 import java.net.InetSocketAddress;
 import java.nio.file.Path;
-import java.time.Instant;
 import org.shedboard.wire.Credentials;
 import org.shedboard.wire.Ticket;
 
 /** A shop that is served by this process, and terminals that have joined it. */
 public final class Served implements AutoCloseable {
-    private static final Instant NOW = Instant.parse("2026-11-27T08:00:00Z");
     private static final String HOST = "127.0.0.1";
 
     private final Store owner;
@@ -24,7 +22,7 @@ public final class Served implements AutoCloseable {
     /** Serves the shop in this home, with a name and password made for it. */
     public static Served at(Path home) {
         Store owner = Store.open(home);
-        Serving serving = Serving.start(home, new InetSocketAddress(HOST, 0), NOW, true);
+        Serving serving = Serving.start(home, new InetSocketAddress(HOST, 0), true);
         Credentials drawn = serving.drawn().orElseThrow();
         return new Served(owner, serving, new Ticket(serving.fingerprint(), drawn));
     }
@@ -32,7 +30,7 @@ public final class Served implements AutoCloseable {
     /** Serves it once more at the same place, as after a restart, for those who joined before. */
     public Served again(Path home) {
         Store opened = Store.open(home);
-        return new Served(opened, Serving.start(home, serving.address(), NOW, false), ticket);
+        return new Served(opened, Serving.start(home, serving.address(), false), ticket);
     }
 
     /** Where a terminal that keeps its own things in this directory finds the records. */

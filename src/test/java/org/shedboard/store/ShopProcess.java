@@ -8,7 +8,6 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -110,7 +109,7 @@ final class ShopProcess implements AutoCloseable {
 
     /** Serves at this port, 0 for any, until the process ends; says the port and, the first time, by what terminals are let in. */
     private static String serve(Path home, int port) {
-        Serving serving = Serving.start(home, new InetSocketAddress("127.0.0.1", port), Instant.EPOCH, false);
+        Serving serving = Serving.start(home, new InetSocketAddress("127.0.0.1", port), false);
         String said = serving.address().getPort() + " " + serving.fingerprint().hex();
         return serving.drawn()
                 .map(drawn -> said + " " + drawn.name() + " " + drawn.password())

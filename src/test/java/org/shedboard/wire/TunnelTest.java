@@ -16,7 +16,6 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.AfterEach;
@@ -27,7 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 @Timeout(60)
 class TunnelTest {
-    private static final Instant NOW = Instant.parse("2026-11-27T08:00:00Z");
     private static final String HOST = "127.0.0.1";
 
     @TempDir
@@ -44,7 +42,7 @@ class TunnelTest {
     void start() throws IOException {
         echo = new ServerSocket(0, 5, InetAddress.getByName(HOST));
         Splice.run("echo", this::echo);
-        key = ShopKey.in(directory.resolve("key.p12"), NOW);
+        key = ShopKey.in(directory.resolve("key.p12"));
         server = serve(key);
     }
 
@@ -106,7 +104,7 @@ class TunnelTest {
 
     @Test
     void whoever_answers_with_another_key_is_told_nothing() throws IOException {
-        ShopKey other = ShopKey.in(directory.resolve("other.p12"), NOW);
+        ShopKey other = ShopKey.in(directory.resolve("other.p12"));
         WireFailure failure = assertThrows(
                 WireFailure.class,
                 () -> tunnel(other.fingerprint(), credentials).open("records"));

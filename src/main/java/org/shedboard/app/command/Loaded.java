@@ -1,6 +1,5 @@
 package org.shedboard.app.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.shedboard.day.Setup;
 import org.shedboard.estimate.Catalogue;
@@ -19,9 +18,9 @@ public final class Loaded {
     }
 
     /** Of all the records of a shop. */
-    public static Answer of(Path home, long rows) {
+    public static Answer of(String place, long rows) {
         Tree tree = new Tree().put("loaded", "records").put("rows", rows);
-        return new Answer(List.of(Words.say("command.load.records", rows, home)), tree.fields());
+        return new Answer(List.of(Words.say("command.load.records", rows, place)), tree.fields());
     }
 
     public static Answer of(Setup setup) {
