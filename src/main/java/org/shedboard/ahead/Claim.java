@@ -12,7 +12,7 @@ public record Claim<K>(K what, Set<String> by, int minutes) {
     public Claim {
         by = Set.copyOf(by);
         if (minutes < 0) {
-            throw new IllegalArgumentException("%s cannot take %d minutes".formatted(what, minutes));
+            throw new IllegalArgumentException("%s cannot take %s minutes".formatted(what, minutes));
         }
     }
 

@@ -14,7 +14,7 @@ final class BadFile extends RuntimeException {
     private final transient List<Fault> faults;
 
     BadFile(List<Fault> faults) {
-        super("%d faults, the first: %s".formatted(faults.size(), faults.get(0)), null, false, false);
+        super("%s faults, the first: %s".formatted(faults.size(), faults.get(0)), null, false, false);
         this.faults = List.copyOf(faults);
     }
 

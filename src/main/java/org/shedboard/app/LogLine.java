@@ -30,7 +30,7 @@ final class LogLine {
         Matcher fault = FAULT.matcher(line);
         return fault.matches()
                 ? now + " " + told(fault, line, dropped)
-                : "%s (%d characters that are not kept)".formatted(now, line.length() + dropped);
+                : "%s (%s characters that are not kept)".formatted(now, line.length() + dropped);
     }
 
     private static String told(Matcher fault, String line, int dropped) {
@@ -39,7 +39,7 @@ final class LogLine {
             return said + fault.group(2);
         }
         Matcher number = ERROR_NUMBER.matcher(line);
-        return "%s%s (a message of %d characters that is not kept)%s"
+        return "%s%s (a message of %s characters that is not kept)%s"
                 .formatted(
                         said,
                         fault.group(2),

@@ -22,7 +22,7 @@ record TerminalName(String kind, String machine, String process) {
 
     /** One more of this kind in this process. */
     static TerminalName next(String kind) {
-        String process = "%d.%d".formatted(ProcessHandle.current().pid(), OPENED.incrementAndGet());
+        String process = "%s.%s".formatted(ProcessHandle.current().pid(), OPENED.incrementAndGet());
         return new TerminalName(kind, MACHINE, process);
     }
 

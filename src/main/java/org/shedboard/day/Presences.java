@@ -19,7 +19,7 @@ public final class Presences {
         List<ClockEntry> entries = new ArrayList<>();
         for (Attendance attendance : opening.attendances()) {
             entries.add(new ClockEntry(
-                    "A%s.%d".formatted(opening.date(), entries.size() + 1),
+                    "A%s.%s".formatted(opening.date(), entries.size() + 1),
                     attendance.personId(),
                     new Activity.AtWork(),
                     attendance.from(),

@@ -24,7 +24,7 @@ public final class AtMost extends FilterInputStream {
         private static final long serialVersionUID = 1L;
 
         TooLarge(long most) {
-            super("it is larger than the %d MB that are read".formatted(most >> 20));
+            super("it is larger than the %s MB that are read".formatted(most >> 20));
         }
     }
 

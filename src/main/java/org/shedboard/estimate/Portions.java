@@ -26,7 +26,7 @@ final class Portions {
     static List<Integer> of(List<Integer> before, int total) {
         if (total < before.size()) {
             throw new IllegalArgumentException(
-                    "%d minutes are not enough for %d points".formatted(total, before.size()));
+                    "%s minutes are not enough for %s points".formatted(total, before.size()));
         }
         Portions portions = new Portions(before, total);
         for (int left = total - portions.sum(); left > 0; left--) {

@@ -13,7 +13,7 @@ public record WashDown(int signMinutes, int padMinutes) {
     public WashDown {
         if (signMinutes < 1 || padMinutes < 1) {
             throw new IllegalArgumentException(
-                    "a wash-down cannot take %d + %d minutes".formatted(signMinutes, padMinutes));
+                    "a wash-down cannot take %s + %s minutes".formatted(signMinutes, padMinutes));
         }
     }
 }

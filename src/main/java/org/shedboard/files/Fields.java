@@ -369,7 +369,7 @@ public final class Fields {
         int length = value.stringValue().length();
         if (length > LONGEST_TEXT) {
             faults.add(
-                    new Fault(place, "is %d characters long, and at most %d are read".formatted(length, LONGEST_TEXT)));
+                    new Fault(place, "is %s characters long, and at most %s are read".formatted(length, LONGEST_TEXT)));
             return Optional.empty();
         }
         return Optional.of(value.stringValue());

@@ -38,7 +38,7 @@ public final class Belief {
      */
     public static Belief of(double[] means, double[] precisions, double scatter, int degrees) {
         if (means.length != precisions.length || degrees < 1 || !(scatter > 0)) {
-            throw new IllegalArgumentException("no belief of %d means and %d precisions, scatter %s worth %d values"
+            throw new IllegalArgumentException("no belief of %s means and %s precisions, scatter %s worth %s values"
                     .formatted(means.length, precisions.length, scatter, degrees));
         }
         Triangle triangle = Triangle.empty(means.length);

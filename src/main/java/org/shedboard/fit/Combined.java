@@ -22,7 +22,7 @@ public final class Combined {
      */
     public static LogNormal of(List<LogNormal> parts, double[][] sharedLogCovariance) {
         if (parts.isEmpty() || parts.size() != sharedLogCovariance.length) {
-            throw new IllegalArgumentException("%d parts do not go with %d rows of what they share"
+            throw new IllegalArgumentException("%s parts do not go with %s rows of what they share"
                     .formatted(parts.size(), sharedLogCovariance.length));
         }
         Combined sum = new Combined(parts, sharedLogCovariance);

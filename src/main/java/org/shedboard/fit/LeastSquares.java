@@ -20,7 +20,7 @@ final class LeastSquares {
         int width = design.length == 0 ? 0 : design[0].length;
         if (width == 0 || design.length < width || design.length != observed.length) {
             throw new IllegalArgumentException(
-                    "%d rows of %d columns do not go with %d values".formatted(design.length, width, observed.length));
+                    "%s rows of %s columns do not go with %s values".formatted(design.length, width, observed.length));
         }
         Triangle triangle = Triangle.of(design, observed);
         if (!triangle.isFull(OWN_PART)) {

@@ -23,7 +23,7 @@ final class StudentT {
     static double quantile(double probability, int degrees) {
         if (!(probability > 0 && probability < 1) || degrees < 1) {
             throw new IllegalArgumentException(
-                    "no quantile at %s for %d degrees of freedom".formatted(probability, degrees));
+                    "no quantile at %s for %s degrees of freedom".formatted(probability, degrees));
         }
         return degrees < MANY
                 ? StrictMath.tan(angle(probability, degrees)) * StrictMath.sqrt(degrees)

@@ -21,7 +21,7 @@ public record Foresight(Experience experience, int packedPercent) {
     public Foresight {
         if (packedPercent < LEAST_PERCENT || packedPercent > MOST_PERCENT) {
             throw new IllegalArgumentException(
-                    "plans cannot be packed with what %d %% stay within".formatted(packedPercent));
+                    "plans cannot be packed with what %s %% stay within".formatted(packedPercent));
         }
     }
 

@@ -12,7 +12,7 @@ import org.shedboard.learn.Doubt;
 public record Suggestion(Figure figure, int now, int proposed, Doubt evidence) {
     public Suggestion {
         if (now == proposed) {
-            throw new IllegalArgumentException("nothing is suggested by leaving %s at %d".formatted(figure.id(), now));
+            throw new IllegalArgumentException("nothing is suggested by leaving %s at %s".formatted(figure.id(), now));
         }
     }
 }

@@ -27,7 +27,7 @@ public record BreakRule(int restMinutes, int mealMinutes, boolean isPlannedTaken
     public BreakRule {
         if (restMinutes < 0 || mealMinutes <= restMinutes) {
             throw new IllegalArgumentException(
-                    "a meal (%d minutes) must be longer than a rest (%d)".formatted(mealMinutes, restMinutes));
+                    "a meal (%s minutes) must be longer than a rest (%s)".formatted(mealMinutes, restMinutes));
         }
     }
 

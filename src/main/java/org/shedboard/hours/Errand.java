@@ -21,7 +21,7 @@ public record Errand(
 
     public Errand {
         if (minutes < 1) {
-            throw new IllegalArgumentException("errand %s cannot take %d minutes".formatted(id, minutes));
+            throw new IllegalArgumentException("errand %s cannot take %s minutes".formatted(id, minutes));
         }
     }
 

@@ -29,7 +29,7 @@ public record HoursRules(Rounding attendance, Rounding charge, Basis basis, Brea
 
     public HoursRules {
         if (lentMinutes < 0) {
-            throw new IllegalArgumentException("a hand cannot be lent for %d minutes".formatted(lentMinutes));
+            throw new IllegalArgumentException("a hand cannot be lent for %s minutes".formatted(lentMinutes));
         }
     }
 

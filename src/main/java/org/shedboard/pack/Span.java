@@ -4,7 +4,7 @@ package org.shedboard.pack;
 public record Span(int from, int to) {
     public Span {
         if (to < from) {
-            throw new IllegalArgumentException("a span cannot end (%d) before it starts (%d)".formatted(to, from));
+            throw new IllegalArgumentException("a span cannot end (%s) before it starts (%s)".formatted(to, from));
         }
     }
 

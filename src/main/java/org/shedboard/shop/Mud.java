@@ -13,7 +13,7 @@ public enum Mud {
 
     public static Mud of(int grade) {
         if (grade < 0 || grade >= values().length) {
-            throw new IllegalArgumentException("mud is a grade from 0 to 3, not %d".formatted(grade));
+            throw new IllegalArgumentException("mud is a grade from 0 to 3, not %s".formatted(grade));
         }
         return values()[grade];
     }

@@ -29,7 +29,7 @@ public record Person(
             throw new IllegalArgumentException("%s has no shift".formatted(name));
         }
         if (pacePercent < 10 || pacePercent > 1000) {
-            throw new IllegalArgumentException("%s cannot work at %d %% of the catalogue".formatted(name, pacePercent));
+            throw new IllegalArgumentException("%s cannot work at %s %% of the catalogue".formatted(name, pacePercent));
         }
     }
 

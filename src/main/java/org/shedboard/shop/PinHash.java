@@ -18,7 +18,7 @@ public record PinHash(String salt, String hash, int iterations) {
             throw new IllegalArgumentException("salt or hash of a PIN are not bytes as hexadecimal digits");
         }
         if (iterations < 1) {
-            throw new IllegalArgumentException("a PIN cannot be hashed by %d iterations".formatted(iterations));
+            throw new IllegalArgumentException("a PIN cannot be hashed by %s iterations".formatted(iterations));
         }
     }
 

@@ -10,7 +10,7 @@ public record Place(String id, String name, PlaceKind kind, int ratedKg) {
 
     public Place {
         if (ratedKg <= 0) {
-            throw new IllegalArgumentException("place %s cannot be rated %d kg".formatted(id, ratedKg));
+            throw new IllegalArgumentException("place %s cannot be rated %s kg".formatted(id, ratedKg));
         }
     }
 

@@ -34,7 +34,7 @@ public record Task(
         lines = List.copyOf(lines);
         if (handsOn < 0 || unattended < 0 || handsOn + unattended < 1) {
             throw new IllegalArgumentException(
-                    "task %s cannot take %d + %d minutes".formatted(id, handsOn, unattended));
+                    "task %s cannot take %s + %s minutes".formatted(id, handsOn, unattended));
         }
     }
 

@@ -22,7 +22,7 @@ public record WrongTries(int inARow, Optional<Instant> waitUntil) {
 
     public WrongTries {
         if (inARow < 0) {
-            throw new IllegalArgumentException("a PIN cannot have been wrong %d times".formatted(inARow));
+            throw new IllegalArgumentException("a PIN cannot have been wrong %s times".formatted(inARow));
         }
     }
 

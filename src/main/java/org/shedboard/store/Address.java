@@ -26,7 +26,7 @@ public sealed interface Address {
     record AtServer(Path home, String host, int port) implements Address {
         public AtServer {
             if (host.isBlank() || port < 1 || port > 65_535) {
-                throw new IllegalArgumentException("no server can be at %s:%d".formatted(host, port));
+                throw new IllegalArgumentException("no server can be at %s:%s".formatted(host, port));
             }
         }
 

@@ -79,7 +79,7 @@ final class BackupFile {
                 if (journal != written.journal()) {
                     throw new StoreFailure(
                             StoreFailure.Kind.BAD_FILE,
-                            "the backup ends at change %d and not at %d".formatted(journal, written.journal()));
+                            "the backup ends at change %s and not at %s".formatted(journal, written.journal()));
                 }
             } finally {
                 sql.run("SHUTDOWN IMMEDIATELY");

@@ -105,7 +105,7 @@ record ChangeLine(long id, long previous, int schema, String changeId, Instant a
         } catch (JacksonException | IllegalArgumentException broken) {
             throw new StoreFailure(
                     StoreFailure.Kind.DAMAGED,
-                    "change %d cannot be done again: %s"
+                    "change %s cannot be done again: %s"
                             .formatted(
                                     id, broken.getMessage().lines().findFirst().orElse("")),
                     broken);

@@ -103,7 +103,7 @@ final class RecordsFile {
 
     private static StoreFailure bad(JacksonException broken) {
         var place = broken.getLocation();
-        String where = place == null ? "" : "line %d, column %d: ".formatted(place.getLineNr(), place.getColumnNr());
+        String where = place == null ? "" : "line %s, column %s: ".formatted(place.getLineNr(), place.getColumnNr());
         String said = broken.getOriginalMessage().lines().findFirst().orElse("");
         return new StoreFailure(
                 StoreFailure.Kind.BAD_FILE, "this is no whole file of records: " + where + said, broken);
@@ -131,7 +131,7 @@ final class RecordsFile {
         if (schema > newest) {
             throw new StoreFailure(
                     StoreFailure.Kind.NEWER,
-                    "these records were written by a newer program (schema %d, this one knows %d); use that one"
+                    "these records were written by a newer program (schema %s, this one knows %s); use that one"
                             .formatted(schema, newest));
         }
         return schema;

@@ -71,7 +71,7 @@ public final class Restore {
                 skipped.isEmpty()
                         ? "there is no backup in %s; name one, or where they are: shedboard restore FILE or DIR"
                                 .formatted(directory)
-                        : "none of the %d backups in %s is whole; name another place: shedboard restore DIR"
+                        : "none of the %s backups in %s is whole; name another place: shedboard restore DIR"
                                 .formatted(skipped.size(), directory));
     }
 

@@ -72,12 +72,12 @@ final class Schema {
                 .findFirst()
                 .orElseThrow(() -> new StoreFailure(
                         StoreFailure.Kind.NEWER,
-                        "these records were written by a newer program (schema %d, this one knows %d); use that one"
+                        "these records were written by a newer program (schema %s, this one knows %s); use that one"
                                 .formatted(version, newest())));
         if (!migration.checksum().equals(applied.text("checksum"))) {
             throw new StoreFailure(
                     StoreFailure.Kind.ALTERED,
-                    "schema step %d (%s) is not the one these records were made with; use the program that made them"
+                    "schema step %s (%s) is not the one these records were made with; use the program that made them"
                             .formatted(version, migration.name()));
         }
         return migration;

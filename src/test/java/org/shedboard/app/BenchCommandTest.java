@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +18,6 @@ import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** A folder with a problem of each kind, through the command. Names and numbers are invented but where a source is named. */
-@Tag("elsewhere")
 class BenchCommandTest {
     private static final String DAY = """
             {"now": 0, "horizon": 500, "costs": {"flow": 1}, "places": [], "people": [{"id": "P", "skills": ["s"], "shifts": [[0, 500]]}],

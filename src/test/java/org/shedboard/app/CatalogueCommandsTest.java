@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
@@ -23,7 +22,6 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Figures that finished work contradicts, and the minutes that are packed, on the command line. */
-@Tag("elsewhere")
 class CatalogueCommandsTest {
     private static final String QUADS = "inspect:quad:underside";
 

@@ -7,14 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** Where the minutes of the demonstration's machines come from: 12 is muddy and not begun, 7 is caked and in work. */
-@Tag("elsewhere")
 class EstimateCommandTest {
     @TempDir
     Path directory;

@@ -8,14 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** Commands about what was found: the demonstration has a side-by-side with pads down to the backing on its big hoist. */
-@Tag("elsewhere")
 class InspectionCommandsTest {
     @TempDir
     Path directory;

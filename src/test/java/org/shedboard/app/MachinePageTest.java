@@ -10,13 +10,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** What the page of a machine tells of it from visit to visit, in the demonstration. */
-@Tag("elsewhere")
 class MachinePageTest {
     @TempDir
     Path home;

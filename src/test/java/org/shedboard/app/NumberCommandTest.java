@@ -7,14 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** {@code shedboard number}, where there is no shop. */
-@Tag("elsewhere")
 class NumberCommandTest {
     @TempDir
     private Path home;

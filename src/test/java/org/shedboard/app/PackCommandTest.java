@@ -78,7 +78,7 @@ class PackCommandTest {
         StringBuilder more = new StringBuilder();
         for (int job = 4; job < 28; job++) {
             more.append(
-                    ",{\"id\": \"J%d\", \"promise\": %d, \"stays\": [{\"places\": [\"hoist\"], \"tasks\": [{\"id\": \"t\", \"skill\": \"service\", \"handsOn\": %d}]}]}"
+                    ",{\"id\": \"J%s\", \"promise\": %s, \"stays\": [{\"places\": [\"hoist\"], \"tasks\": [{\"id\": \"t\", \"skill\": \"service\", \"handsOn\": %s}]}]}"
                             .formatted(job, 300 - 7 * job, 20 - job % 9));
         }
         int end = DAY.lastIndexOf(']');

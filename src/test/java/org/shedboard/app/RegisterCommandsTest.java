@@ -10,14 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** The register by commands. */
-@Tag("elsewhere")
 class RegisterCommandsTest {
     @TempDir
     private Path home;

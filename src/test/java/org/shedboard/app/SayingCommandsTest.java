@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +20,6 @@ import org.shedboard.app.command.CommandLines;
 import tools.jackson.databind.JsonNode;
 
 /** Commands that only say something. */
-@Tag("elsewhere")
 class SayingCommandsTest {
     @TempDir
     Path directory;

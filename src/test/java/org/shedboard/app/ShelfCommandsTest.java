@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
@@ -18,7 +17,6 @@ import org.shedboard.store.Store;
 import tools.jackson.databind.JsonNode;
 
 /** The commands about the shelf, in the demonstration. */
-@Tag("elsewhere")
 class ShelfCommandsTest {
     private static final String[] ASHENFOLD = {
         "take-in", "--machine", "ashenfold hauler", "--work", "o", "--mud", "0", "--tag", "31"

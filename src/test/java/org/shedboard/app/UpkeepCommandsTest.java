@@ -9,14 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.app.CommandRoom.Said;
 import tools.jackson.databind.JsonNode;
 
 /** Meters and services due, on the command line. */
-@Tag("elsewhere")
 class UpkeepCommandsTest {
     /** A quad that showed 2018 and 2073 hours, then got another meter. */
     private static final String REPLACED = "M99";

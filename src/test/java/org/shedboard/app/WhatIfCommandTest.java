@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +16,6 @@ import org.shedboard.words.Words;
 import tools.jackson.databind.JsonNode;
 
 /** Commands tried on the demonstration day. */
-@Tag("elsewhere")
 class WhatIfCommandTest {
     @TempDir
     Path directory;

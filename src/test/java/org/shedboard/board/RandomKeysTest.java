@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,7 +122,8 @@ class RandomKeysTest {
             return soon + " " + random.nextInt(90) + " parts";
         }
         if (purpose instanceof Overlay.Purpose.RightTimes) {
-            return "%d:00-%d:%02d".formatted(random.nextInt(9), random.nextInt(10), random.nextInt(60));
+            return String.format(
+                    Locale.ROOT, "%d:00-%d:%02d", random.nextInt(9), random.nextInt(10), random.nextInt(60));
         }
         return random.nextBoolean() ? soon : "fri 1" + random.nextInt(10);
     }

@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Books;
 import org.shedboard.fit.LogNormal;
@@ -24,7 +23,6 @@ import org.shedboard.shop.Depth;
 import org.shedboard.shop.Mud;
 
 /** What is said of scorecards whose figures can be counted by hand. */
-@Tag("elsewhere")
 class ScorecardWordsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 3);
     private static final Books BOOKS = FakeShell.demonstration().day().books();

@@ -7,14 +7,12 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Times as people type them, on a Tuesday at 09:40. */
-@Tag("elsewhere")
 class TimesTest {
     private static final ZoneId ZONE = ZoneId.of("Australia/Brisbane");
     private static final Instant NOW = at("2026-05-12T09:40");

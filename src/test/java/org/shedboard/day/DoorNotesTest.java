@@ -7,12 +7,10 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.register.NextDue;
 import org.shedboard.shop.Mud;
 
-@Tag("elsewhere")
 class DoorNotesTest {
     private final Shed shed = Shed.open();
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.chance.KnockOff;
@@ -73,7 +74,7 @@ class KnockOffChanceTest {
     private void fillUntilUnsure() {
         shed.does(Shed.takeIn("quad-1", Mud.CAKED, "oil"));
         for (int minute = 12 * 60 + 30; minute < 16 * 60; minute += 5) {
-            shed.at("%02d:%02d".formatted(minute / 60, minute % 60));
+            shed.at(String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60));
             if (chance().filter(each -> each.chance() > 30 && each.chance() < 80)
                     .isPresent()) {
                 return;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.shedboard.pack.Plan;
@@ -94,7 +95,7 @@ class PinActsTest {
                 .findFirst()
                 .orElseThrow();
         int minute = who.shifts().stream().mapToInt(span -> span.to()).min().orElseThrow();
-        return "%02d:%02d".formatted(minute / 60, minute % 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
     }
 
     @Test

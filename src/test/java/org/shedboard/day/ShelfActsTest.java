@@ -15,7 +15,6 @@ import static org.shedboard.day.Shed.takeIn;
 
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.estimate.Item;
 import org.shedboard.register.Movement;
@@ -26,7 +25,6 @@ import org.shedboard.shop.Mark;
 import org.shedboard.shop.Part;
 
 /** What happens at the shelf of the {@link Parts shed with parts}. */
-@Tag("elsewhere")
 class ShelfActsTest {
     private static final String[] TO_THE_PLUG = {"in-underside", "raise", "inspect-underside", "drain"};
 

@@ -19,7 +19,6 @@ import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,7 +28,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.files.CalendarFile.Event;
 
 /** Events as iCalendar: the examples and rules of RFC 5545, and what another library reads of hostile texts. */
-@Tag("elsewhere")
 class CalendarFileTest {
     private static final Instant STAMP = Instant.parse("1997-06-10T17:23:45Z");
     private static final Instant FROM = Instant.parse("1997-07-14T17:00:00Z");

@@ -7,7 +7,6 @@ import java.time.Year;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -15,7 +14,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.estimate.Catalogue;
 
 /** Catalogues with one thing wrong: each a sound one in which one piece of text is replaced. */
-@Tag("elsewhere")
 class CatalogueFileTest {
     static final String SOUND = """
             {

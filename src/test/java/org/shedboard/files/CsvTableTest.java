@@ -13,7 +13,6 @@ import java.util.Random;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +20,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.shedboard.files.CsvTable.Cell;
 
 /** Tables as text: the examples of RFC 4180, and what another library reads of many strange ones. */
-@Tag("elsewhere")
 class CsvTableTest {
     /** The whole grammar of RFC 4180, with erratum 5714: nothing stands between a closing quote and a comma or an end of line. */
     private static final Pattern RFC_4180 = grammar();

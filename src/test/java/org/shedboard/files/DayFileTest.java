@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +20,9 @@ import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 import org.shedboard.pack.Span;
 import org.shedboard.pack.fault.Fault;
+import org.shedboard.testing.OurDigits;
 
+@ExtendWith(OurDigits.class)
 class DayFileTest {
     /** One of everything; all numbers are invented. Single quotes stand for double ones. */
     private static final String FULL = """

@@ -3,14 +3,12 @@ package org.shedboard.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages as text: what was typed stays text. That a browser reads it so is tested with whole sheets. */
-@Tag("elsewhere")
 class ElementTest {
     private static String written(Element element) {
         return element.page().replaceFirst("<!doctype html>\n", "").strip();

@@ -20,7 +20,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Act;
 import org.shedboard.day.Beginning;
@@ -50,7 +49,6 @@ import org.shedboard.shop.Window;
  * Whether the demonstration's morning could have happened: a plain walk through its acts that shares no code with the day, and
  * fails at the first act that a shed would not allow.
  */
-@Tag("elsewhere")
 class MorningTest {
     private static final Catalogue CATALOGUE = Seed.catalogue();
     private static final Setup SETUP = Seed.shop(CATALOGUE);

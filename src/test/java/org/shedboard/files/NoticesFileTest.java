@@ -3,7 +3,6 @@ package org.shedboard.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,7 +11,6 @@ import org.shedboard.pack.fault.Fault;
 import org.shedboard.register.Notice;
 import org.shedboard.shop.Fit;
 
-@Tag("elsewhere")
 class NoticesFileTest {
     private static final Catalogue CATALOGUE = Seed.catalogue();
 

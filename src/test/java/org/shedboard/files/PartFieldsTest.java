@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Year;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -13,7 +12,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.shedboard.pack.fault.Fault;
 
 /** Catalogues whose one part has something wrong: a hole, an overlap, an item, a unit or a task that does not fit. */
-@Tag("elsewhere")
 class PartFieldsTest {
     private static final String ITEMS = """
             "items": [

@@ -12,7 +12,6 @@ import java.util.OptionalDouble;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.day.Act;
@@ -25,7 +24,6 @@ import org.shedboard.shop.OwnersWord;
 import org.shedboard.testing.Browser;
 
 /** The report on a quad whose pads the owner would not have changed. */
-@Tag("elsewhere")
 class ReportPageTest {
     private static final String ODD = "<b>\"&' worn & thin</b>";
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +21,6 @@ import org.shedboard.testing.Svg;
 import org.w3c.dom.Element;
 
 /** Screens as pictures, read back with a parser of XML. */
-@Tag("elsewhere")
 class ScreenPictureTest {
     private static final Size SIZE = new Size(40, 4);
 

@@ -17,7 +17,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.day.Beginning;
 import org.shedboard.day.Books;
@@ -62,7 +61,6 @@ import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WorkKind;
 
 /** Whether the seed's catalogue is one a country workshop could believe; what it believes is common practice, no source. */
-@Tag("elsewhere")
 class SeedTest {
     private static final Catalogue CATALOGUE = Seed.catalogue();
     private static final Setup SETUP = Seed.shop(CATALOGUE);

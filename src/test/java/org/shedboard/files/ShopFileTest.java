@@ -13,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -32,7 +31,6 @@ import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 
 /** Shops and histories with one thing wrong: each a sound one in which one piece of text is replaced. */
-@Tag("elsewhere")
 class ShopFileTest {
     private static final Catalogue CATALOGUE = CatalogueFile.read(CatalogueFileTest.SOUND, CatalogueFileTest.NEXT_YEAR)
             .expectValue();

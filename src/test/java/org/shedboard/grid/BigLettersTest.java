@@ -7,10 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-@Tag("elsewhere")
 class BigLettersTest {
     private static final String ALL = "0123456789-:ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 

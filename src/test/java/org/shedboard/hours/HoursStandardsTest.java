@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -50,7 +51,7 @@ class HoursStandardsTest {
     }
 
     private static PersonHours meal(int minutes) {
-        String to = "12:%02d".formatted(minutes % 60);
+        String to = String.format(Locale.ROOT, "12:%02d", minutes % 60);
         return new Clocked()
                 .here("07:00", "16:00")
                 .pause(Break.Kind.MEAL, "12:00", minutes == 60 ? "13:00" : to)
@@ -151,7 +152,7 @@ class HoursStandardsTest {
     }
 
     private static String clock(int minute) {
-        return "%02d:%02d".formatted(minute / 60, minute % 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
     }
 
     /** Nights on which summer time begins or ends, and nights on which it does not (IANA time zone database, computed). */

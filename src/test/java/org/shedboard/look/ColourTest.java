@@ -3,14 +3,12 @@ package org.shedboard.look;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The measure of contrast, and the fixed colours of terminals. */
-@Tag("elsewhere")
 class ColourTest {
     private static final Colour WHITE = new Colour(255, 255, 255);
     private static final Colour BLACK = new Colour(0, 0, 0);

@@ -3,12 +3,10 @@ package org.shedboard.register;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@Tag("elsewhere")
 class ErasureTest {
     private final Erasure erasure = Erasure.of(
             List.of("Quillgate, Far Flat"),

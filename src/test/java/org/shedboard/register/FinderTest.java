@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +18,6 @@ import org.shedboard.shop.Machine;
 import org.shedboard.shop.Owner;
 
 /** Finding machines by what is typed, mistakes included. */
-@Tag("elsewhere")
 class FinderTest {
     private static final List<Owner> OWNERS = List.of(
             new Owner("O1", "Quillgate, Nettle Flat", "0000 1"),

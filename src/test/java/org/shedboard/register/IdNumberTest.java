@@ -14,14 +14,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is made of identification numbers, against numbers and rules that others published. */
-@Tag("elsewhere")
 class IdNumberTest {
     private static final int THIS_YEAR = 2026;
 

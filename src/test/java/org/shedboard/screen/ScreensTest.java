@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,7 +65,6 @@ class ScreensTest {
         return List.copyOf(first.values());
     }
 
-    @Tag("elsewhere")
     @ParameterizedTest
     @MethodSource("scenes")
     void a_screen_is_as_it_was_accepted(Scenes.Scene scene) {

@@ -3,13 +3,11 @@ package org.shedboard.shop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@Tag("elsewhere")
 class QuantityTest {
     @ParameterizedTest
     @CsvSource({

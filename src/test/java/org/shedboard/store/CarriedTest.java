@@ -24,7 +24,6 @@ import org.shedboard.shop.VisitState;
 import org.shedboard.testing.Records;
 
 /** What machines take home, what was measured at them and how they were handed over, kept in the records. */
-@Tag("elsewhere")
 @Tag("records")
 class CarriedTest {
     @TempDir

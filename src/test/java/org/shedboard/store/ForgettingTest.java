@@ -29,7 +29,6 @@ import org.shedboard.shop.Visit;
 import org.shedboard.testing.Records;
 
 /** An owner being forgotten, down to the bytes of the file. */
-@Tag("elsewhere")
 @Tag("records")
 class ForgettingTest {
     private static final Owner BEFORE = new Owner("o1", "Zanderwick, Mossy Bend", "0977 3310 42");

@@ -23,7 +23,6 @@ import org.shedboard.shop.Visit;
 import org.shedboard.testing.Records;
 
 /** Two records of one machine becoming one. */
-@Tag("elsewhere")
 @Tag("records")
 class MergingTest {
     @TempDir

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,10 +27,10 @@ import org.shedboard.store.StoreFailure.Kind;
 class MigratorTest {
     private static final int NEXT_VERSION = Migration.NEWEST + 1;
     private static final Migration NEXT = Migration.of(
-            "V%03d__bell.sql".formatted(NEXT_VERSION),
+            String.format(Locale.ROOT, "V%03d__bell.sql", NEXT_VERSION),
             "-- a comment; with a semicolon\nCREATE TABLE bell (id INTEGER NOT NULL);\nINSERT INTO bell (id) VALUES (1);\n");
     private static final Migration WRONG = Migration.of(
-            "V%03d__wrong.sql".formatted(NEXT_VERSION),
+            String.format(Locale.ROOT, "V%03d__wrong.sql", NEXT_VERSION),
             "CREATE TABLE IF NOT EXISTS bell (id INTEGER NOT NULL);\nNONSENSE;\n");
 
     @TempDir
@@ -75,7 +76,7 @@ class MigratorTest {
     void a_new_shop_is_not_copied_and_an_old_one_is_before_it_changes() {
         assertFalse(Files.exists(home.resolve("backups")));
         assertHolds(with(NEXT));
-        assertTrue(Files.exists(home.resolve("backups/before-V%d.zip".formatted(NEXT_VERSION))));
+        assertTrue(Files.exists(home.resolve("backups/before-V%s.zip".formatted(NEXT_VERSION))));
         assertHolds(with(NEXT));
     }
 

@@ -17,7 +17,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shedboard.testing.Records;
 
-@Tag("elsewhere")
 class RecordsFileTest {
     @TempDir
     private Path directory;

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -21,7 +22,7 @@ public final class ReleasedSchemas {
             WholeShop.save(store);
         }
         for (Migration migration : Migration.all()) {
-            Path zip = Path.of(arguments[0]).resolve("V%03d.zip".formatted(migration.version()));
+            Path zip = Path.of(arguments[0]).resolve(String.format(Locale.ROOT, "V%03d.zip", migration.version()));
             if (!Files.exists(zip)) {
                 write(directory, migration.version(), zip);
             }

@@ -13,6 +13,7 @@ import java.sql.Connection;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,7 @@ class ReleasedSchemasTest {
     private Home home(int version) throws Exception {
         Home home = Home.at(directory.resolve("at" + version));
         home.create();
-        String name = "/schemas/V%03d.zip".formatted(version);
+        String name = String.format(Locale.ROOT, "/schemas/V%03d.zip", version);
         try (InputStream in = ReleasedSchemasTest.class.getResourceAsStream(name);
                 ZipInputStream zip = new ZipInputStream(in)) {
             zip.getNextEntry();

@@ -61,7 +61,6 @@ import org.shedboard.shop.VisitState;
 import org.shedboard.shop.WrongTries;
 import org.shedboard.testing.Records;
 
-@Tag("elsewhere")
 @Tag("records")
 class RoundTripTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);

@@ -15,11 +15,9 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@Tag("elsewhere")
 class TablesTest {
     private static final Pattern MADE = Pattern.compile("CREATE TABLE IF NOT EXISTS (\\w+)");
     private static final Pattern COLUMN = Pattern.compile("(?m)^    ([a-z_]+) [A-Z]|ADD COLUMN IF NOT EXISTS (\\w+)");

@@ -244,7 +244,7 @@ class TerminalRightsTest {
                 Socket server = way().tunnel().open(ThroughTunnel.RECORDS)) {
             Thread porter = new Thread(() -> splice(door, server));
             porter.start();
-            String url = "jdbc:h2:tcp://127.0.0.1:%d/mem:mine;INIT=SHUTDOWN".formatted(door.getLocalPort());
+            String url = "jdbc:h2:tcp://127.0.0.1:%s/mem:mine;INIT=SHUTDOWN".formatted(door.getLocalPort());
             try (Connection asOwner = DriverManager.getConnection(url, "shop", "");
                     ResultSet user = asOwner.createStatement().executeQuery("SELECT CURRENT_USER, DATABASE_PATH()")) {
                 user.next();
@@ -268,7 +268,7 @@ class TerminalRightsTest {
         for (String name :
                 List.of("", "shop", "./shop", "mem:x", home.resolve("shop").toString())) {
             for (String sort : List.of("tcp", "ssl")) {
-                String url = "jdbc:h2:%s://127.0.0.1:%d/%s".formatted(sort, port, name);
+                String url = "jdbc:h2:%s://127.0.0.1:%s/%s".formatted(sort, port, name);
                 assertThrows(SQLException.class, () -> DriverManager.getConnection(url, "shop", ""), url);
             }
         }

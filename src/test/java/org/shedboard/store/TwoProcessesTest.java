@@ -138,7 +138,7 @@ class TwoProcessesTest {
             Notice notice = Notice.find(Home.at(home)).orElseThrow();
             for (String name :
                     new String[] {"shop", "./shop", home.resolve("shop").toString(), "mem:x"}) {
-                String url = "jdbc:h2:tcp://127.0.0.1:%d/%s".formatted(notice.port(), name);
+                String url = "jdbc:h2:tcp://127.0.0.1:%s/%s".formatted(notice.port(), name);
                 assertThrows(SQLException.class, () -> DriverManager.getConnection(url, "shop", ""), name);
             }
             Notice wrong = new Notice(notice.port(), notice.syncPort(), "00");

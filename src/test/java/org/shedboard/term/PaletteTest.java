@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,8 +24,10 @@ import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.look.Colour;
 import org.shedboard.look.Scheme;
+import org.shedboard.testing.OurDigits;
 
 /** What a terminal is told for each style. That the schemes themselves can be read is tested where they are. */
+@ExtendWith(OurDigits.class)
 class PaletteTest {
     /** For text, by WCAG 2.2, level AA. */
     private static final double READABLE = 4.5;

@@ -3,14 +3,12 @@ package org.shedboard.term;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shedboard.look.Scheme;
 
 /** What is made of a terminal's environment. */
-@Tag("elsewhere")
 class TerminalKindTest {
     /** Source of the rule of NO_COLOR: no-color.org; any value that is not empty turns colour off. */
     @ParameterizedTest(name = "TERM={0} COLORTERM={1} NO_COLOR={2}: {3}")

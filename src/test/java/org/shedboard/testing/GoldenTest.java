@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shedboard.grid.Canvas;
@@ -15,7 +14,6 @@ import org.shedboard.grid.Grid;
 import org.shedboard.grid.Size;
 import org.shedboard.grid.Style;
 
-@Tag("elsewhere")
 class GoldenTest {
     @TempDir
     Path folder;

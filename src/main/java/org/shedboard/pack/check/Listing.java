@@ -91,7 +91,7 @@ final class Listing {
 
     private void leaveOut(Problem.Job job, int times) {
         if (times > 1) {
-            breaches.add(Breach.of(Rule.LISTED, job.id(), "listed %d times as unplaced".formatted(times)));
+            breaches.add(Breach.of(Rule.LISTED, job.id(), "listed %s times as unplaced".formatted(times)));
         }
         if (job.hasBegun()) {
             breaches.add(Breach.of(Rule.HORIZON, job.id(), "has begun and is left out"));

@@ -24,7 +24,7 @@ public record PlanCheck(List<Breach> breaches, long cost) {
         new PersonRules(problem, listing, breaches).check();
         long cost = new CostCount(problem, plan, listing).count();
         if (cost != plan.cost()) {
-            breaches.add(Breach.of(Rule.COST, "", "the plan says %d, it costs %d".formatted(plan.cost(), cost)));
+            breaches.add(Breach.of(Rule.COST, "", "the plan says %s, it costs %s".formatted(plan.cost(), cost)));
         }
         return new PlanCheck(breaches, cost);
     }

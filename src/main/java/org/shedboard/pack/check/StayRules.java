@@ -53,7 +53,7 @@ final class StayRules {
                 .filter(at -> at.job().equals(job.id()) && at.stay() == index)
                 .toList();
         if (found.size() != 1) {
-            say(Rule.LISTED, job.id(), index, "listed in %d places", found.size());
+            say(Rule.LISTED, job.id(), index, "listed in %s places", found.size());
         }
         judged.addAll(found);
         for (Plan.StayPlace at : found) {
@@ -68,10 +68,10 @@ final class StayRules {
                 entries.stream().mapToInt(entry -> entry.time().start()).min().orElse(at.from());
         int to = entries.stream().mapToInt(Entry::complete).max().orElse(at.to());
         if (at.from() != from) {
-            say(Rule.PLACE, at.job(), index, "is there from %d, but starts at %d", at.from(), from);
+            say(Rule.PLACE, at.job(), index, "is there from %s, but starts at %s", at.from(), from);
         }
         if (at.to() != to) {
-            say(Rule.COMPLETION, at.job(), index, "is there to %d, but is complete at %d", at.to(), to);
+            say(Rule.COMPLETION, at.job(), index, "is there to %s, but is complete at %s", at.to(), to);
         }
     }
 
@@ -106,7 +106,7 @@ final class StayRules {
                     place.get().kind());
         }
         if (place.get().ratedKg() < job.massKg()) {
-            say(Rule.PLACE, job.id(), at.stay(), "%d kg in %s", job.massKg(), at.place());
+            say(Rule.PLACE, job.id(), at.stay(), "%s kg in %s", job.massKg(), at.place());
         }
         for (Span closed : place.get().closed()) {
             if (closed.minutes() > 0 && closed.from() < at.to() && at.from() < closed.to()) {
@@ -114,7 +114,7 @@ final class StayRules {
                         Rule.PLACE,
                         job.id(),
                         at.stay(),
-                        "%s is closed from %d to %d",
+                        "%s is closed from %s to %s",
                         at.place(),
                         closed.from(),
                         closed.to());
@@ -144,7 +144,7 @@ final class StayRules {
     private void checkTogether(Plan.StayPlace one, Plan.StayPlace other) {
         int from = Math.max(problem.now(), Math.max(one.from(), other.from()));
         if (one.place().equals(other.place()) && from < Math.min(one.to(), other.to())) {
-            say(Rule.PLACE, one.job(), one.stay(), "%s also holds %s at %d", one.place(), other.job(), from);
+            say(Rule.PLACE, one.job(), one.stay(), "%s also holds %s at %s", one.place(), other.job(), from);
         }
     }
 }

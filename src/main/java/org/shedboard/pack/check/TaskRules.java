@@ -33,7 +33,7 @@ final class TaskRules {
                 checkStayOrder(entry);
             }
             if (entry.complete() > problem.horizon()) {
-                say(entry, Rule.HORIZON, "complete at %d, after the horizon %d", entry.complete(), problem.horizon());
+                say(entry, Rule.HORIZON, "complete at %s, after the horizon %s", entry.complete(), problem.horizon());
             }
         }
     }
@@ -46,13 +46,13 @@ final class TaskRules {
         List<String> people = entry.time().people();
         Set<String> different = new HashSet<>(people);
         if (different.size() != people.size() || people.size() != entry.crew()) {
-            say(entry, Rule.CREW, "takes %d different people, has %s", entry.crew(), people);
+            say(entry, Rule.CREW, "takes %s different people, has %s", entry.crew(), people);
         }
         if (entry.task().handsOn() == 0 && entry.time().end() != entry.time().start()) {
             say(
                     entry,
                     Rule.CREW,
-                    "has no hands-on work, but ends at %d",
+                    "has no hands-on work, but ends at %s",
                     entry.time().end());
         }
         for (String id : entry.isGoing() ? List.<String>of() : people) {
@@ -76,17 +76,17 @@ final class TaskRules {
         for (String person : entry.time().people()) {
             Optional<Windows> hours = listing.hoursOf(person);
             if (hours.isPresent() && !entry.isGoing() && !hours.get().isIn(start)) {
-                say(entry, Rule.HOURS, "%s is not in at %d", person, start);
+                say(entry, Rule.HOURS, "%s is not in at %s", person, start);
             }
             List<Windows.Stretch> work = entry.workOf(person, problem.now());
             int minutes = work.stream().mapToInt(Windows.Stretch::minutes).sum();
             if (minutes != entry.minutesOf(person)) {
-                say(entry, Rule.HOURS, "%s works %d of %d minutes", person, minutes, entry.minutesOf(person));
+                say(entry, Rule.HOURS, "%s works %s of %s minutes", person, minutes, entry.minutesOf(person));
             }
             end = work.isEmpty() ? end : Math.max(end, work.get(work.size() - 1).to());
         }
         if (end >= 0 && end != entry.time().end()) {
-            say(entry, Rule.CREW, "ends at %d, its people at %d", entry.time().end(), end);
+            say(entry, Rule.CREW, "ends at %s, its people at %s", entry.time().end(), end);
         }
     }
 
@@ -95,14 +95,14 @@ final class TaskRules {
         int earliest = Math.max(
                 problem.now(), Math.max(entry.job().arrives(), entry.task().notBefore()));
         if (start < earliest) {
-            say(entry, Rule.EARLIEST, "starts at %d, cannot before %d", start, earliest);
+            say(entry, Rule.EARLIEST, "starts at %s, cannot before %s", start, earliest);
         }
         Problem.Stay stay = entry.stay();
         for (int waited : stay.waitsFor(stay.indexOf(entry.task().id()))) {
             String name = stay.tasks().get(waited).id();
             for (Entry other : listing.of(entry.job(), entry.stayIndex())) {
                 if (other.task().id().equals(name) && start < other.complete()) {
-                    say(entry, Rule.EARLIEST, "starts at %d, %s is complete at %d", start, name, other.complete());
+                    say(entry, Rule.EARLIEST, "starts at %s, %s is complete at %s", start, name, other.complete());
                 }
             }
         }
@@ -114,7 +114,7 @@ final class TaskRules {
                 say(
                         entry,
                         Rule.STAY_ORDER,
-                        "starts at %d, the stay before is complete at %d",
+                        "starts at %s, the stay before is complete at %s",
                         entry.time().start(),
                         other.complete());
             }

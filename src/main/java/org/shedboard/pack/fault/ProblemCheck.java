@@ -47,7 +47,7 @@ public final class ProblemCheck {
         range("now", problem.now(), 0);
         range("horizon", problem.horizon(), 0);
         if (problem.now() > problem.horizon()) {
-            say("now", "%d is after the horizon %d", problem.now(), problem.horizon());
+            say("now", "%s is after the horizon %s", problem.now(), problem.horizon());
         }
         checkPlaces();
         checkPeople();
@@ -57,7 +57,7 @@ public final class ProblemCheck {
 
     private void range(String where, long number, int least) {
         if (number < least || number > LARGEST) {
-            say(where, "%d is not from %d to %d", number, least, LARGEST);
+            say(where, "%s is not from %s to %s", number, least, LARGEST);
         }
     }
 
@@ -70,7 +70,7 @@ public final class ProblemCheck {
     private void checkPlaces() {
         for (int index = 0; index < problem.places().size(); index++) {
             Problem.Place place = problem.places().get(index);
-            String where = "places[%d]".formatted(index);
+            String where = "places[%s]".formatted(index);
             unique(where + ".id", place.id(), places);
             if (place.ratedKg() != Problem.NO_LIMIT) {
                 range(where + ".ratedKg", place.ratedKg(), 0);
@@ -82,7 +82,7 @@ public final class ProblemCheck {
     private void checkPeople() {
         for (int index = 0; index < problem.people().size(); index++) {
             Problem.Person person = problem.people().get(index);
-            String where = "people[%d]".formatted(index);
+            String where = "people[%s]".formatted(index);
             unique(where + ".id", person.id(), people);
             spans(where + ".shifts", person.shifts());
             spans(where + ".overtime", person.overtime());
@@ -93,8 +93,8 @@ public final class ProblemCheck {
 
     private void spans(String where, List<Span> spans) {
         for (int index = 0; index < spans.size(); index++) {
-            range("%s[%d][0]".formatted(where, index), spans.get(index).from(), 0);
-            range("%s[%d][1]".formatted(where, index), spans.get(index).to(), 0);
+            range("%s[%s][0]".formatted(where, index), spans.get(index).from(), 0);
+            range("%s[%s][1]".formatted(where, index), spans.get(index).to(), 0);
         }
     }
 
@@ -104,11 +104,11 @@ public final class ProblemCheck {
         List<Window> windows = new ArrayList<>();
         for (int index = 0; index < person.shifts().size(); index++) {
             windows.add(new Window(
-                    "%s.shifts[%d]".formatted(where, index), person.shifts().get(index)));
+                    "%s.shifts[%s]".formatted(where, index), person.shifts().get(index)));
         }
         for (int index = 0; index < person.overtime().size(); index++) {
             windows.add(new Window(
-                    "%s.overtime[%d]".formatted(where, index), person.overtime().get(index)));
+                    "%s.overtime[%s]".formatted(where, index), person.overtime().get(index)));
         }
         windows.sort(Comparator.comparingInt(window -> window.span.from()));
         Window longest = windows.isEmpty() ? null : windows.get(0);
@@ -132,7 +132,7 @@ public final class ProblemCheck {
         Set<String> ids = new HashSet<>();
         for (int index = 0; index < problem.jobs().size(); index++) {
             Problem.Job job = problem.jobs().get(index);
-            String where = "jobs[%d]".formatted(index);
+            String where = "jobs[%s]".formatted(index);
             unique(where + ".id", job.id(), ids);
             range(where + ".weight", job.weight(), 0);
             range(where + ".massKg", job.massKg(), 0);
@@ -154,7 +154,7 @@ public final class ProblemCheck {
         for (int job = 0; job < problem.jobs().size(); job++) {
             List<Problem.Stay> stays = problem.jobs().get(job).stays();
             for (int stay = 0; stay < stays.size(); stay++) {
-                String where = "jobs[%d].stays[%d]".formatted(job, stay);
+                String where = "jobs[%s].stays[%s]".formatted(job, stay);
                 if (stays.get(stay).hasBegun() && isThereNow(stays.get(stay))) {
                     stays.get(stay).place().ifPresent(place -> once(where + ".place", place, holders));
                 }
@@ -171,7 +171,7 @@ public final class ProblemCheck {
     private void checkGoingOn(String where, Problem.Stay stay, Map<String, String> busy) {
         for (int index = 0; index < stay.tasks().size(); index++) {
             Problem.Task task = stay.tasks().get(index);
-            String at = "%s.tasks[%d].started.person".formatted(where, index);
+            String at = "%s.tasks[%s].started.person".formatted(where, index);
             if (task.done().isEmpty()) {
                 task.started().flatMap(Problem.Started::person).ifPresent(person -> once(at, person, busy));
             }
@@ -200,7 +200,7 @@ public final class ProblemCheck {
         BigInteger sum = BigInteger.ZERO;
         for (long weight : points) {
             if (weight < 0) {
-                say("costs", "%d is below 0", weight);
+                say("costs", "%s is below 0", weight);
             }
             sum = sum.add(BigInteger.valueOf(weight));
         }
@@ -229,7 +229,7 @@ public final class ProblemCheck {
             while (!problem.jobs().get(index).id().equals(left.job())) {
                 index++;
             }
-            say("jobs[%d]".formatted(index), "has begun and cannot be finished by the horizon: %s", left.why());
+            say("jobs[%s]".formatted(index), "has begun and cannot be finished by the horizon: %s", left.why());
         }
     }
 }

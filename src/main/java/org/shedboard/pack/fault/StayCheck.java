@@ -41,11 +41,11 @@ final class StayCheck {
     void check() {
         for (int index = 0; index < job.stays().size(); index++) {
             Problem.Stay stay = job.stays().get(index);
-            String at = "%s.stays[%d]".formatted(where, index);
+            String at = "%s.stays[%s]".formatted(where, index);
             checkStay(at, stay);
             if (index > 0 && stay.hasBegun()) {
                 checkIsOver(
-                        "%s.stays[%d]".formatted(where, index - 1), job.stays().get(index - 1));
+                        "%s.stays[%s]".formatted(where, index - 1), job.stays().get(index - 1));
             }
         }
     }
@@ -67,7 +67,7 @@ final class StayCheck {
         Set<String> ids = new HashSet<>();
         for (int index = 0; index < stay.tasks().size(); index++) {
             Problem.Task task = stay.tasks().get(index);
-            String there = "%s.tasks[%d]".formatted(at, index);
+            String there = "%s.tasks[%s]".formatted(at, index);
             if (task.id().isEmpty()) {
                 say(there + ".id", "is empty");
             } else if (!ids.add(task.id())) {
@@ -109,7 +109,7 @@ final class StayCheck {
 
     private void range(String at, int number, int least) {
         if (number < least || number > ProblemCheck.LARGEST) {
-            say(at, "%d is not from %d to %d", number, least, ProblemCheck.LARGEST);
+            say(at, "%s is not from %s to %s", number, least, ProblemCheck.LARGEST);
         }
     }
 
@@ -123,7 +123,7 @@ final class StayCheck {
         List<String> after = task.after().orElse(List.of());
         for (int index = 0; index < after.size(); index++) {
             if (stay.indexOf(after.get(index)) < 0) {
-                say("%s.after[%d]".formatted(at, index), "no task \"%s\" in this stay", after.get(index));
+                say("%s.after[%s]".formatted(at, index), "no task \"%s\" in this stay", after.get(index));
             }
         }
         for (int index = 0; index < task.notBy().size(); index++) {
@@ -132,7 +132,7 @@ final class StayCheck {
                     .flatMap(one -> one.tasks().stream())
                     .anyMatch(other -> other != task && other.id().equals(name));
             if (!known) {
-                say("%s.notBy[%d]".formatted(at, index), "no other task \"%s\" in this job", name);
+                say("%s.notBy[%s]".formatted(at, index), "no other task \"%s\" in this job", name);
             }
         }
     }
@@ -157,14 +157,14 @@ final class StayCheck {
             person(at + ".done.person", done.person());
             notAfterNow(at + ".done.end", done.end());
             if (done.end() < done.from()) {
-                say(at + ".done.end", "%d is before its start %d", done.end(), done.from());
+                say(at + ".done.end", "%s is before its start %s", done.end(), done.from());
             }
         });
     }
 
     private void notAfterNow(String at, int minute) {
         if (minute > problem.now()) {
-            say(at, "%d is after now, %d", minute, problem.now());
+            say(at, "%s is after now, %s", minute, problem.now());
         }
     }
 
@@ -186,7 +186,7 @@ final class StayCheck {
             if (shut < open && from < open && shut < from + left) {
                 say(
                         at + ".started",
-                        "%s goes on while %s is closed from %d to %d",
+                        "%s goes on while %s is closed from %s to %s",
                         id,
                         place.get().id(),
                         closed.from(),

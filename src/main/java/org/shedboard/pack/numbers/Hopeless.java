@@ -28,8 +28,8 @@ final class Hopeless {
     private static String noPlace(Problem.Stay stay, Problem.Job job) {
         String kinds = String.join(" or ", stay.kinds());
         return stay.place()
-                .map(place -> "place %s cannot take %d kg of %s work".formatted(place, job.massKg(), kinds))
-                .orElse("no %s rated for %d kg".formatted(kinds, job.massKg()));
+                .map(place -> "place %s cannot take %s kg of %s work".formatted(place, job.massKg(), kinds))
+                .orElse("no %s rated for %s kg".formatted(kinds, job.massKg()));
     }
 
     private String whyNobody(int number) {
@@ -37,7 +37,7 @@ final class Hopeless {
         boolean needsSomeone = flat.crew[number] > 0
                 && (flat.state[number] == FlatProblem.OPEN || flat.state[number] == FlatProblem.INTERRUPTED);
         if (needsSomeone && flat.able[number].length < flat.crew[number]) {
-            return "task %s takes %d with the skill %s, there are %d"
+            return "task %s takes %s with the skill %s, there are %s"
                     .formatted(task.id(), flat.crew[number], task.skill(), flat.able[number].length);
         }
         int pinned = pinOf(number);

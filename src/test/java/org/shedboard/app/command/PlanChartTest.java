@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.shedboard.files.DayFile;
 import org.shedboard.pack.PackedPlans;
@@ -12,7 +11,6 @@ import org.shedboard.pack.Plan;
 import org.shedboard.pack.Problem;
 
 /** A day with a break from 40 to 50 and a night from 100 to 1000; all numbers are invented. */
-@Tag("elsewhere")
 class PlanChartTest {
     private static final String DAY = """
             {"now": 0, "horizon": 2000, "places": [{"id": "H1", "kind": "hoist"}],

@@ -79,7 +79,7 @@ final class ExactPacker {
         long said = Math.round(solver.objectiveValue());
         boolean isOptimal = status == CpSolverStatus.OPTIMAL;
         if (plan.cost() > said || (isOptimal && plan.cost() != said)) {
-            throw new IllegalStateException("the solver says %d, the plan costs %d".formatted(said, plan.cost()));
+            throw new IllegalStateException("the solver says %s, the plan costs %s".formatted(said, plan.cost()));
         }
         return new ExactAnswer(isLeast && isOptimal, Optional.of(plan), isLeast ? bound : 0);
     }
