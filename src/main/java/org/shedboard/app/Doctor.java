@@ -144,9 +144,10 @@ final class Doctor {
             case NEWER -> "doctor.database.todo.newer";
             case OLDER -> "doctor.database.todo.older";
             case UNREACHABLE, BUSY -> "doctor.database.todo.busy";
-            case DISK_FULL, DISK_FAILS -> "doctor.database.todo.disk";
+            case DISK_FULL, DISK_FAILS, READ_ONLY, VANISHED -> "doctor.database.todo.disk";
             case BAD_HOME -> "doctor.database.todo.home";
-            default -> "doctor.database.todo.damaged";
+            case DAMAGED -> "doctor.database.todo.damaged";
+            default -> "doctor.database.todo.other";
         };
     }
 

@@ -195,6 +195,13 @@ record Home(Path directory) {
     }
 
     static StoreFailure unusable(IOException problem) {
+        if (StoreFailure.isForbidden(problem)) {
+            return new StoreFailure(
+                    StoreFailure.Kind.READ_ONLY,
+                    "the home may not be written to (%s); make its disk writable, or start as its owner"
+                            .formatted(problem.getMessage()),
+                    problem);
+        }
         return new StoreFailure(
                 StoreFailure.Kind.BAD_HOME, "the home cannot be used: %s".formatted(problem.getMessage()), problem);
     }

@@ -159,9 +159,27 @@ public final class StoreFailure extends RuntimeException {
     /** Of a file of ours that is not the database's. */
     static StoreFailure from(IOException problem) {
         String message = String.valueOf(problem.getMessage());
-        boolean isFull = saysFull(message);
-        Kind kind = isFull ? Kind.DISK_FULL : problem instanceof ClosedChannelException ? Kind.BROKEN : Kind.DISK_FAILS;
+        Kind kind = kindOf(problem, message);
         return new StoreFailure(kind, sentence(kind, message), problem);
+    }
+
+    private static Kind kindOf(IOException problem, String message) {
+        if (saysFull(message)) {
+            return Kind.DISK_FULL;
+        }
+        if (isForbidden(problem)) {
+            return Kind.READ_ONLY;
+        }
+        return problem instanceof ClosedChannelException ? Kind.BROKEN : Kind.DISK_FAILS;
+    }
+
+    /** Whether a file may not be written to, or not even read, as the system says it. */
+    static boolean isForbidden(Throwable cause) {
+        String message = String.valueOf(cause.getMessage());
+        return cause instanceof AccessDeniedException
+                || message.contains("Permission denied")
+                || message.contains("Read-only file system")
+                || message.contains("read only");
     }
 
     private static boolean saysFull(String message) {
@@ -226,9 +244,7 @@ public final class StoreFailure extends RuntimeException {
         // goes through the causes, and through the failures chained behind that of a batch with their causes
         for (Throwable cause : problem) {
             String message = String.valueOf(cause.getMessage());
-            if (cause instanceof AccessDeniedException
-                    || message.contains("Read-only file system")
-                    || message.contains("read only")) {
+            if (isForbidden(cause)) {
                 return Kind.READ_ONLY;
             }
             if (saysFull(message)) {
@@ -256,7 +272,7 @@ public final class StoreFailure extends RuntimeException {
             case BUSY -> "somebody else is changing the records; try again";
             case DAMAGED -> "the records are damaged; go back to a backup: shedboard restore newest";
             case DISK_FULL -> "the disk is full; nothing can be saved until there is room";
-            case READ_ONLY -> "the file may not be written to; make its disk writable and start again";
+            case READ_ONLY -> "the file may not be written to; make its disk writable, or start as its owner";
             case DISK_FAILS -> "the disk does not do what it should; look at it before going on";
             case REFUSED ->
                 "the database refuses us: %s (passwords are read from PGPASSWORD or ~/.pgpass)"
