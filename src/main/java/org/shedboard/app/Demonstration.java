@@ -8,6 +8,7 @@ import org.shedboard.estimate.Catalogue;
 import org.shedboard.files.Seed;
 import org.shedboard.store.Address;
 import org.shedboard.store.Store;
+import org.shedboard.store.StoreFailure;
 
 /** The demonstration shop. */
 final class Demonstration {
@@ -19,9 +20,20 @@ final class Demonstration {
         if (!Store.exists(place)) {
             Catalogue catalogue = Seed.catalogue();
             Setup setup = Seed.shop(catalogue);
-            Workshop.make(place, catalogue, setup);
+            makeUnlessThere(place, catalogue, setup);
         }
         return place;
+    }
+
+    /** Another program may have made it meanwhile. */
+    private static void makeUnlessThere(Address place, Catalogue catalogue, Setup setup) {
+        try {
+            Workshop.make(place, catalogue, setup);
+        } catch (StoreFailure failure) {
+            if (failure.kind() != StoreFailure.Kind.SHOP_EXISTS) {
+                throw failure;
+            }
+        }
     }
 
     /** As {@link #ready}, but made anew. Whatever else stands in its place is left alone. */

@@ -115,17 +115,14 @@ final class Workshop implements AutoCloseable, Seen.Records {
         Clock machine = Clock.system(setup.shop().zone());
         Beginning beginning = Beginning.of(catalogue, setup, LocalDate.now(machine));
         List<KeptPin> pins = PinHashing.usual().keep(setup.pins());
-        try (Store store = Store.create(address)) {
-            Instant now =
-                    setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
-            store.save(new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
-                tx.saveShop(setup.shop());
-                pins.forEach(tx::savePin);
-                tx.saveCatalogue(catalogue);
-                new Saving(tx).all(beginning.changes());
-                setup.morning().ifPresent(morning -> runFrom(tx, machine, opening(setup, morning)));
-            });
-        }
+        Instant now = setup.morning().map(morning -> opening(setup, morning)).orElse(machine.instant());
+        Store.make(address, new Stamp(now, "set-up", "set-up"), "the shop is set up", tx -> {
+            tx.saveShop(setup.shop());
+            pins.forEach(tx::savePin);
+            tx.saveCatalogue(catalogue);
+            new Saving(tx).all(beginning.changes());
+            setup.morning().ifPresent(morning -> runFrom(tx, machine, opening(setup, morning)));
+        });
     }
 
     private static Instant opening(Setup setup, Morning morning) {

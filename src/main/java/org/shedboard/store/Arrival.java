@@ -32,6 +32,27 @@ final class Arrival implements AutoCloseable {
         return new Arrival(home);
     }
 
+    /** As {@link #in}, beside whatever another process makes there; what one that was killed left behind is cleared. */
+    static Arrival ofThisProcess(Path directory, String name) {
+        leftIn(directory, name).forEach(Arrival::clear);
+        return in(directory, name + "-" + ProcessHandle.current().pid());
+    }
+
+    private static List<Path> leftIn(Path directory, String name) {
+        try (Stream<Path> all = Files.list(directory)) {
+            return all.filter(each -> isLeft(each.getFileName().toString(), name + "-"))
+                    .toList();
+        } catch (IOException problem) {
+            throw Home.unusable(problem);
+        }
+    }
+
+    private static boolean isLeft(String file, String prefix) {
+        String process = file.startsWith(prefix) ? file.substring(prefix.length()) : "";
+        return process.matches("\\d{1,18}")
+                && ProcessHandle.of(Long.parseLong(process)).isEmpty();
+    }
+
     /** Where it is made. */
     Home home() {
         return home;

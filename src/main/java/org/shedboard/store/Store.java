@@ -98,16 +98,13 @@ public final class Store implements AutoCloseable {
     }
 
     /** Makes empty records at this address; fails when there are some. */
-    public static Store create(Address address) {
-        if (exists(address)) {
-            throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS, "there is a shop in %s already".formatted(address.said()));
-        }
+    static Store create(Address address) {
+        expectNone(address);
         return openOrCreate(address);
     }
 
     /** Makes empty records in this home; fails when there are some. */
-    public static Store create(Path home) {
+    static Store create(Path home) {
         return create(new Address.InHome(home));
     }
 
@@ -125,25 +122,51 @@ public final class Store implements AutoCloseable {
      * @return how many rows were read
      */
     public static long load(Address to, InputStream records) {
-        if (exists(to)) {
-            throw new StoreFailure(
-                    StoreFailure.Kind.SHOP_EXISTS,
-                    "there is a shop in %s already; records are loaded only where there is none".formatted(to.said()));
-        }
-        makeHome(to.home());
-        Home place = Home.at(to.home()).real();
-        try (Arrival arrival = Arrival.in(place.directory(), "arriving")) {
+        return arrive(to, arrival -> {
             long rows = RecordsFile.read(records, arrival.home(), new Schema(Migration.all()))
                     .rows();
             arrival.bringForward();
             arrival.expectSound();
-            if (to instanceof Address.AtDatabase database) {
+            return rows;
+        });
+    }
+
+    /**
+     * Makes a shop of its first change, in an empty home or in a database that has none by that name. Whoever looks meanwhile finds none,
+     * and so does whoever comes after a power cut in the middle of it.
+     */
+    public static void make(Address at, Stamp stamp, String what, Consumer<Tx> first) {
+        arrive(at, arrival -> {
+            try (Store store = create(arrival.home().directory())) {
+                store.save(stamp, what, first);
+            }
+            return null;
+        });
+    }
+
+    /** Has a shop made ready apart, and lets it take its place whole. */
+    private static <T> T arrive(Address at, Function<Arrival, T> making) {
+        expectNone(at);
+        makeHome(at.home());
+        Home place = Home.at(at.home()).real();
+        try (Arrival arrival = Arrival.ofThisProcess(place.directory(), "arriving")) {
+            T made = making.apply(arrival);
+            expectNone(at);
+            if (at instanceof Address.AtDatabase database) {
                 move(new Address.InHome(arrival.home().directory()), database);
             } else {
                 new ChangeFiles(place).setAside();
                 arrival.take(place);
             }
-            return rows;
+            return made;
+        }
+    }
+
+    private static void expectNone(Address at) {
+        if (exists(at)) {
+            throw new StoreFailure(
+                    StoreFailure.Kind.SHOP_EXISTS,
+                    "there is a shop in %s already; one is made only where there is none".formatted(at.said()));
         }
     }
 

@@ -52,7 +52,7 @@ class PinsTest {
 
     @BeforeEach
     void open() {
-        store = Store.create(Records.at(home));
+        store = Store.openOrCreate(Records.at(home));
         store.save(new Stamp(NOW, "set-up", "set-up"), "begin", tx -> tx.saveShop(SHOP));
     }
 

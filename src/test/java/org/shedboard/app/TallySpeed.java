@@ -33,7 +33,7 @@ public final class TallySpeed {
     }
 
     private void run(Path home) {
-        try (Store store = Store.create(home)) {
+        try (Store store = Store.openOrCreate(home)) {
             drawn.year(store);
             System.out.printf(
                     Locale.ROOT,
