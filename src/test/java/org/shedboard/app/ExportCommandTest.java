@@ -43,7 +43,7 @@ class ExportCommandTest {
         assertEquals(0, there.piped(Files.readString(file), "load", "-").status());
         Said again = there.run("load", file.toString());
         assertEquals(1, again.status());
-        assertTrue(again.err().contains("empty home only"), again.err());
+        assertTrue(again.err().contains("one is made only where there is none"), again.err());
     }
 
     @Test

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,10 +23,8 @@ import org.shedboard.grid.Style;
 import org.shedboard.grid.TextWidth;
 import org.shedboard.look.Colour;
 import org.shedboard.look.Scheme;
-import org.shedboard.testing.OurDigits;
 
 /** What a terminal is told for each style. That the schemes themselves can be read is tested where they are. */
-@ExtendWith(OurDigits.class)
 class PaletteTest {
     /** For text, by WCAG 2.2, level AA. */
     private static final double READABLE = 4.5;
@@ -107,10 +104,10 @@ class PaletteTest {
         assertTrue(!paint.modifiers().contains(SGR.BOLD) || number(paint.foreground()) >= 8);
     }
 
-    /** Of one of the sixteen: 30 to 37, then 90 to 97. */
+    /** Of one of the sixteen: the eight, then, behind the one for none of them, the eight bright ones. */
     private static int number(TextColor colour) {
-        int code = Integer.parseInt(code(colour));
-        return code < 90 ? code - 30 : code - 90 + 8;
+        int ordinal = ((TextColor.ANSI) colour).ordinal();
+        return ordinal < 8 ? ordinal : ordinal - 1;
     }
 
     @ParameterizedTest
