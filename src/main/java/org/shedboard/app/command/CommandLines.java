@@ -9,6 +9,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.shedboard.board.NamedScreen;
@@ -26,6 +27,7 @@ import org.shedboard.shop.OwnersWord;
 import org.shedboard.shop.Payer;
 import org.shedboard.words.Words;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -58,7 +60,7 @@ public final class CommandLines {
     }
 
     public static Read read(List<String> arguments) {
-        CommandLine line = line();
+        CommandLine line = line(arguments);
         try {
             ParseResult result = line.parseArgs(arguments.toArray(String[]::new));
             StringWriter shown = new StringWriter();
@@ -83,7 +85,7 @@ public final class CommandLines {
 
     /** The names of all commands, in the order in which they are listed. */
     public static List<String> names() {
-        return List.copyOf(line().getSubcommands().keySet());
+        return Root.COMMANDS.stream().map(CommandLines::nameOf).toList();
     }
 
     private static Optional<Wish> wishOf(ParseResult result) {
@@ -92,8 +94,28 @@ public final class CommandLines {
                 : Optional.empty();
     }
 
+    /** With all commands. */
     static CommandLine line() {
+        return line(type -> true);
+    }
+
+    /**
+     * With no more commands than these words can mean, for putting each together takes its time; all where they name none, or ask for
+     * help, which lists them.
+     */
+    private static CommandLine line(List<String> words) {
+        boolean isHelp = words.contains("-h") || words.contains("--help");
+        boolean isNamed = Root.COMMANDS.stream().anyMatch(type -> words.contains(nameOf(type)));
+        return line(type -> isHelp || !isNamed || words.contains(nameOf(type)));
+    }
+
+    private static String nameOf(Class<?> type) {
+        return type.getAnnotation(Command.class).name();
+    }
+
+    private static CommandLine line(Predicate<Class<?>> wanted) {
         CommandLine line = new CommandLine(new Root());
+        Root.COMMANDS.stream().filter(wanted).forEach(line::addSubcommand);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.registerConverter(String.class, CommandLines::text);
         line.registerConverter(Mud.class, CommandLines::mud);

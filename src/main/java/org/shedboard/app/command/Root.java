@@ -2,6 +2,7 @@ package org.shedboard.app.command;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.shedboard.look.Scheme;
@@ -16,8 +17,10 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         resourceBundle = "org.shedboard.words.words",
         versionProvider = Version.class,
-        usageHelpWidth = 100,
-        subcommands = {
+        usageHelpWidth = 100)
+final class Root {
+    /** All commands, in the order in which they are listed. */
+    static final List<Class<?>> COMMANDS = List.of(
             DayCommand.class,
             NextCommand.class,
             OpeningCommands.Open.class,
@@ -96,9 +99,8 @@ import picocli.CommandLine.ScopeType;
             ExportCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
-            DemoCommand.class
-        })
-final class Root {
+            DemoCommand.class);
+
     @Option(names = "--home", paramLabel = "DIR", descriptionKey = "option.all.home", scope = ScopeType.INHERIT)
     private Optional<Path> home;
 
