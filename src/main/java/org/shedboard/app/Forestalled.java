@@ -29,10 +29,15 @@ record Forestalled(AsSeen seen, Act act, TerminalName here) {
         return (refusal.name().equals(OVERTAKEN) ? decided(reader) : newest(reader, this::touches)).map(this::told);
     }
 
-    /** The newest change to the same thing; what has no id of its own in the tables is told by the act that changes it. */
+    /** The newest such act on the same thing, else whatever changed it; what has no id of its own in the tables is told by the act alone. */
     private Optional<JournalRow> decided(Reader reader) {
-        return newest(reader, this::touches)
-                .or(() -> newest(reader, row -> row.what().equals(act.getClass().getSimpleName())));
+        return newest(reader, row -> isSameAct(row) && touches(row))
+                .or(() -> newest(reader, this::touches))
+                .or(() -> newest(reader, this::isSameAct));
+    }
+
+    private boolean isSameAct(JournalRow row) {
+        return row.what().equals(act.getClass().getSimpleName());
     }
 
     private Optional<JournalRow> newest(Reader reader, Predicate<JournalRow> wanted) {

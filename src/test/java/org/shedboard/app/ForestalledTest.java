@@ -85,6 +85,17 @@ class ForestalledTest {
     }
 
     @Test
+    void the_decision_is_told_and_not_what_else_they_did_to_the_machine_afterwards() {
+        Quads.expectDone(there.carryOut(promise(5, "Theirs"), "P2"));
+        String line = seven.lines().get(0).id();
+        Quads.expectDone(there.carryOut(new Act.AgreeHours(seven.id(), line, 77), "P3"));
+        Act mine = promise(6, "Mine");
+        Earlier earlier = here.earlier(seen, mine, refusal(upon(seen, mine))).orElseThrow();
+        assertEquals("SayPromise", earlier.act());
+        assertEquals("P2", earlier.who());
+    }
+
+    @Test
     void ones_own_earlier_decision_is_no_surprise() {
         Quads.expectDone(upon(seen, promise(5, "First")));
         Quads.expectDone(upon(seen, promise(6, "Second")));
